@@ -1,0 +1,28 @@
+//! Reads a request (JSON) from a file and prints the plan; exits non-zero where there is danger.
+
+use carb_core::plan::{json, plan};
+use std::process::ExitCode;
+
+fn main() -> ExitCode {
+    let Some(path) = std::env::args().nth(1) else {
+        eprintln!("which file? give the path of a request, such as docs/scenarios/harbour_ale.json");
+        return ExitCode::from(2);
+    };
+    let text = match std::fs::read_to_string(&path) {
+        Ok(text) => text,
+        Err(error) => {
+            eprintln!("{path}: {error}");
+            return ExitCode::from(2);
+        }
+    };
+    match json::read(&text).and_then(|request| plan(&request)) {
+        Ok(plan) => {
+            print!("{}", plan.to_text());
+            ExitCode::from(u8::from(plan.danger()))
+        }
+        Err(error) => {
+            eprintln!("{path}: {error}");
+            ExitCode::from(2)
+        }
+    }
+}

@@ -1,0 +1,128 @@
+//! A drink in equilibrium with the gas over it: CO2 from pressure.
+
+use super::{pressure, with_solubility};
+use crate::basis::answer::Both;
+use crate::basis::kernel::{Kernel, Once, Visit};
+use crate::basis::{Answer, Context};
+use crate::error::{Error, code};
+use crate::evidence::{NoSteps, Notes, Steps};
+use crate::property::solubility::{Here, Solubility};
+use crate::quantity::{AbsolutePressure, Carbonation, GaugePressure, Key, Name, Temperature};
+
+/// CO2 under an absolute pressure.
+#[derive(Clone, Copy)]
+struct FromAbsolute<S>(S);
+
+/// CO2 under a gauge pressure.
+#[derive(Clone, Copy)]
+struct FromGauge<S>(S);
+
+#[inline(always)]
+fn dissolved<S: Solubility>(model: S, p: f64, t: f64, abv: f64, extract: f64, steps: &mut impl Steps) -> (f64, i32) {
+    let (here, bits) = model.here(t, abv, extract, steps);
+    let co2 = p - here.vapour();
+    let told = here.tell(co2, 0.0, steps);
+    let status = if co2 < 0.0 { code::PRESSURE_TOO_LOW } else { bits | told };
+    (here.dissolved(co2, 0.0), status)
+}
+
+fn too_low(key: Key, value: f64, offset: f64, t: f64) -> Error {
+    let vapour = crate::property::water::vapour_pressure(t);
+    Error::PressureTooLow { parameter: Name::first(key), value, low: vapour - offset }
+}
+
+impl<S: Solubility> Kernel<4, 1> for FromAbsolute<S> {
+    const COLUMNS: [Key; 4] = [Key::Absolute, Key::Temperature, Key::Abv, Key::Extract];
+    #[inline(always)]
+    fn eval(&self, [p, t, abv, extract]: [f64; 4], steps: &mut impl Steps) -> ([f64; 1], i32) {
+        let (c, status) = dissolved(self.0, p, t, abv, extract, steps);
+        ([c], status)
+    }
+    fn explain(&self, _: i32, [p, t, ..]: [f64; 4]) -> Error {
+        too_low(Key::Absolute, p, 0.0, t)
+    }
+}
+
+impl<S: Solubility> Kernel<5, 1> for FromGauge<S> {
+    const COLUMNS: [Key; 5] = [Key::Gauge, Key::Ambient, Key::Temperature, Key::Abv, Key::Extract];
+    #[inline(always)]
+    fn eval(&self, [gauge, ambient, t, abv, extract]: [f64; 5], steps: &mut impl Steps) -> ([f64; 1], i32) {
+        let p = pressure::absolute(gauge, ambient, steps);
+        let (c, status) = dissolved(self.0, p, t, abv, extract, steps);
+        ([c], status)
+    }
+    fn explain(&self, _: i32, [gauge, ambient, t, ..]: [f64; 5]) -> Error {
+        too_low(Key::Gauge, gauge, ambient, t)
+    }
+}
+
+/// Hands the kernel for an absolute pressure to a visitor.
+pub(crate) fn visit_absolute<V: Visit<4, 1>>(context: &Context, visitor: V) -> V::Output {
+    with_solubility!(context, model => visitor.visit(FromAbsolute(model)))
+}
+
+/// Hands the kernel for a gauge pressure to a visitor.
+pub(crate) fn visit_gauge<V: Visit<5, 1>>(context: &Context, visitor: V) -> V::Output {
+    with_solubility!(context, model => visitor.visit(FromGauge(model)))
+}
+
+/// CO2 that a drink holds at equilibrium under an absolute pressure of CO2 and water vapour.
+///
+/// # Errors
+/// Where a value lies outside its limits, or the pressure below the drink's own vapour pressure.
+pub fn dissolved_co2_absolute(
+    absolute: AbsolutePressure,
+    temperature: Temperature,
+    context: &Context,
+    steps: &mut impl Steps,
+) -> Result<Answer<Carbonation>, Error> {
+    let mut notes = Notes::default();
+    let drink = context.beverage;
+    let x = [absolute.si(), temperature.si(), drink.abv(), drink.extract()];
+    let [c] = visit_absolute(context, Once { x, steps: &mut Both(&mut notes, steps) })?;
+    context.note_model(&mut notes.cautions);
+    Ok(Answer { value: Carbonation::from_si(c), context: *context, notes })
+}
+
+/// CO2 that a drink holds at equilibrium under a gauge pressure of CO2 and water vapour.
+///
+/// ```
+/// use carb_core::balance::equilibrium::dissolved_co2;
+/// use carb_core::basis::{Ambient, Beverage, Context, Kind};
+/// use carb_core::quantity::{GaugePressure, Temperature};
+/// let here = Context::new(Beverage::new(Kind::Beer), Ambient::STANDARD);
+/// let co2 = dissolved_co2(GaugePressure::from_psi(12.0), Temperature::from_f(38.0), &here)?;
+/// assert_eq!(format!("{:.3}", co2.value.volumes()), "2.576");
+/// # Ok::<(), carb_core::Error>(())
+/// ```
+///
+/// # Errors
+/// Where a value lies outside its limits, nothing is said of the air outside, or the pressure lies below the drink's own
+/// vapour pressure.
+pub fn dissolved_co2(
+    gauge: GaugePressure,
+    temperature: Temperature,
+    context: &Context,
+) -> Result<Answer<Carbonation>, Error> {
+    dissolved_co2_told(gauge, temperature, context, &mut NoSteps)
+}
+
+/// [`dissolved_co2`], with the working told.
+///
+/// # Errors
+/// As [`dissolved_co2`].
+pub fn dissolved_co2_told(
+    gauge: GaugePressure,
+    temperature: Temperature,
+    context: &Context,
+    steps: &mut impl Steps,
+) -> Result<Answer<Carbonation>, Error> {
+    let mut notes = Notes::default();
+    let drink = context.beverage;
+    let watch = &mut Both(&mut notes, steps);
+    let ambient = context.ambient(watch)?;
+    let x = [gauge.si(), ambient, temperature.si(), drink.abv(), drink.extract()];
+    let [c] = visit_gauge(context, Once { x, steps: watch })?;
+    context.note_model(&mut notes.cautions);
+    Ok(Answer { value: Carbonation::from_si(c), context: *context, notes })
+}

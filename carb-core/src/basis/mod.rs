@@ -1,0 +1,16 @@
+//! What a calculation stands on (the drink, the air outside, the assumptions) and what it returns.
+
+pub mod ambient;
+pub mod answer;
+pub mod beverage;
+pub mod context;
+pub mod function;
+pub mod kernel;
+pub mod request;
+
+pub use ambient::Ambient;
+pub use answer::{Answer, Values};
+pub use beverage::{Beverage, Kind, Yeast};
+pub use context::{Basis, BasisName, Context, ResidualModel};
+pub use function::{Function, Input, Need, Output};
+pub use request::Request;

@@ -1,0 +1,376 @@
+//! A request: values by the names of the vocabulary.
+
+use super::ambient::{self, Ambient};
+use super::beverage::{Beverage, Kind, Yeast};
+use super::context::{Basis, BasisName, Context, ResidualModel};
+use super::kernel;
+use crate::error::Error;
+use crate::property::fermentable::{self, FERMENTABLES, Fermentable, Refusal};
+use crate::property::solubility::Model;
+use crate::quantity::field::{COUNT, Kind as FieldKind};
+use crate::quantity::{
+    AbsolutePressure, AmbientPressure, Carbonation, Concentration, GaugePressure, Key, Length, Multiplier, Name, Percent,
+    Plato, ShortText, SpecificGravity, Temperature, Unit, Volume,
+};
+
+/// One value of a request.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Value {
+    /// A number, in the unit of its name.
+    Number(f64, &'static Unit),
+    /// A place in the list of [`choices`].
+    Choice(usize),
+    /// Yes or no.
+    Flag(bool),
+    /// A text.
+    Text(ShortText),
+}
+
+/// A number or a text, as a face has it before it is looked at.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Raw<'a> {
+    /// A number.
+    Number(f64),
+    /// A text.
+    Text(&'a str),
+    /// Yes or no.
+    Flag(bool),
+    /// Something else, which no field takes.
+    Other,
+}
+
+/// Values by the names of the vocabulary. Every function takes one.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[must_use]
+pub struct Request {
+    values: [Option<Value>; COUNT],
+}
+
+impl Default for Request {
+    fn default() -> Self {
+        Self { values: [None; COUNT] }
+    }
+}
+
+/// The list that a choice is taken from.
+pub fn choices(key: Key) -> &'static [&'static str] {
+    match key {
+        Key::Beverage => Kind::NAMES,
+        Key::Yeast => Yeast::NAMES,
+        Key::Basis => BasisName::NAMES,
+        Key::Model => Model::NAMES,
+        Key::ResidualModel => ResidualModel::NAMES,
+        Key::Sugar => fermentable::NAMES,
+        _ => &[],
+    }
+}
+
+macro_rules! setters {
+    ($($(#[$doc:meta])* $setter:ident: $type:ident = $key:ident;)*) => {
+        impl Request {
+            $(
+                #[doc = concat!("The same request with [`Key::", stringify!($key), "`].")]
+                pub fn $setter(self, value: $type) -> Self {
+                    self.with_si(Key::$key, value.si())
+                }
+            )*
+        }
+    };
+}
+
+setters! {
+    abv: Percent = Abv;
+    extract: Concentration = Extract;
+    fermentable: Concentration = Fermentable;
+    packaged: Volume = Packaged;
+    carbonation: Carbonation = Carbonation;
+    warmest: Temperature = Warmest;
+    filling: Temperature = Filling;
+    temperature: Temperature = Temperature;
+    serving: Temperature = Serving;
+    cellar: Temperature = Cellar;
+    room: Temperature = Room;
+    hot_day: Temperature = HotDay;
+    altitude: Length = Altitude;
+    ambient: AmbientPressure = Ambient;
+    sea_level: AmbientPressure = SeaLevel;
+    gauge: GaugePressure = Gauge;
+    absolute: AbsolutePressure = Absolute;
+    headspace: Percent = Headspace;
+    gravity: SpecificGravity = Gravity;
+    plato: Plato = Plato;
+    yield_percent: Percent = Yield;
+    solubility_factor: Multiplier = SolubilityFactor;
+    residual_factor: Multiplier = ResidualFactor;
+    yield_factor: Multiplier = YieldFactor;
+}
+
+impl Request {
+    /// A request with nothing in it.
+    pub fn new() -> Self {
+        Self::default()
+    }
+
+    fn with_si(mut self, key: Key, si: f64) -> Self {
+        if let Some(unit) = key.dimension().map(Unit::first) {
+            self.values[key as usize] = Some(Value::Number(unit.from_si(si), unit));
+        }
+        self
+    }
+
+    /// The same request for this kind of drink.
+    pub fn beverage(mut self, kind: Kind) -> Self {
+        self.values[Key::Beverage as usize] = Some(Value::Choice(kind as usize));
+        self
+    }
+
+    /// The same request, packaged with or without living yeast.
+    pub fn yeast(mut self, yeast: Yeast) -> Self {
+        self.values[Key::Yeast as usize] = Some(Value::Choice(yeast as usize));
+        self
+    }
+
+    /// The same request on this basis.
+    pub fn basis(mut self, basis: BasisName) -> Self {
+        self.values[Key::Basis as usize] = Some(Value::Choice(basis as usize));
+        self
+    }
+
+    /// The same request with this solubility model.
+    pub fn model(mut self, model: Model) -> Self {
+        self.values[Key::Model as usize] = Some(Value::Choice(model as usize));
+        self
+    }
+
+    /// The same request with this priming sugar, by name.
+    ///
+    /// # Errors
+    /// Where the name is unknown, ambiguous, or of something that makes no CO2.
+    pub fn sugar(mut self, name: &str) -> Result<Self, Error> {
+        self.set("sugar", Raw::Text(name))?;
+        Ok(self)
+    }
+
+    /// Sets a value by its name.
+    ///
+    /// # Errors
+    /// For an unknown name, a quantity given twice, a value of the wrong type, a number that is not finite, or a choice
+    /// that is not in its list. Whether a number lies within its limits is seen when it is used.
+    pub fn set(&mut self, name: &str, raw: Raw<'_>) -> Result<(), Error> {
+        let parsed = Name::parse(name)
+            .ok_or_else(|| Error::UnknownName { given: ShortText::new(name), nearest: Name::nearest(name, Key::ALL) })?;
+        self.put(parsed, raw)
+    }
+
+    fn put(&mut self, name: Name, raw: Raw<'_>) -> Result<(), Error> {
+        if let Some(first) = self.name_of(name.key) {
+            return Err(Error::GivenTwice { first, second: name });
+        }
+        let wrong = |wanted| Err(Error::WrongType { parameter: name, wanted });
+        let value = match (name.key.field().kind, raw) {
+            (FieldKind::Number { .. }, Raw::Number(number)) if !number.is_finite() => {
+                return Err(Error::NotANumber { parameter: name });
+            }
+            (FieldKind::Number { .. }, Raw::Number(number)) => match name.unit {
+                Some(unit) => Value::Number(number, unit),
+                None => return wrong("a number"),
+            },
+            (FieldKind::Choice, Raw::Text(text)) => Value::Choice(choose(name.key, text)?),
+            (FieldKind::Flag, Raw::Flag(flag)) => Value::Flag(flag),
+            (FieldKind::Text, Raw::Text(text)) => Value::Text(ShortText::new(text)),
+            (FieldKind::Number { .. }, _) => return wrong("a number"),
+            (FieldKind::Choice, _) => return wrong("a name from its list, as text"),
+            (FieldKind::Flag, _) => return wrong("true or false"),
+            (FieldKind::Text, _) => return wrong("a text"),
+        };
+        self.values[name.key as usize] = Some(value);
+        Ok(())
+    }
+
+    /// Marks a number as one that varies: it takes a value that is allowed, for what does not depend on it.
+    pub(crate) fn vary(&mut self, name: Name) -> Result<(), Error> {
+        let (low, high) = name.key.limits().unwrap_or_default();
+        let Some(unit) = name.unit else {
+            return Err(Error::WrongType { parameter: name, wanted: "a single value, not an array" });
+        };
+        // What is fermentable is part of the extract, so the one is taken low and the other high.
+        let si = if name.key == Key::Extract { high } else { low };
+        self.put(name, Raw::Number(unit.from_si(si)))
+    }
+
+    /// The value of a field.
+    pub fn get(&self, key: Key) -> Option<Value> {
+        self.values[key as usize]
+    }
+
+    /// The number of a field, SI.
+    pub fn number(&self, key: Key) -> Option<f64> {
+        match self.get(key) {
+            Some(Value::Number(number, unit)) => Some(unit.to_si(number)),
+            _ => None,
+        }
+    }
+
+    /// The flag of a field.
+    pub fn flag(&self, key: Key) -> Option<bool> {
+        match self.get(key) {
+            Some(Value::Flag(flag)) => Some(flag),
+            _ => None,
+        }
+    }
+
+    /// The text of a field.
+    pub fn text(&self, key: Key) -> Option<ShortText> {
+        match self.get(key) {
+            Some(Value::Text(text)) => Some(text),
+            _ => None,
+        }
+    }
+
+    fn choice<T: Copy>(&self, key: Key, all: &[T]) -> Option<T> {
+        match self.get(key) {
+            Some(Value::Choice(at)) => all.get(at).copied(),
+            _ => None,
+        }
+    }
+
+    /// The name under which a field was given.
+    pub fn name_of(&self, key: Key) -> Option<Name> {
+        self.get(key).map(|value| match value {
+            Value::Number(_, unit) => Name { key, unit: Some(unit) },
+            _ => Name { key, unit: None },
+        })
+    }
+
+    /// The names given, in the order of the vocabulary.
+    pub fn given(&self) -> impl Iterator<Item = Name> + '_ {
+        Key::ALL.iter().filter_map(|&key| self.name_of(key))
+    }
+
+    /// A number that is needed, within its limits, SI.
+    ///
+    /// # Errors
+    /// Where it is missing (then `advice` says what to give) or outside its limits.
+    pub fn need(&self, key: Key, advice: &'static str) -> Result<f64, Error> {
+        let value = self.number(key).ok_or(Error::Missing { parameter: key, advice })?;
+        kernel::check(key, value)?;
+        Ok(value)
+    }
+
+    /// A number with a default, within its limits, SI.
+    ///
+    /// # Errors
+    /// Where it is outside its limits.
+    pub fn or(&self, key: Key, default: f64) -> Result<f64, Error> {
+        let value = self.number(key).unwrap_or(default);
+        kernel::check(key, value)?;
+        Ok(value)
+    }
+
+    /// The drink; beer unless another kind is named.
+    ///
+    /// # Errors
+    /// Where a number lies outside its limits.
+    pub fn drink(&self) -> Result<Beverage, Error> {
+        let mut beverage = Beverage::new(self.choice(Key::Beverage, Kind::ALL).unwrap_or(Kind::Beer));
+        if let Some(yeast) = self.choice(Key::Yeast, Yeast::ALL) {
+            beverage = beverage.with_yeast(yeast);
+        }
+        for key in [Key::Abv, Key::Extract, Key::Fermentable] {
+            if let Some(value) = self.number(key) {
+                kernel::check(key, value)?;
+                beverage = match key {
+                    Key::Abv => beverage.with_abv(Percent::from_si(value)),
+                    Key::Extract => beverage.with_extract(Concentration::from_si(value)),
+                    _ => beverage.with_fermentable(Concentration::from_si(value)),
+                };
+            }
+        }
+        Ok(beverage)
+    }
+
+    /// The air outside, where anything is said of it.
+    ///
+    /// # Errors
+    /// Where what is said contradicts itself or is not enough.
+    pub fn air(&self) -> Result<Option<Ambient>, Error> {
+        let name = |key| Name::first(key);
+        let altitude = self.number(Key::Altitude).map(Length::from_si);
+        let ambient = self.number(Key::Ambient).map(AmbientPressure::from_si);
+        let sea_level = self.number(Key::SeaLevel).map(AmbientPressure::from_si);
+        let found = match (ambient, sea_level, altitude) {
+            (Some(_), Some(_), _) => {
+                return Err(Error::Excluded { first: name(Key::Ambient), second: name(Key::SeaLevel) });
+            }
+            (Some(_), None, Some(_)) => {
+                return Err(Error::Excluded { first: name(Key::Ambient), second: name(Key::Altitude) });
+            }
+            (Some(pressure), None, None) => Ambient::Measured(pressure),
+            (None, Some(_), None) => return Err(ambient::missing_altitude()),
+            (None, Some(sea_level), Some(altitude)) => Ambient::Weather { sea_level, altitude },
+            (None, None, Some(altitude)) => Ambient::Altitude(altitude),
+            (None, None, None) => return Ok(None),
+        };
+        found.check()?;
+        Ok(Some(found))
+    }
+
+    /// The assumptions; those of `default` unless a basis is named.
+    ///
+    /// # Errors
+    /// Where a number lies outside its limits.
+    pub fn assumptions(&self, default: BasisName) -> Result<Basis, Error> {
+        let mut basis = Basis::named(self.choice(Key::Basis, BasisName::ALL).unwrap_or(default));
+        basis.model = self.choice(Key::Model, Model::ALL);
+        if let Some(residual) = self.choice(Key::ResidualModel, ResidualModel::ALL) {
+            basis.residual = residual;
+        }
+        if let Some(count) = self.flag(Key::CountHeadspace) {
+            basis.count_headspace = count;
+        }
+        basis.yield_percent = self.or(Key::Yield, basis.yield_percent)?;
+        basis.solubility_factor = self.or(Key::SolubilityFactor, 1.0)?;
+        basis.residual_factor = self.or(Key::ResidualFactor, 1.0)?;
+        basis.yield_factor = self.or(Key::YieldFactor, 1.0)?;
+        Ok(basis)
+    }
+
+    /// Drink, air and assumptions.
+    ///
+    /// # Errors
+    /// As those of its parts.
+    pub fn context(&self, default: BasisName) -> Result<Context, Error> {
+        Ok(Context { beverage: self.drink()?, ambient: self.air()?, basis: self.assumptions(default)? })
+    }
+
+    /// The priming sugar, if one is named.
+    pub fn priming_sugar(&self) -> Option<&'static Fermentable> {
+        match self.get(Key::Sugar) {
+            Some(Value::Choice(at)) => FERMENTABLES.get(at),
+            _ => None,
+        }
+    }
+}
+
+/// The place of a choice in its list. Case, spaces and hyphens do not matter.
+fn choose(key: Key, text: &str) -> Result<usize, Error> {
+    let same = |name: &str| {
+        name.len() == text.len()
+            && name.bytes().zip(text.bytes()).all(|(n, t)| {
+                n == t.to_ascii_lowercase() || (n == b'_' && matches!(t, b' ' | b'-'))
+            })
+    };
+    let given = ShortText::new(text);
+    if let Some(at) = choices(key).iter().position(|name| same(name)) {
+        return Ok(at);
+    }
+    if key == Key::Sugar
+        && let Some((_, refusal)) = fermentable::REFUSED.iter().find(|(name, _)| same(name))
+    {
+        return Err(match refusal {
+            Refusal::Ambiguous => Error::AmbiguousSugar { given },
+            Refusal::MakesNoCo2 => Error::MakesNoCo2 { given },
+        });
+    }
+    Err(Error::UnknownChoice { parameter: key, given, allowed: choices(key) })
+}

@@ -1,0 +1,332 @@
+//! The pressure in a sealed package: expected, and at its worst.
+//!
+//! The worst case takes every uncertain thing at its unfavourable end: the lower of two solubilities, 8 % more CO2
+//! from fermentation, the full theoretical yield of every sugar, and all the air that was sealed in.
+
+use super::priming::{EXTRACT_CO2, extract_co2};
+use crate::balance::sealed::{self, Closed, Sealed};
+use crate::balance::pressure::{self, Pressure};
+use crate::balance::with_solubility;
+use crate::basis::answer::Both;
+use crate::basis::kernel::{Kernel, Once, Visit};
+use crate::basis::{Answer, Context};
+use crate::error::{Error, code};
+use crate::evidence::caution::{
+    CARBONATION_DANGER, CARBONATION_HIGH, Caution, Cautions, FERMENTABLE_DANGER, FERMENTABLE_LEFT, HEATED_GLASS, above,
+};
+use crate::evidence::equation::{Equation, Measure, Standing, symbol};
+use crate::evidence::{Notes, Steps};
+use crate::property::fermentable;
+use crate::property::solubility::composition::Factor;
+use crate::property::solubility::water_core::WaterCore;
+use crate::property::solubility::Solubility;
+use crate::quantity::unit::{CO2_GRAMS_PER_LITRE, VOLUMES};
+use crate::quantity::{AbsolutePressure, Carbonation, GaugePressure, Key, Name, Percent, Temperature};
+
+/// How much more CO2 than the model says a drink may have kept; judgement.
+pub const RESIDUAL_MARGIN: f64 = 1.08;
+
+/// CO2 in the worst case, where the parts are known.
+pub static WORST_CO2: Equation = Equation {
+    id: "worst_co2",
+    title: "CO2 in the worst case",
+    formula: "c = 1.08*r + s + e",
+    result: symbol("c", Measure::In(&CO2_GRAMS_PER_LITRE), "CO2 in the package, per litre of drink as filled"),
+    inputs: &[
+        symbol("r", Measure::In(&CO2_GRAMS_PER_LITRE), "larger of the two residual models, or the CO2 stated"),
+        symbol("s", Measure::In(&CO2_GRAMS_PER_LITRE), "CO2 from the sugar, full theoretical yield"),
+        symbol("e", Measure::In(&CO2_GRAMS_PER_LITRE), "CO2 from what is still fermentable, full theoretical yield"),
+    ],
+    uncertainty_percent: None,
+    uncertainty: "a bound on the safe side, not an estimate",
+    sources: &[],
+    standing: Standing::Judgement,
+    kernel: |x| worst_co2(x[0], x[1], x[2]),
+};
+
+/// CO2 in the worst case; kg/m3.
+#[inline(always)]
+pub(crate) fn worst_co2(residual: f64, sugar: f64, extract: f64) -> f64 {
+    RESIDUAL_MARGIN * residual + sugar + extract
+}
+
+/// CO2 in the package as the balance expects it, where the parts are known.
+pub static EXPECTED_CO2: Equation = Equation {
+    id: "expected_co2",
+    title: "CO2 expected in the package",
+    formula: "c = r + s + e",
+    result: symbol("c", Measure::In(&CO2_GRAMS_PER_LITRE), "CO2 in the package, per litre of drink as filled"),
+    inputs: &[
+        symbol("r", Measure::In(&CO2_GRAMS_PER_LITRE), "residual CO2, or the CO2 stated"),
+        symbol("s", Measure::In(&CO2_GRAMS_PER_LITRE), "CO2 from the sugar"),
+        symbol("e", Measure::In(&CO2_GRAMS_PER_LITRE), "CO2 from what is still fermentable"),
+    ],
+    uncertainty_percent: None,
+    uncertainty: "exact: it is conservation of mass",
+    sources: &[],
+    standing: Standing::Definition,
+    kernel: |x| x[0] + x[1] + x[2],
+};
+
+/// CO2 in a package, per litre of drink as filled, liquid and gas together; kg/m3.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Contents {
+    /// As the balance expects it.
+    pub expected: f64,
+    /// In the worst case.
+    pub worst: f64,
+}
+
+/// The two vessels: expected without air, worst with all of it.
+#[derive(Clone, Copy)]
+struct Package<S> {
+    solubility: S,
+}
+
+impl<S: Solubility> Package<S> {
+    #[inline(always)]
+    fn pressures(
+        &self,
+        contents: Contents,
+        [t, headspace, filling, ambient, abv, extract]: [f64; 6],
+        steps: &mut impl Steps,
+    ) -> ([f64; 5], i32) {
+        let (here, bits) = self.solubility.here(t, abv, extract, steps);
+        let vessel = Sealed::new(here, Closed { headspace, filling, air: 0.0 }, t, steps);
+        let (co2, solved) = vessel.solve(contents.expected);
+        let (absolute, told) = vessel.total(co2, steps);
+        let gauge = pressure::gauge(absolute, ambient, steps);
+
+        let unfavourable = WaterCore { composition: Factor::Unfavourable, factor: 1.0 };
+        let (worst_here, more) = unfavourable.here(t, abv, extract, steps);
+        let worst_vessel = Sealed::new(worst_here, Closed { headspace, filling, air: ambient }, t, steps);
+        let (worst_co2, worst_solved) = worst_vessel.solve(contents.worst);
+        let (worst_absolute, worst_told) = worst_vessel.total(worst_co2, steps);
+        let worst_gauge = pressure::gauge(worst_absolute, ambient, steps);
+
+        let range = bits | told | more | worst_told;
+        let failed = if solved < worst_solved { solved } else { worst_solved };
+        let status = if failed < 0 { failed } else { range };
+        ([gauge, absolute, vessel.dissolved(co2), worst_gauge, worst_absolute], status)
+    }
+
+    fn explain(status: i32, carbonation: Key, t: f64) -> Error {
+        match status {
+            code::VESSEL_FULL => Error::VesselFull { parameter: Name::first(Key::Temperature), value: t },
+            code::PRESSURE_TOO_HIGH => Error::PressureTooHigh {
+                parameter: Name::first(carbonation),
+                pressure: sealed::MOST,
+                limit: sealed::MOST,
+            },
+            _ => Error::NotConverged { parameter: Name::first(carbonation) },
+        }
+    }
+}
+
+/// The package whose contents are known in full.
+#[derive(Clone, Copy)]
+struct OfContents<S>(Package<S>);
+
+impl<S: Solubility> Kernel<8, 5> for OfContents<S> {
+    const COLUMNS: [Key; 8] = [
+        Key::Carbonation,
+        Key::Carbonation,
+        Key::Temperature,
+        Key::Headspace,
+        Key::Filling,
+        Key::Ambient,
+        Key::Abv,
+        Key::Extract,
+    ];
+    #[inline(always)]
+    fn eval(&self, [expected, worst, rest @ ..]: [f64; 8], steps: &mut impl Steps) -> ([f64; 5], i32) {
+        self.0.pressures(Contents { expected, worst }, rest, steps)
+    }
+    fn explain(&self, status: i32, x: [f64; 8]) -> Error {
+        Package::<S>::explain(status, Key::Carbonation, x[2])
+    }
+}
+
+/// The package of a drink whose carbonation is stated.
+#[derive(Clone, Copy)]
+struct OfStated<S> {
+    package: Package<S>,
+    yield_percent: f64,
+    yield_factor: f64,
+}
+
+impl<S: Solubility> Kernel<8, 5> for OfStated<S> {
+    const COLUMNS: [Key; 8] = [
+        Key::Carbonation,
+        Key::Fermentable,
+        Key::Temperature,
+        Key::Headspace,
+        Key::Filling,
+        Key::Ambient,
+        Key::Abv,
+        Key::Extract,
+    ];
+    #[inline(always)]
+    fn eval(&self, [stated, left, rest @ ..]: [f64; 8], steps: &mut impl Steps) -> ([f64; 5], i32) {
+        let y = fermentable::extract_yield();
+        let likely = extract_co2(y, self.yield_percent, self.yield_factor, left);
+        let most = extract_co2(y, 100.0, 1.0, left);
+        let contents = Contents { expected: stated + 0.0 + likely, worst: worst_co2(stated, 0.0, most) };
+        if left != 0.0 {
+            steps.record(&fermentable::THEORETICAL_YIELD, &[0.0, 1.0], y);
+            steps.record(&EXTRACT_CO2, &[y, self.yield_percent, self.yield_factor, left], likely);
+            steps.record(&EXTRACT_CO2, &[y, 100.0, 1.0, left], most);
+        }
+        steps.record(&EXPECTED_CO2, &[stated, 0.0, likely], contents.expected);
+        steps.record(&WORST_CO2, &[stated, 0.0, most], contents.worst);
+        self.package.pressures(contents, rest, steps)
+    }
+    fn explain(&self, status: i32, x: [f64; 8]) -> Error {
+        Package::<S>::explain(status, Key::Carbonation, x[2])
+    }
+}
+
+/// Hands the kernel for a stated carbonation to a visitor.
+pub(crate) fn visit<V: Visit<8, 5>>(context: &Context, visitor: V) -> V::Output {
+    let basis = &context.basis;
+    with_solubility!(context, solubility => visitor.visit(OfStated {
+        package: Package { solubility },
+        yield_percent: basis.yield_percent,
+        yield_factor: basis.yield_factor,
+    }))
+}
+
+fn visit_contents<V: Visit<8, 5>>(context: &Context, visitor: V) -> V::Output {
+    with_solubility!(context, solubility => visitor.visit(OfContents(Package { solubility })))
+}
+
+/// The pressure in a package: never one bare number.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PackagePressure {
+    /// As the balance expects it, without air.
+    pub expected: Pressure,
+    /// CO2 then dissolved in the drink.
+    pub dissolved: Carbonation,
+    /// In the worst case.
+    pub worst: Pressure,
+}
+
+/// How a package is closed and kept.
+#[derive(Clone, Copy, Debug)]
+pub struct Keeping {
+    /// Temperature at which it is kept.
+    pub temperature: Temperature,
+    /// Headspace at filling, percent of the liquid.
+    pub headspace: Percent,
+    /// Temperature at which it was closed.
+    pub filling: Temperature,
+}
+
+/// Headspace where none is given, percent of the liquid; judgement from published bottle designs (3.5-4.5 %).
+pub const USUAL_HEADSPACE: f64 = 4.0;
+
+/// Hottest store for which a margin is known, K; judgement.
+const HOTTEST_STORE: f64 = 313.15;
+
+/// Carbonation that light one-way and ordinary reusable beer bottles usually hold, kg/m3; common practice, no source.
+const LIGHT_GLASS: f64 = VOLUMES.to_si(3.0);
+const ORDINARY_GLASS: f64 = VOLUMES.to_si(4.0);
+
+/// One volume still to come is what turns an ordinary bottle into a dangerous one; judgement.
+const DANGEROUS_EXTRA: f64 = VOLUMES.to_si(1.0);
+
+/// Notes what the contents mean for glass.
+pub(crate) fn note_contents(worst: f64, still_to_come: f64, cautions: &mut Cautions) {
+    let caution = |kind, value, limit| Caution { kind, value, limit };
+    if above(worst, ORDINARY_GLASS) {
+        cautions.add(caution(&CARBONATION_DANGER, worst, ORDINARY_GLASS));
+    } else if above(worst, LIGHT_GLASS) {
+        cautions.add(caution(&CARBONATION_HIGH, worst, LIGHT_GLASS));
+    }
+    if above(still_to_come, DANGEROUS_EXTRA) {
+        cautions.add(Caution::of(&FERMENTABLE_DANGER, still_to_come));
+    } else if still_to_come > 0.0 {
+        cautions.add(Caution::of(&FERMENTABLE_LEFT, still_to_come));
+    }
+}
+
+pub(crate) fn note_temperature(t: f64, cautions: &mut Cautions) {
+    if above(t, HOTTEST_STORE) {
+        cautions.add(Caution { kind: &HEATED_GLASS, value: t, limit: HOTTEST_STORE });
+    }
+}
+
+pub(crate) fn columns(
+    stated: f64,
+    keeping: &Keeping,
+    context: &Context,
+    steps: &mut impl Steps,
+) -> Result<[f64; 8], Error> {
+    let drink = context.beverage;
+    Ok([
+        stated,
+        drink.fermentable()?,
+        keeping.temperature.si(),
+        keeping.headspace.si(),
+        keeping.filling.si(),
+        context.ambient(steps)?,
+        drink.abv(),
+        drink.extract(),
+    ])
+}
+
+fn package(values: [f64; 5]) -> PackagePressure {
+    let [gauge, absolute, dissolved, worst_gauge, worst_absolute] = values;
+    let both = |gauge, absolute| Pressure {
+        gauge: GaugePressure::from_si(gauge),
+        absolute: AbsolutePressure::from_si(absolute),
+    };
+    PackagePressure {
+        expected: both(gauge, absolute),
+        dissolved: Carbonation::from_si(dissolved),
+        worst: both(worst_gauge, worst_absolute),
+    }
+}
+
+/// Pressure in a sealed package of a drink whose carbonation is stated: CO2 in liquid and gas together, per litre of
+/// drink as filled.
+///
+/// Nobody can say how much of a stated carbonation is sure, so the worst case adds 8 % to all of it.
+///
+/// # Errors
+/// Where a value lies outside its limits, nothing is said of the air outside, what is still fermentable is not known,
+/// or the liquid fills the package.
+pub fn package_pressure(
+    carbonation: Carbonation,
+    keeping: &Keeping,
+    context: &Context,
+    steps: &mut impl Steps,
+) -> Result<Answer<PackagePressure>, Error> {
+    let mut notes = Notes::default();
+    let x = columns(carbonation.si(), keeping, context, &mut Both(&mut notes, steps))?;
+    let values = visit(context, Once { x, steps: &mut Both(&mut notes, steps) })?;
+    context.beverage.note_finished(&mut notes.cautions);
+    context.note_model(&mut notes.cautions);
+    let left = extract_co2(fermentable::extract_yield(), 100.0, 1.0, x[1]);
+    note_contents(worst_co2(x[0], 0.0, left), left, &mut notes.cautions);
+    note_temperature(x[2], &mut notes.cautions);
+    Ok(Answer { value: package(values), context: *context, notes })
+}
+
+/// Pressure in a sealed package whose contents are known in full.
+///
+/// # Errors
+/// As [`package_pressure`].
+pub fn pressure_of_contents(
+    contents: Contents,
+    keeping: &Keeping,
+    context: &Context,
+    steps: &mut impl Steps,
+) -> Result<Answer<PackagePressure>, Error> {
+    let mut notes = Notes::default();
+    let mut x = columns(contents.expected, keeping, context, &mut Both(&mut notes, steps))?;
+    x[1] = contents.worst;
+    let values = visit_contents(context, Once { x, steps: &mut Both(&mut notes, steps) })?;
+    note_temperature(x[2], &mut notes.cautions);
+    Ok(Answer { value: package(values), context: *context, notes })
+}

@@ -1,0 +1,396 @@
+//! Errors: what was wrong, what is allowed, what to do. The numeric codes are shared by every face and never change.
+
+use crate::quantity::{Key, Name, ShortText, Unit};
+use core::fmt;
+
+/// Why there is no answer.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub enum Error {
+    /// A parameter is NaN or infinite.
+    NotANumber {
+        /// Which.
+        parameter: Name,
+    },
+    /// A parameter lies outside what is answered; value and limits in SI units.
+    OutOfRange {
+        /// Which.
+        parameter: Name,
+        /// The value given.
+        value: f64,
+        /// The lowest that is answered.
+        low: f64,
+        /// The highest that is answered.
+        high: f64,
+    },
+    /// A parameter is needed and was not given.
+    Missing {
+        /// Which.
+        parameter: Key,
+        /// What to give, and why.
+        advice: &'static str,
+    },
+    /// A name that the vocabulary does not know.
+    UnknownName {
+        /// The name.
+        given: ShortText,
+        /// The known name nearest to it.
+        nearest: Option<Name>,
+    },
+    /// A choice that its list does not hold.
+    UnknownChoice {
+        /// Of which field.
+        parameter: Key,
+        /// The choice given.
+        given: ShortText,
+        /// What may be chosen.
+        allowed: &'static [&'static str],
+    },
+    /// One quantity was given twice, under one name or in two units.
+    GivenTwice {
+        /// The name given first.
+        first: Name,
+        /// The name given again.
+        second: Name,
+    },
+    /// Two parameters exclude each other.
+    Excluded {
+        /// The one given.
+        first: Name,
+        /// The other one given.
+        second: Name,
+    },
+    /// The function takes no such parameter.
+    NotTaken {
+        /// Which.
+        parameter: Name,
+        /// The function.
+        function: &'static str,
+    },
+    /// A value of the wrong type.
+    WrongType {
+        /// Which parameter.
+        parameter: Name,
+        /// What is expected.
+        wanted: &'static str,
+    },
+    /// A name that two products go by.
+    AmbiguousSugar {
+        /// The name given.
+        given: ShortText,
+    },
+    /// A product from which brewing yeast makes no CO2.
+    MakesNoCo2 {
+        /// The name given.
+        given: ShortText,
+    },
+    /// Priming asks for living yeast.
+    NoLiveYeast,
+    /// The target is below what the drink holds already; kg/m3.
+    TargetBelowHeld {
+        /// The target's name.
+        parameter: Name,
+        /// The target.
+        value: f64,
+        /// What the drink holds, or will make by itself.
+        held: f64,
+    },
+    /// A pressure below what can be; Pa.
+    PressureTooLow {
+        /// Which.
+        parameter: Name,
+        /// The value given.
+        value: f64,
+        /// The lowest that can be, in the same reference.
+        low: f64,
+    },
+    /// The liquid fills its package; K.
+    VesselFull {
+        /// The temperature's name.
+        parameter: Name,
+        /// The temperature at which it happens.
+        value: f64,
+    },
+    /// The pressure would be beyond every vessel and equation of this library; Pa, absolute.
+    PressureTooHigh {
+        /// The parameter that asks for it.
+        parameter: Name,
+        /// The pressure.
+        pressure: f64,
+        /// The highest that is answered.
+        limit: f64,
+    },
+    /// A bounded solver did not close; please report it.
+    NotConverged {
+        /// The parameter solved for.
+        parameter: Name,
+    },
+    /// A text that is no valid request.
+    BadJson {
+        /// Line, from 1.
+        line: u32,
+        /// Column, from 1.
+        column: u32,
+        /// What is wrong.
+        reason: ShortText,
+    },
+    /// The request is of another version.
+    WrongVersion,
+}
+
+/// Statuses of array elements, and error codes of every face.
+pub mod code {
+    /// NaN or infinite; in arrays: missing.
+    pub const NOT_A_NUMBER: i32 = -1;
+    /// Outside what is answered.
+    pub const OUT_OF_RANGE: i32 = -2;
+    /// Needed and not given.
+    pub const MISSING: i32 = -3;
+    /// An unknown name.
+    pub const UNKNOWN_NAME: i32 = -4;
+    /// An unknown choice.
+    pub const UNKNOWN_CHOICE: i32 = -5;
+    /// One quantity given twice.
+    pub const GIVEN_TWICE: i32 = -6;
+    /// Two parameters exclude each other.
+    pub const EXCLUDED: i32 = -7;
+    /// A parameter the function does not take.
+    pub const NOT_TAKEN: i32 = -8;
+    /// A value of the wrong type.
+    pub const WRONG_TYPE: i32 = -9;
+    /// A name that two products go by.
+    pub const AMBIGUOUS_SUGAR: i32 = -10;
+    /// A product that makes no CO2.
+    pub const MAKES_NO_CO2: i32 = -11;
+    /// Priming without living yeast.
+    pub const NO_LIVE_YEAST: i32 = -12;
+    /// A target below what the drink holds.
+    pub const TARGET_BELOW_HELD: i32 = -13;
+    /// A pressure below what can be.
+    pub const PRESSURE_TOO_LOW: i32 = -14;
+    /// The liquid fills its package.
+    pub const VESSEL_FULL: i32 = -15;
+    /// A pressure beyond every vessel.
+    pub const PRESSURE_TOO_HIGH: i32 = -16;
+    /// A solver that did not close.
+    pub const NOT_CONVERGED: i32 = -17;
+    /// No valid request.
+    pub const BAD_JSON: i32 = -18;
+    /// A request of another version.
+    pub const WRONG_VERSION: i32 = -19;
+}
+
+impl Error {
+    /// The stable numeric code.
+    pub const fn code(&self) -> i32 {
+        match self {
+            Error::NotANumber { .. } => code::NOT_A_NUMBER,
+            Error::OutOfRange { .. } => code::OUT_OF_RANGE,
+            Error::Missing { .. } => code::MISSING,
+            Error::UnknownName { .. } => code::UNKNOWN_NAME,
+            Error::UnknownChoice { .. } => code::UNKNOWN_CHOICE,
+            Error::GivenTwice { .. } => code::GIVEN_TWICE,
+            Error::Excluded { .. } => code::EXCLUDED,
+            Error::NotTaken { .. } => code::NOT_TAKEN,
+            Error::WrongType { .. } => code::WRONG_TYPE,
+            Error::AmbiguousSugar { .. } => code::AMBIGUOUS_SUGAR,
+            Error::MakesNoCo2 { .. } => code::MAKES_NO_CO2,
+            Error::NoLiveYeast => code::NO_LIVE_YEAST,
+            Error::TargetBelowHeld { .. } => code::TARGET_BELOW_HELD,
+            Error::PressureTooLow { .. } => code::PRESSURE_TOO_LOW,
+            Error::VesselFull { .. } => code::VESSEL_FULL,
+            Error::PressureTooHigh { .. } => code::PRESSURE_TOO_HIGH,
+            Error::NotConverged { .. } => code::NOT_CONVERGED,
+            Error::BadJson { .. } => code::BAD_JSON,
+            Error::WrongVersion => code::WRONG_VERSION,
+        }
+    }
+
+    /// The name of the parameter that is at fault.
+    pub fn parameter(&self) -> ShortText {
+        match *self {
+            Error::NotANumber { parameter }
+            | Error::OutOfRange { parameter, .. }
+            | Error::NotTaken { parameter, .. }
+            | Error::WrongType { parameter, .. }
+            | Error::TargetBelowHeld { parameter, .. }
+            | Error::PressureTooLow { parameter, .. }
+            | Error::VesselFull { parameter, .. }
+            | Error::PressureTooHigh { parameter, .. }
+            | Error::NotConverged { parameter } => parameter.spelling(),
+            Error::Missing { parameter, .. } | Error::UnknownChoice { parameter, .. } => {
+                Name::first(parameter).spelling()
+            }
+            Error::GivenTwice { second, .. } | Error::Excluded { second, .. } => second.spelling(),
+            Error::UnknownName { given, .. } => given,
+            Error::AmbiguousSugar { .. } | Error::MakesNoCo2 { .. } => Name::first(Key::Sugar).spelling(),
+            Error::NoLiveYeast => Name::first(Key::Yeast).spelling(),
+            Error::BadJson { .. } => ShortText::new("request"),
+            Error::WrongVersion => ShortText::new("carb"),
+        }
+    }
+
+    /// The value at fault in the parameter's unit, where it is a number.
+    pub fn value(&self) -> Option<f64> {
+        match *self {
+            Error::NotANumber { .. } => Some(f64::NAN),
+            Error::OutOfRange { parameter, value, .. }
+            | Error::TargetBelowHeld { parameter, value, .. }
+            | Error::PressureTooLow { parameter, value, .. }
+            | Error::VesselFull { parameter, value } => Some(in_unit(parameter, value)),
+            _ => None,
+        }
+    }
+
+    /// The limits in the parameter's unit, where there are any; infinite where one side is open.
+    pub fn limits(&self) -> Option<(f64, f64)> {
+        match *self {
+            Error::OutOfRange { parameter, low, high, .. } => Some((in_unit(parameter, low), in_unit(parameter, high))),
+            Error::TargetBelowHeld { parameter, held, .. } => Some((in_unit(parameter, held), f64::INFINITY)),
+            Error::PressureTooLow { parameter, low, .. } => Some((in_unit(parameter, low), f64::INFINITY)),
+            _ => None,
+        }
+    }
+
+    /// The same error, its numbers under the name and in the unit that the caller used.
+    #[must_use]
+    pub fn renamed(mut self, as_given: impl Fn(Key) -> Option<Name>) -> Self {
+        match &mut self {
+            Error::NotANumber { parameter }
+            | Error::OutOfRange { parameter, .. }
+            | Error::TargetBelowHeld { parameter, .. }
+            | Error::PressureTooLow { parameter, .. }
+            | Error::VesselFull { parameter, .. }
+            | Error::PressureTooHigh { parameter, .. }
+            | Error::NotConverged { parameter } => {
+                if let Some(name) = as_given(parameter.key) {
+                    *parameter = name;
+                }
+            }
+            _ => {}
+        }
+        self
+    }
+}
+
+fn in_unit(name: Name, si: f64) -> f64 {
+    name.unit.map_or(si, |unit| unit.from_si(si))
+}
+
+/// A number with its unit, short: four significant digits or so.
+struct Short(f64, Option<&'static Unit>);
+
+impl fmt::Display for Short {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Short(si, unit) = *self;
+        let value = unit.map_or(si, |u| u.from_si(si));
+        let size = value.abs();
+        let places = if size >= 1000.0 || size == 0.0 {
+            0
+        } else if size >= 10.0 {
+            1
+        } else {
+            3
+        };
+        if size != 0.0 && (size < 1e-3 || size >= 1e9) {
+            write!(f, "{value:e}")?;
+        } else {
+            write!(f, "{value:.places$}")?;
+        }
+        match unit {
+            Some(u) => write!(f, " {}", u.symbol),
+            None => Ok(()),
+        }
+    }
+}
+
+struct List(&'static [&'static str]);
+
+impl fmt::Display for List {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        for (at, name) in self.0.iter().enumerate() {
+            let joint = if at == 0 { "" } else { ", " };
+            write!(f, "{joint}\"{name}\"")?;
+        }
+        Ok(())
+    }
+}
+
+impl fmt::Display for Error {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match *self {
+            Error::NotANumber { parameter } => write!(f, "{parameter} is not a finite number: give one, or leave it out"),
+            Error::OutOfRange { parameter, value, low, high } => write!(
+                f,
+                "{parameter} = {} lies outside {} to {}: check the value and its unit",
+                Short(value, parameter.unit),
+                Short(low, parameter.unit),
+                Short(high, parameter.unit)
+            ),
+            Error::Missing { parameter, advice } => write!(f, "{} is missing: {advice}", Name::first(parameter)),
+            Error::UnknownName { given, nearest: Some(name) } => {
+                write!(f, "there is no parameter \"{given}\": did you mean \"{name}\"?")
+            }
+            Error::UnknownName { given, nearest: None } => {
+                write!(f, "there is no parameter \"{given}\": a name is a role and a unit, such as warmest_c")
+            }
+            Error::UnknownChoice { parameter, given, allowed } => {
+                write!(f, "{} = \"{given}\" is not known: choose one of {}", Name::first(parameter), List(allowed))
+            }
+            Error::GivenTwice { first, second } if first == second => {
+                write!(f, "{first} is given twice: give it once")
+            }
+            Error::GivenTwice { first, second } => {
+                write!(f, "{first} and {second} are one quantity in two units: give one of them")
+            }
+            Error::Excluded { first, second } => write!(f, "{first} and {second} exclude each other: give one of them"),
+            Error::NotTaken { parameter, function } => {
+                write!(f, "{function} takes no {parameter}: leave it out, or look up the parameters of {function}")
+            }
+            Error::WrongType { parameter, wanted } => write!(f, "{parameter} should be {wanted}"),
+            Error::AmbiguousSugar { given } => write!(
+                f,
+                "sugar = \"{given}\" is ambiguous, and the two differ by 10 %: say \"dextrose_monohydrate\" (corn sugar as usually sold) or \"dextrose_anhydrous\""
+            ),
+            Error::MakesNoCo2 { given } => write!(
+                f,
+                "sugar = \"{given}\" makes no CO2 with brewing yeast: choose a fermentable sugar, such as \"sucrose\""
+            ),
+            Error::NoLiveYeast => f.write_str(
+                "yeast = \"none\": priming sugar makes CO2 only with living yeast; say yeast=\"live\" and give what is fermentable, or carbonate in a keg",
+            ),
+            Error::TargetBelowHeld { parameter, value, held } => write!(
+                f,
+                "{parameter} = {} is below what the drink holds or makes by itself, {}: ask for more, or let it lose CO2 first",
+                Short(value, parameter.unit),
+                Short(held, parameter.unit)
+            ),
+            Error::PressureTooLow { parameter, value, low } => write!(
+                f,
+                "{parameter} = {} is below {}, the least that can be: check gauge against absolute, and the unit",
+                Short(value, parameter.unit),
+                Short(low, parameter.unit)
+            ),
+            Error::VesselFull { parameter, value } => write!(
+                f,
+                "at {parameter} = {} the liquid fills its package, and the pressure has no limit but the glass: leave more headspace, or keep it cooler",
+                Short(value, parameter.unit)
+            ),
+            Error::PressureTooHigh { parameter, pressure, limit } => write!(
+                f,
+                "{parameter} leads to {} absolute, more than {}, the most that any vessel of this trade is for: lower it",
+                Short(pressure, Some(&crate::quantity::unit::BAR)),
+                Short(limit, Some(&crate::quantity::unit::BAR))
+            ),
+            Error::NotConverged { parameter } => {
+                write!(f, "no solution was found for {parameter}, which should not happen: please report the inputs")
+            }
+            Error::BadJson { line, column, reason } => {
+                write!(f, "the request is no valid JSON object at line {line}, column {column}: {reason}")
+            }
+            Error::WrongVersion => f.write_str("carb = 1 is missing: the request names the version it is written for, {\"carb\": 1, ...}"),
+        }
+    }
+}
+
+impl core::error::Error for Error {}

@@ -1,0 +1,265 @@
+//! Cautions: what an answer warns of, with a stable code, a level, the limit crossed and the value given.
+
+use crate::quantity::Dimension;
+use crate::quantity::unit::{self, Unit};
+use core::fmt;
+
+/// How grave a caution is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[non_exhaustive]
+pub enum Level {
+    /// Somebody may be hurt; printed first, and a command line ends non-zero.
+    Danger,
+    /// The answer is less certain, or something is to be seen to.
+    Caution,
+    /// An assumption that was made.
+    Note,
+}
+
+impl Level {
+    /// The level in a word.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Level::Danger => "danger",
+            Level::Caution => "caution",
+            Level::Note => "note",
+        }
+    }
+}
+
+/// A kind of caution. The code never changes; the text may improve.
+#[derive(Debug)]
+pub struct CautionKind {
+    /// Stable code.
+    pub code: &'static str,
+    /// How grave it is.
+    pub level: Level,
+    /// The sentence; `{value}` and `{limit}` stand for the two numbers with their units.
+    pub text: &'static str,
+    /// In what the two numbers are measured.
+    pub dimension: Dimension,
+    /// Its bit in the status of an array element, for the cautions that equations raise.
+    pub bit: Option<u8>,
+}
+
+impl PartialEq for CautionKind {
+    fn eq(&self, other: &CautionKind) -> bool {
+        core::ptr::eq(self, other)
+    }
+}
+
+/// Where an equation's source says that it holds; outside there is an answer with a caution.
+#[derive(Debug)]
+pub struct Range {
+    /// The caution raised outside.
+    pub caution: &'static CautionKind,
+    /// Lowest value inside, SI.
+    pub low: f64,
+    /// Highest value inside, SI.
+    pub high: f64,
+}
+
+/// Limits compare with this relative slack, so that 59 °F and 15 °C behave alike.
+pub const SLACK: f64 = 1e-9;
+
+/// Whether `value` lies below `limit` by more than the slack.
+#[inline(always)]
+pub fn below(value: f64, limit: f64) -> bool {
+    value < limit - SLACK * limit.abs()
+}
+
+/// Whether `value` lies above `limit` by more than the slack.
+#[inline(always)]
+pub fn above(value: f64, limit: f64) -> bool {
+    value > limit + SLACK * limit.abs()
+}
+
+impl Range {
+    /// The status bit if `value` lies outside, else 0.
+    #[inline(always)]
+    pub fn bit(&self, value: f64) -> i32 {
+        let outside = below(value, self.low) | above(value, self.high);
+        match self.caution.bit {
+            Some(bit) => i32::from(outside) << bit,
+            None => 0,
+        }
+    }
+
+    /// The caution for a value outside.
+    pub fn caution_at(&'static self, value: f64) -> Caution {
+        let limit = if value < self.low { self.low } else { self.high };
+        Caution { kind: self.caution, value, limit }
+    }
+}
+
+/// One caution of an answer.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Caution {
+    /// Which.
+    pub kind: &'static CautionKind,
+    /// The value given, SI.
+    pub value: f64,
+    /// The limit it crossed, SI; equal to the value where there is no limit.
+    pub limit: f64,
+}
+
+impl Caution {
+    /// A caution that has one number only.
+    pub const fn of(kind: &'static CautionKind, value: f64) -> Self {
+        Self { kind, value, limit: value }
+    }
+}
+
+struct Quantity(f64, Dimension);
+
+impl fmt::Display for Quantity {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Quantity(si, dimension) = *self;
+        let in_unit = |u: &Unit| u.from_si(si);
+        match dimension {
+            Dimension::Temperature => {
+                write!(f, "{:.1} °C ({:.0} °F)", in_unit(&unit::CELSIUS), in_unit(&unit::FAHRENHEIT))
+            }
+            Dimension::Pressure => write!(f, "{:.2} bar ({:.1} psi)", in_unit(&unit::BAR), in_unit(&unit::PSI)),
+            Dimension::Carbonation => {
+                write!(f, "{:.2} volumes ({:.1} g/L)", in_unit(&unit::VOLUMES), si)
+            }
+            Dimension::Multiplier => write!(f, "{si:.2}"),
+            other => {
+                let first = Unit::first(other);
+                write!(f, "{:.1} {}", first.from_si(si), first.symbol)
+            }
+        }
+    }
+}
+
+impl fmt::Display for Caution {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let mut rest = self.kind.text;
+        while let Some(start) = rest.find('{') {
+            f.write_str(&rest[..start])?;
+            rest = &rest[start..];
+            if let Some(after) = rest.strip_prefix("{value}") {
+                Quantity(self.value, self.kind.dimension).fmt(f)?;
+                rest = after;
+            } else if let Some(after) = rest.strip_prefix("{limit}") {
+                Quantity(self.limit, self.kind.dimension).fmt(f)?;
+                rest = after;
+            } else {
+                f.write_str("{")?;
+                rest = &rest[1..];
+            }
+        }
+        f.write_str(rest)
+    }
+}
+
+const MOST: usize = 16;
+
+/// The cautions of an answer, each kind at most once.
+#[derive(Clone, Copy, Debug)]
+pub struct Cautions {
+    list: [Option<Caution>; MOST],
+    count: usize,
+}
+
+impl Default for Cautions {
+    fn default() -> Self {
+        Self { list: [None; MOST], count: 0 }
+    }
+}
+
+impl Cautions {
+    /// Adds a caution, unless one of its kind is there already; keeps the gravest first.
+    pub fn add(&mut self, caution: Caution) {
+        if self.count == MOST || self.iter().any(|c| c.kind == caution.kind) {
+            return;
+        }
+        let mut at = self.count;
+        while at > 0 && self.list[at - 1].is_some_and(|c| c.kind.level > caution.kind.level) {
+            self.list[at] = self.list[at - 1];
+            at -= 1;
+        }
+        self.list[at] = Some(caution);
+        self.count += 1;
+    }
+
+    /// Adds those of another answer.
+    pub fn join(&mut self, other: &Cautions) {
+        for caution in other.iter() {
+            self.add(*caution);
+        }
+    }
+
+    /// The cautions, the gravest first.
+    pub fn iter(&self) -> impl Iterator<Item = &Caution> {
+        self.list[..self.count].iter().flatten()
+    }
+
+    /// Whether any is of this level.
+    pub fn any(&self, level: Level) -> bool {
+        self.iter().any(|c| c.kind.level == level)
+    }
+
+    /// Whether there is one with this code.
+    pub fn has(&self, code: &str) -> bool {
+        self.iter().any(|c| c.kind.code == code)
+    }
+}
+
+macro_rules! cautions {
+    ($($id:ident = $code:literal $level:ident $bit:expr, $dimension:ident, $text:literal;)*) => {
+        $(
+            #[doc = concat!("`", $code, "`: ", $text)]
+            pub static $id: CautionKind = CautionKind {
+                code: $code, level: Level::$level, text: $text, dimension: Dimension::$dimension, bit: $bit,
+            };
+        )*
+        /// Every kind of caution.
+        pub static CAUTIONS: &[&CautionKind] = &[$(&$id),*];
+    };
+}
+
+// The bits of array statuses are part of every face: they are appended to, never moved or used again.
+cautions! {
+    CHART_TEMPERATURE = "chart_temperature" Caution Some(0), Temperature,
+        "the printed chart covers chilled beer; at {value} its fit is extrapolated beyond {limit}";
+    CHART_PRESSURE = "chart_pressure" Caution Some(1), Pressure,
+        "the printed chart ends; at {value} absolute its fit is extrapolated beyond {limit}";
+    CORE_WARM = "core_warm" Caution Some(2), Temperature,
+        "solubility in water was measured for this equation up to {limit}; {value} is extrapolated";
+    BELOW_FREEZING = "below_freezing" Caution Some(3), Temperature,
+        "{value} lies below {limit}: the equations for water are extrapolated, and a weak drink freezes";
+    RESIDUAL_HELD = "residual_held" Caution Some(4), Temperature,
+        "the residual CO2 table ends at {limit}; for {value} its value there is kept";
+    EU_TEMPERATURE = "wine_temperature" Caution Some(5), Temperature,
+        "the wine relation is given for 20 °C and carried to 0-25 °C; {value} lies beyond {limit}";
+    EXTRACT_HIGH = "extract_high" Caution Some(6), Concentration,
+        "the effect of dissolved matter on solubility is known to {limit}; {value} is extrapolated";
+    ALCOHOL_HIGH = "alcohol_high" Caution Some(7), Percent,
+        "the effect of alcohol on solubility is known to {limit}; {value} is extrapolated";
+    GAS_PRESSURE = "gas_pressure" Caution Some(8), Pressure,
+        "{value} absolute lies beyond {limit}, where the gas and solubility equations were checked";
+    GRAVITY_RANGE = "gravity_range" Caution Some(9), SpecificGravity,
+        "the gravity tables end at {limit}; {value} is extrapolated";
+    PRACTICE_CHART = "chart_common_practice" Caution None, Percent,
+        "the beer chart is used for this drink by common practice only; basis=\"physical\" knows its composition";
+    ASSUMED_COMPOSITION = "assumed_composition" Note None, Percent,
+        "alcohol or extract was not given: a usual figure for this drink is assumed ({value} alcohol by volume)";
+    ASSUMED_FINISHED = "assumed_finished" Note None, Concentration,
+        "the drink is taken to be fermented out (0 g/L fermentable left): confirm a stable gravity over several days";
+    ASSUMED_HEADSPACE = "assumed_headspace" Note None, Percent,
+        "headspace was not given: {value} of the drink's volume is assumed";
+    FERMENTABLE_LEFT = "fermentable_left" Caution None, Carbonation,
+        "fermentable extract is left: it can still add {value} to the package";
+    FERMENTABLE_DANGER = "fermentable_danger" Danger None, Carbonation,
+        "fermentable extract is left that can still add {value}: glass can burst. Let it ferment out before packaging";
+    CARBONATION_HIGH = "carbonation_high" Caution None, Carbonation,
+        "the worst case, {value}, is more than light one-way beer bottles usually hold ({limit}): use heavier glass, and the maker's rating";
+    CARBONATION_DANGER = "carbonation_danger" Danger None, Carbonation,
+        "the worst case, {value}, is more than ordinary beer bottles hold ({limit}): glass can burst. Only bottles whose maker rates them for it";
+    HEATED_GLASS = "heated_glass" Danger None, Temperature,
+        "never heat filled glass: no margin is known above {limit}, and this is {value}";
+    SUPERSATURATION = "supersaturation" Note None, Carbonation,
+        "fresh beer can hold more CO2 than equilibrium, by an amount nobody has published";
+}

@@ -1,0 +1,231 @@
+//! Reads the catalogue's formulas: plain infix text, `name = expression`.
+//!
+//! Numbers, symbols, `+ - * / ^`, brackets, and the functions `exp`, `ln`, `min`, `max`. `^` binds tightest and to
+//! the right; a leading minus binds weaker than `^`, as in writing.
+
+use crate::number;
+use alloc::boxed::Box;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+/// An expression.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Expression {
+    /// A literal number.
+    Number(f64),
+    /// A symbol.
+    Symbol(String),
+    /// A leading minus.
+    Negative(Box<Expression>),
+    /// One of `+ - * / ^` between two expressions.
+    Binary(char, Box<Expression>, Box<Expression>),
+    /// A function of one or two arguments.
+    Call(String, Vec<Expression>),
+}
+
+/// A formula: a name and what it equals.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Formula {
+    /// The left-hand side.
+    pub name: String,
+    /// The right-hand side.
+    pub expression: Expression,
+}
+
+struct Reader<'a> {
+    text: &'a [u8],
+    at: usize,
+    depth: usize,
+}
+
+/// What is wrong with a formula, and where (in bytes).
+pub type Fault = (usize, &'static str);
+
+const DEEPEST: usize = 64;
+
+impl Reader<'_> {
+    fn peek(&mut self) -> Option<u8> {
+        while self.text.get(self.at).is_some_and(u8::is_ascii_whitespace) {
+            self.at += 1;
+        }
+        self.text.get(self.at).copied()
+    }
+
+    fn take(&mut self, wanted: u8) -> bool {
+        let found = self.peek() == Some(wanted);
+        self.at += usize::from(found);
+        found
+    }
+
+    fn word(&mut self, accept: impl Fn(u8) -> bool) -> &str {
+        let start = self.at;
+        while self.text.get(self.at).copied().is_some_and(&accept) {
+            self.at += 1;
+        }
+        core::str::from_utf8(&self.text[start..self.at]).unwrap_or("")
+    }
+
+    fn name(&mut self) -> Result<String, Fault> {
+        match self.peek() {
+            Some(c) if c.is_ascii_alphabetic() => {
+                Ok(self.word(|c| c.is_ascii_alphanumeric() || c == b'_').to_string())
+            }
+            _ => Err((self.at, "a name is expected here")),
+        }
+    }
+
+    fn sum(&mut self) -> Result<Expression, Fault> {
+        self.depth += 1;
+        if self.depth > DEEPEST {
+            return Err((self.at, "too deeply nested"));
+        }
+        let mut left = self.product()?;
+        while let Some(sign @ (b'+' | b'-')) = self.peek() {
+            self.at += 1;
+            left = Expression::Binary(sign as char, Box::new(left), Box::new(self.product()?));
+        }
+        self.depth -= 1;
+        Ok(left)
+    }
+
+    fn product(&mut self) -> Result<Expression, Fault> {
+        let mut left = self.signed()?;
+        while let Some(sign @ (b'*' | b'/')) = self.peek() {
+            self.at += 1;
+            left = Expression::Binary(sign as char, Box::new(left), Box::new(self.signed()?));
+        }
+        Ok(left)
+    }
+
+    fn signed(&mut self) -> Result<Expression, Fault> {
+        if self.take(b'-') {
+            return Ok(Expression::Negative(Box::new(self.signed()?)));
+        }
+        let base = self.atom()?;
+        if self.take(b'^') {
+            return Ok(Expression::Binary('^', Box::new(base), Box::new(self.signed()?)));
+        }
+        Ok(base)
+    }
+
+    fn atom(&mut self) -> Result<Expression, Fault> {
+        match self.peek() {
+            Some(b'(') => {
+                self.at += 1;
+                let inner = self.sum()?;
+                if self.take(b')') { Ok(inner) } else { Err((self.at, "a closing bracket is expected here")) }
+            }
+            Some(c) if c.is_ascii_digit() => self.number(),
+            _ => {
+                let name = self.name()?;
+                if !self.take(b'(') {
+                    return Ok(Expression::Symbol(name));
+                }
+                let mut arguments = Vec::new();
+                loop {
+                    arguments.push(self.sum()?);
+                    if self.take(b')') {
+                        return Ok(Expression::Call(name, arguments));
+                    }
+                    if !self.take(b',') {
+                        return Err((self.at, "a comma or a closing bracket is expected here"));
+                    }
+                }
+            }
+        }
+    }
+
+    fn number(&mut self) -> Result<Expression, Fault> {
+        let start = self.at;
+        self.word(|c| c.is_ascii_digit() || c == b'.');
+        if self.text.get(self.at).is_some_and(|&c| c == b'e') {
+            self.at += 1;
+            if self.text.get(self.at).is_some_and(|&c| c == b'-' || c == b'+') {
+                self.at += 1;
+            }
+            self.word(|c| c.is_ascii_digit());
+        }
+        core::str::from_utf8(&self.text[start..self.at])
+            .ok()
+            .and_then(|text| text.parse().ok())
+            .map(Expression::Number)
+            .ok_or((start, "this is no number"))
+    }
+}
+
+impl Formula {
+    /// Reads a formula.
+    pub fn parse(text: &str) -> Result<Self, Fault> {
+        let mut reader = Reader { text: text.as_bytes(), at: 0, depth: 0 };
+        let name = reader.name()?;
+        if !reader.take(b'=') {
+            return Err((reader.at, "an equals sign is expected here"));
+        }
+        let expression = reader.sum()?;
+        match reader.peek() {
+            None => Ok(Self { name, expression }),
+            Some(_) => Err((reader.at, "the formula should end here")),
+        }
+    }
+}
+
+impl Expression {
+    /// The value, given those of the symbols; `None` for an unknown symbol or function.
+    pub fn value(&self, symbol: &impl Fn(&str) -> Option<f64>) -> Option<f64> {
+        Some(match self {
+            Expression::Number(value) => *value,
+            Expression::Symbol(name) => symbol(name)?,
+            Expression::Negative(inner) => -inner.value(symbol)?,
+            Expression::Binary(sign, left, right) => {
+                let (a, b) = (left.value(symbol)?, right.value(symbol)?);
+                match sign {
+                    '+' => a + b,
+                    '-' => a - b,
+                    '*' => a * b,
+                    '/' => a / b,
+                    _ => power(a, b),
+                }
+            }
+            Expression::Call(name, arguments) => {
+                let values: Option<Vec<f64>> = arguments.iter().map(|a| a.value(symbol)).collect();
+                match (name.as_str(), values?.as_slice()) {
+                    ("exp", &[x]) => number::exp(x),
+                    ("ln", &[x]) => number::ln(x),
+                    ("min", &[a, b]) => a.min(b),
+                    ("max", &[a, b]) => a.max(b),
+                    _ => return None,
+                }
+            }
+        })
+    }
+
+    /// The symbols, each once.
+    pub fn symbols(&self) -> Vec<&str> {
+        let mut found = Vec::new();
+        self.collect(&mut found);
+        found
+    }
+
+    fn collect<'a>(&'a self, found: &mut Vec<&'a str>) {
+        match self {
+            Expression::Number(_) => {}
+            Expression::Symbol(name) if found.contains(&name.as_str()) => {}
+            Expression::Symbol(name) => found.push(name),
+            Expression::Negative(inner) => inner.collect(found),
+            Expression::Binary(_, left, right) => {
+                left.collect(found);
+                right.collect(found);
+            }
+            Expression::Call(_, arguments) => arguments.iter().for_each(|a| a.collect(found)),
+        }
+    }
+}
+
+/// Small whole powers are multiplied out, so that negative bases work; others go through `exp` and `ln`.
+fn power(base: f64, exponent: f64) -> f64 {
+    let whole = exponent as i32;
+    if (0..=8).contains(&whole) && f64::from(whole) == exponent {
+        return (0..whole).fold(1.0, |product, _| product * base);
+    }
+    number::pow(base, exponent)
+}

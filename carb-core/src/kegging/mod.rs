@@ -1,0 +1,3 @@
+//! Kegging: the pressure that keeps a keg at its carbonation.
+
+pub mod pressure;

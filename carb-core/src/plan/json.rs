@@ -1,0 +1,514 @@
+//! Requests and answers as JSON.
+//!
+//! A request is one flat object with `"carb": 1` and the names of the vocabulary. NaN, infinities and names given twice
+//! are refused; an unknown name is answered with the nearest known one. An answer nests by noun, each quantity under its
+//! metric and its US name; whatever cannot be answered is `{"error": ...}`. The bytes are the same in every language.
+
+use super::node::Node;
+use super::{Expectation, Part, Plan, plan, safety};
+use crate::basis::request::{Raw, Value, choices};
+use crate::basis::{Answer, Context, Function, Input, Need, Request, Values};
+use crate::bottling::package::PackagePressure;
+use crate::bottling::priming::PrimingDose;
+use crate::error::Error;
+use crate::evidence::steps::Step;
+use crate::evidence::{Cautions, NoSteps, Notes, Source, Working};
+use crate::quantity::{Key, Name, ShortText, Unit};
+use crate::table::functions;
+use alloc::borrow::Cow;
+use alloc::string::String;
+use alloc::vec;
+use alloc::vec::Vec;
+use core::fmt;
+use serde::de::{Deserialize, Deserializer, IgnoredAny, MapAccess, SeqAccess, Visitor};
+
+/// The version of requests and answers.
+pub const VERSION: f64 = 1.0;
+
+/// One value of a request as it was read.
+enum Read<'a> {
+    Number(f64),
+    Text(Cow<'a, str>),
+    Flag(bool),
+    Other,
+}
+
+impl<'de> Deserialize<'de> for Read<'de> {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        struct Any;
+        impl<'de> Visitor<'de> for Any {
+            type Value = Read<'de>;
+            fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+                f.write_str("a number, a text, true or false")
+            }
+            fn visit_bool<E>(self, flag: bool) -> Result<Read<'de>, E> {
+                Ok(Read::Flag(flag))
+            }
+            fn visit_i64<E>(self, value: i64) -> Result<Read<'de>, E> {
+                Ok(Read::Number(value as f64))
+            }
+            fn visit_u64<E>(self, value: u64) -> Result<Read<'de>, E> {
+                Ok(Read::Number(value as f64))
+            }
+            fn visit_f64<E>(self, value: f64) -> Result<Read<'de>, E> {
+                Ok(Read::Number(value))
+            }
+            fn visit_borrowed_str<E>(self, text: &'de str) -> Result<Read<'de>, E> {
+                Ok(Read::Text(Cow::Borrowed(text)))
+            }
+            fn visit_str<E>(self, text: &str) -> Result<Read<'de>, E> {
+                Ok(Read::Text(Cow::Owned(text.into())))
+            }
+            fn visit_unit<E>(self) -> Result<Read<'de>, E> {
+                Ok(Read::Other)
+            }
+            fn visit_seq<A: SeqAccess<'de>>(self, mut list: A) -> Result<Read<'de>, A::Error> {
+                while list.next_element::<IgnoredAny>()?.is_some() {}
+                Ok(Read::Other)
+            }
+            fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Read<'de>, A::Error> {
+                while map.next_entry::<IgnoredAny, IgnoredAny>()?.is_some() {}
+                Ok(Read::Other)
+            }
+        }
+        deserializer.deserialize_any(Any)
+    }
+}
+
+/// The members of an object, in order, names given twice included.
+struct Members<'a>(Vec<(Cow<'a, str>, Read<'a>)>);
+
+impl<'de> Deserialize<'de> for Members<'de> {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        struct Object;
+        impl<'de> Visitor<'de> for Object {
+            type Value = Members<'de>;
+            fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+                f.write_str("an object of names and values")
+            }
+            fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Members<'de>, A::Error> {
+                let mut members = Vec::new();
+                while let Some(entry) = map.next_entry::<NameText<'de>, Read<'de>>()? {
+                    members.push((entry.0.0, entry.1));
+                }
+                Ok(Members(members))
+            }
+        }
+        deserializer.deserialize_map(Object)
+    }
+}
+
+struct NameText<'a>(Cow<'a, str>);
+
+impl<'de> Deserialize<'de> for NameText<'de> {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        struct Text;
+        impl<'de> Visitor<'de> for Text {
+            type Value = NameText<'de>;
+            fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+                f.write_str("a name")
+            }
+            fn visit_borrowed_str<E>(self, text: &'de str) -> Result<NameText<'de>, E> {
+                Ok(NameText(Cow::Borrowed(text)))
+            }
+            fn visit_str<E>(self, text: &str) -> Result<NameText<'de>, E> {
+                Ok(NameText(Cow::Owned(text.into())))
+            }
+        }
+        deserializer.deserialize_str(Text)
+    }
+}
+
+/// Reads a request.
+///
+/// # Errors
+/// Where the text is no JSON object, names no version, or holds something that no request may.
+pub fn read(text: &str) -> Result<Request, Error> {
+    let Members(members) = serde_json::from_str(text).map_err(|error| Error::BadJson {
+        line: error.line() as u32,
+        column: error.column() as u32,
+        reason: reason(&error),
+    })?;
+    let mut request = Request::new();
+    let mut version = None;
+    for (name, value) in &members {
+        if name == "carb" {
+            let given = matches!(value, Read::Number(number) if *number == VERSION);
+            if version.replace(given).is_some() || !given {
+                return Err(Error::WrongVersion);
+            }
+            continue;
+        }
+        let raw = match value {
+            Read::Number(number) => Raw::Number(*number),
+            Read::Text(text) => Raw::Text(text),
+            Read::Flag(flag) => Raw::Flag(*flag),
+            Read::Other => Raw::Other,
+        };
+        request.set(name, raw)?;
+    }
+    if version.is_none() {
+        return Err(Error::WrongVersion);
+    }
+    Ok(request)
+}
+
+/// What the reader says, without the place, which the error carries.
+fn reason(error: &serde_json::Error) -> ShortText {
+    let text = alloc::format!("{error}");
+    ShortText::new(text.rsplit_once(" at line").map_or(text.as_str(), |(reason, _)| reason))
+}
+
+/// Answers a request of the plan: JSON in, JSON out.
+#[must_use]
+pub fn plan_text(text: &str) -> String {
+    write(&match read(text).and_then(|request| plan(&request)) {
+        Ok(plan) => plan_node(&plan),
+        Err(error) => with_error(error),
+    })
+}
+
+/// Answers a request of a function of the table, or of `"plan"`: JSON in, JSON out.
+#[must_use]
+pub fn answer_text(function: &str, text: &str) -> String {
+    if function == "plan" {
+        return plan_text(text);
+    }
+    let Some(function) = functions::named(function) else {
+        let mut node = object();
+        node.put("code", Node::Whole(i64::from(crate::error::code::UNKNOWN_NAME)));
+        node.put("parameter", Node::text("function"));
+        node.put("text", Node::text(alloc::format!("there is no function \"{}\"", ShortText::new(function))));
+        let mut outer = start();
+        outer.put("error", node);
+        return write(&outer);
+    };
+    write(&match read(text).and_then(|request| function_node(function, &request)) {
+        Ok(node) => node,
+        Err(error) => with_error(error),
+    })
+}
+
+/// The inputs, outputs and choices of every function, as JSON: what a face needs to offer them.
+#[must_use]
+pub fn tables_text() -> String {
+    let mut functions_node = Vec::new();
+    for function in crate::table::FUNCTIONS {
+        let mut node = object();
+        node.put("name", Node::text(function.name));
+        node.put("summary", Node::text(function.summary));
+        node.put("example", Node::text(function.example));
+        node.put("inputs", inputs_node(function.inputs, function.columns));
+        let outputs = function.outputs.iter().flat_map(|output| {
+            output.key.dimension().into_iter().flat_map(Unit::of).map(|unit| {
+                let mut node = object();
+                node.put("noun", Node::text(output.noun));
+                node.put("name", Node::text(Name { key: output.key, unit: Some(unit) }));
+                node.put("unit", Node::text(unit.symbol));
+                node.put("shown", Node::Flag(unit.shown));
+                node.put("meaning", Node::text(output.key.field().meaning));
+                node
+            })
+        });
+        node.put("outputs", Node::List(outputs.collect()));
+        functions_node.push(node);
+    }
+    let mut node = start();
+    node.put("functions", Node::List(functions_node));
+    node.put("plan", inputs_node(super::INPUTS, &[]));
+    write(&node)
+}
+
+fn inputs_node(inputs: &[Input], columns: &[Key]) -> Node {
+    let all = inputs.iter().map(|input| {
+        let key = input.key;
+        let mut node = object();
+        node.put("names", Node::List(Name::of(key).map(Node::text).collect()));
+        node.put("meaning", Node::text(key.field().meaning));
+        node.put("array", Node::Flag(columns.contains(&key) || (key == Key::Altitude && columns.contains(&Key::Ambient))));
+        match input.need {
+            Need::Required => node.put("need", Node::text("required")),
+            Need::OneOf(group) => node.put("one_of", Node::text(group)),
+            Need::Optional(instead) => node.put("default", Node::text(instead)),
+        }
+        if !choices(key).is_empty() {
+            node.put("choices", Node::List(choices(key).iter().map(Node::text).collect()));
+        }
+        if let Some((low, high)) = key.limits()
+            && let Some(unit) = key.dimension().map(Unit::first)
+        {
+            node.put("low", Node::number(unit.from_si(low)));
+            node.put("high", Node::number(unit.from_si(high)));
+        }
+        node
+    });
+    Node::List(all.collect())
+}
+
+fn write(node: &Node) -> String {
+    // A tree of texts and finite numbers is always written.
+    serde_json::to_string(node).unwrap_or_default()
+}
+
+fn object() -> Node {
+    Node::Object(Vec::new())
+}
+
+fn start() -> Node {
+    let mut node = object();
+    node.put("carb", Node::Whole(VERSION as i64));
+    node
+}
+
+fn with_error(error: Error) -> Node {
+    let mut node = start();
+    node.put("error", error_node(&error));
+    node
+}
+
+fn error_node(error: &Error) -> Node {
+    let mut node = object();
+    node.put("code", Node::Whole(i64::from(error.code())));
+    node.put("parameter", Node::text(error.parameter()));
+    if let Some(value) = error.value() {
+        node.put("value", Node::number(value));
+    }
+    if let Some((low, high)) = error.limits() {
+        node.put("low", Node::number(low));
+        node.put("high", Node::number(high));
+    }
+    node.put("text", Node::text(error));
+    node
+}
+
+/// Puts a quantity into an object, under each of its shown names.
+fn put_quantity(node: &mut Node, noun: &str, key: Key, si: f64) {
+    for unit in key.dimension().into_iter().flat_map(Unit::of).filter(|unit| unit.shown) {
+        node.put_under(noun, Name { key, unit: Some(unit) }, Node::number(unit.from_si(si)));
+    }
+}
+
+fn request_node(request: &Request) -> Node {
+    let mut node = object();
+    for name in request.given() {
+        let value = match request.get(name.key) {
+            Some(Value::Number(number, _)) => Node::number(number),
+            Some(Value::Choice(at)) => choices(name.key).get(at).map_or(Node::Null, Node::text),
+            Some(Value::Flag(flag)) => Node::Flag(flag),
+            Some(Value::Text(text)) => Node::text(text),
+            None => continue,
+        };
+        node.put(name, value);
+    }
+    node
+}
+
+fn caution_nodes(cautions: &Cautions) -> Node {
+    let all = cautions.iter().map(|caution| {
+        let mut node = object();
+        node.put("code", Node::text(caution.kind.code));
+        node.put("level", Node::text(caution.kind.level.word()));
+        let unit = Unit::first(caution.kind.dimension);
+        node.put("value", Node::number(unit.from_si(caution.value)));
+        if caution.limit != caution.value {
+            node.put("limit", Node::number(unit.from_si(caution.limit)));
+        }
+        node.put("unit", Node::text(unit.symbol));
+        node.put("text", Node::text(caution));
+        node
+    });
+    Node::List(all.collect())
+}
+
+fn source_nodes<'a>(sources: impl Iterator<Item = &'a Source>) -> Node {
+    let all = sources.map(|source| {
+        let mut node = object();
+        node.put("key", Node::text(source.key));
+        node.put("citation", Node::text(source.citation));
+        node
+    });
+    Node::List(all.collect())
+}
+
+fn equation_nodes(notes: &Notes) -> Node {
+    let all = notes.equations().map(|equation| {
+        let mut node = object();
+        node.put("id", Node::text(equation.id));
+        node.put("standing", Node::text(equation.standing.words()));
+        node.put("uncertainty_percent", equation.uncertainty_percent.map_or(Node::Null, Node::number));
+        node
+    });
+    Node::List(all.collect())
+}
+
+fn step_node(step: &Step) -> Node {
+    let mut node = object();
+    node.put("equation", Node::text(step.equation.id));
+    node.put("formula", Node::text(step.equation.formula));
+    let mut inputs = object();
+    let mut units = object();
+    for (name, value, unit) in step.shown() {
+        inputs.put(name, Node::number(value));
+        units.put(name, Node::text(unit));
+    }
+    let result = &step.equation.result;
+    units.put(result.name, Node::text(result.unit.symbol()));
+    let mut results = object();
+    results.put(result.name, Node::number(step.shown_result()));
+    node.put("inputs", inputs);
+    node.put("result", results);
+    node.put("units", units);
+    node.put("text", Node::text(step.text()));
+    node
+}
+
+fn context_nodes(context: &Context) -> Vec<(&'static str, Node)> {
+    let basis = &context.basis;
+    let mut basis_node = object();
+    basis_node.put("basis", Node::text(basis.name.name()));
+    basis_node.put("model", Node::text(context.model().name()));
+    basis_node.put("residual_model", Node::text(basis.residual.name()));
+    basis_node.put("yield_percent", Node::number(basis.yield_percent));
+    basis_node.put("count_headspace", Node::Flag(basis.count_headspace));
+    basis_node.put("solubility_multiplier", Node::number(basis.solubility_factor));
+    basis_node.put("residual_multiplier", Node::number(basis.residual_factor));
+    basis_node.put("yield_multiplier", Node::number(basis.yield_factor));
+    let drink = &context.beverage;
+    let mut drink_node = object();
+    drink_node.put("beverage", Node::text(drink.kind.name()));
+    drink_node.put("abv_percent", Node::number(drink.abv()));
+    drink_node.put("extract_g_per_l", Node::number(drink.extract()));
+    drink_node.put("fermentable_g_per_l", drink.fermentable().map_or(Node::Null, Node::number));
+    drink_node.put("yeast", Node::text(drink.yeast.name()));
+    let mut all = vec![("basis", basis_node), ("beverage", drink_node)];
+    if let Ok(pressure) = context.ambient(&mut NoSteps) {
+        let mut ambient_node = object();
+        put_quantity(&mut ambient_node, "", Key::Ambient, pressure);
+        all.push(("ambient", ambient_node));
+    }
+    all
+}
+
+/// Puts everything that an answer stands on behind its value.
+fn put_standing<T>(node: &mut Node, answer: &Answer<T>, working: Option<&Working>) {
+    for (name, value) in context_nodes(&answer.context) {
+        node.put(name, value);
+    }
+    node.put("cautions", caution_nodes(&answer.notes.cautions));
+    node.put("equations", equation_nodes(&answer.notes));
+    node.put("sources", source_nodes(answer.sources()));
+    if let Some(working) = working {
+        node.put("working", Node::List(working.steps.iter().map(step_node).collect()));
+    }
+}
+
+fn function_node(function: &Function, request: &Request) -> Result<Node, Error> {
+    let mut working = Working::default();
+    let answer: Answer<Values> = function.answer(request, &mut working)?;
+    let mut node = start();
+    node.put("function", Node::text(function.name));
+    node.put("request", request_node(request));
+    for (output, value) in function.outputs.iter().zip(answer.value.as_slice()) {
+        put_quantity(&mut node, output.noun, output.key, *value);
+    }
+    put_standing(&mut node, &answer, Some(&working));
+    Ok(node)
+}
+
+fn part_node<T>(part: &Part<T>, request: &Request, value: impl FnOnce(&mut Node, &T)) -> Node {
+    let mut node = object();
+    match &part.answer {
+        Ok(answer) => {
+            value(&mut node, &answer.value);
+            let asked = request.flag(Key::Working) == Some(true);
+            put_standing(&mut node, answer, asked.then_some(&part.working));
+        }
+        Err(error) => node.put("error", error_node(error)),
+    }
+    node
+}
+
+fn put_dose(node: &mut Node, dose: &PrimingDose) {
+    put_quantity(node, "", Key::Mass, dose.mass.si());
+    put_quantity(node, "", Key::Dose, dose.dose.si());
+}
+
+fn put_package(node: &mut Node, package: &PackagePressure) {
+    put_quantity(node, "expected", Key::Gauge, package.expected.gauge.si());
+    put_quantity(node, "expected", Key::Absolute, package.expected.absolute.si());
+    put_quantity(node, "expected", Key::Carbonation, package.dissolved.si());
+    put_quantity(node, "worst", Key::Gauge, package.worst.gauge.si());
+    put_quantity(node, "worst", Key::Absolute, package.worst.absolute.si());
+}
+
+fn put_expectation(node: &mut Node, found: &Expectation, plan: &Plan) {
+    put_quantity(node, "expected", Key::Carbonation, found.expected.si());
+    put_quantity(node, "low", Key::Carbonation, found.low.si());
+    put_quantity(node, "high", Key::Carbonation, found.high.si());
+    if let Some(dose) = found.dose {
+        put_quantity(node, "balance_dose", Key::Mass, dose.mass.si());
+        put_quantity(node, "balance_dose", Key::Dose, dose.dose.si());
+    }
+    node.put("text", Node::text(plan.expectation_sentence().unwrap_or_default()));
+}
+
+/// The answer of a plan as a tree.
+fn plan_node(plan: &Plan) -> Node {
+    let request = &plan.request;
+    let mut node = start();
+    node.put("request", request_node(request));
+    node.put("danger", Node::Flag(plan.danger()));
+
+    let mut bottling = object();
+    bottling.put(
+        "residual",
+        part_node(&plan.residual, request, |node, c| put_quantity(node, "", Key::Carbonation, c.si())),
+    );
+    bottling.put(
+        "priming",
+        part_node(&plan.priming, request, |node, dose| {
+            node.put("sugar", Node::text(plan.sugar.name));
+            put_dose(node, dose);
+        }),
+    );
+    let sugars = plan.sugars.iter().map(|(sugar, dose)| {
+        let mut node = object();
+        node.put("sugar", Node::text(sugar.name));
+        match dose {
+            Ok(dose) => put_dose(&mut node, dose),
+            Err(error) => node.put("error", error_node(error)),
+        }
+        node.put("standing", Node::text(sugar.standing.words()));
+        node.put("source", Node::text(sugar.source.citation));
+        node
+    });
+    bottling.put("sugars", Node::List(sugars.collect()));
+    bottling
+        .put("balance", part_node(&plan.expectation, request, |node, found| put_expectation(node, found, plan)));
+    let mut storage = object();
+    for place in &plan.storage {
+        let mut inner = object();
+        put_quantity(&mut inner, "", Key::Temperature, place.temperature.si());
+        let part = part_node(&place.pressure, request, put_package);
+        if let (Node::Object(members), Node::Object(more)) = (&mut inner, part) {
+            members.extend(more);
+        }
+        storage.put(place.place, inner);
+    }
+    bottling.put("storage", storage);
+    bottling.put("safety", Node::List(safety::BOTTLES.iter().map(Node::text).collect()));
+    node.put("bottling", bottling);
+
+    let mut kegging = object();
+    put_quantity(&mut kegging, "", Key::Serving, plan.serving.si());
+    kegging.put(
+        "regulator",
+        part_node(&plan.regulator, request, |node, pressure| {
+            put_quantity(node, "", Key::Gauge, pressure.gauge.si());
+            put_quantity(node, "", Key::Absolute, pressure.absolute.si());
+        }),
+    );
+    kegging.put("safety", Node::List(safety::KEGS.iter().map(Node::text).collect()));
+    node.put("kegging", kegging);
+    node
+}

@@ -1,0 +1,354 @@
+//! A whole packaging day: one request, both ways of packaging, each part an answer or an error of its own.
+
+#[cfg(feature = "json")]
+pub mod json;
+#[cfg(feature = "json")]
+mod node;
+pub mod safety;
+mod text;
+
+use crate::balance::open;
+use crate::balance::pressure::Pressure;
+use crate::basis::answer::Both;
+use crate::basis::{Answer, Basis, BasisName, Context, Input, Need, Request, ResidualModel};
+use crate::bottling::package::{
+    Contents, EXPECTED_CO2, Keeping, PackagePressure, USUAL_HEADSPACE, WORST_CO2, note_contents, pressure_of_contents,
+    worst_co2,
+};
+use crate::bottling::priming::{self, EXTRACT_CO2, PrimingDose, extract_co2};
+use crate::error::Error;
+use crate::evidence::caution::{Caution, SUPERSATURATION};
+use crate::evidence::{Level, NoSteps, Notes, Steps, Working};
+use crate::kegging;
+use crate::property::fermentable::{self, FERMENTABLES, Fermentable};
+use crate::quantity::{Carbonation, Key, Percent, Temperature};
+use crate::table::functions::{USUAL_ROOM, carbonation, note_headspace, sugar, wanted, warmest};
+use alloc::vec::Vec;
+
+/// The inputs of a plan.
+pub static INPUTS: &[Input] = &[
+    optional(Key::Title, "no title"),
+    optional(Key::Beverage, "beer"),
+    optional(Key::Abv, "usual for the drink, and noted"),
+    optional(Key::Extract, "usual for the drink, and noted"),
+    optional(Key::Fermentable, "0 for beer and water, and noted; needed for other drinks with living yeast"),
+    optional(Key::Yeast, "live"),
+    required(Key::Packaged),
+    required(Key::Carbonation),
+    required(Key::Warmest),
+    optional(Key::Serving, "4 °C"),
+    optional(Key::Cellar, "12 °C"),
+    optional(Key::Room, "20 °C"),
+    optional(Key::HotDay, "35 °C"),
+    one_of_air(Key::Altitude),
+    one_of_air(Key::Ambient),
+    optional(Key::SeaLevel, "101.325 kPa, the standard atmosphere"),
+    optional(Key::Headspace, "4 % of the liquid, and noted"),
+    optional(Key::Sugar, "sucrose"),
+    optional(Key::Basis, "handbook, for the dose and the keg; package pressures always take the physical one"),
+    optional(Key::Model, "that of the basis for the drink"),
+    optional(Key::ResidualModel, "that of the basis"),
+    optional(Key::Yield, "that of the basis"),
+    optional(Key::CountHeadspace, "that of the basis"),
+    optional(Key::SolubilityFactor, "1"),
+    optional(Key::ResidualFactor, "1"),
+    optional(Key::YieldFactor, "1"),
+    optional(Key::Working, "false"),
+];
+
+const fn required(key: Key) -> Input {
+    Input { key, need: Need::Required }
+}
+const fn optional(key: Key, instead: &'static str) -> Input {
+    Input { key, need: Need::Optional(instead) }
+}
+const fn one_of_air(key: Key) -> Input {
+    Input { key, need: Need::OneOf("ambient") }
+}
+
+/// A part of a plan: an answer or an error, and the working.
+#[derive(Clone, Debug)]
+pub struct Part<T> {
+    /// The answer.
+    pub answer: Result<Answer<T>, Error>,
+    /// How it was found, as far as it was.
+    pub working: Working,
+}
+
+impl<T> Part<T> {
+    fn of(request: &Request, find: impl FnOnce(&mut Working) -> Result<Answer<T>, Error>) -> Self {
+        let mut working = Working::default();
+        let answer = find(&mut working).map_err(|error| error.renamed(|key| request.name_of(key)));
+        Self { answer, working }
+    }
+
+    /// The value, if there is one.
+    pub fn value(&self) -> Option<&T> {
+        self.answer.as_ref().ok().map(|answer| &answer.value)
+    }
+}
+
+/// What the mass balance expects of the dose.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Expectation {
+    /// CO2 dissolved at room temperature.
+    pub expected: Carbonation,
+    /// The same with the least yield.
+    pub low: Carbonation,
+    /// The same with the worst case's CO2.
+    pub high: Carbonation,
+    /// The dose by which the balance reaches the target.
+    pub dose: Option<PrimingDose>,
+}
+
+/// The bottle at one temperature.
+#[derive(Clone, Debug)]
+pub struct Storage {
+    /// Where: `cellar`, `room` or `hot_day`.
+    pub place: &'static str,
+    /// Which field says how warm it is there.
+    pub key: Key,
+    /// How warm it is.
+    pub temperature: Temperature,
+    /// The pressure.
+    pub pressure: Part<PackagePressure>,
+}
+
+/// A packaging day.
+#[derive(Clone, Debug)]
+#[must_use]
+pub struct Plan {
+    /// What was asked.
+    pub request: Request,
+    /// CO2 left after fermentation.
+    pub residual: Part<Carbonation>,
+    /// The sugar chosen.
+    pub sugar: &'static Fermentable,
+    /// Its dose.
+    pub priming: Part<PrimingDose>,
+    /// The dose of every sugar.
+    pub sugars: Vec<(&'static Fermentable, Result<PrimingDose, Error>)>,
+    /// What the balance expects of the dose.
+    pub expectation: Part<Expectation>,
+    /// The bottle in the cellar, in the room, on a hot day.
+    pub storage: Vec<Storage>,
+    /// Temperature at which the keg is served.
+    pub serving: Temperature,
+    /// The regulator pressure.
+    pub regulator: Part<Pressure>,
+}
+
+/// Yield in the least favourable case for carbonation, percent of theory: Balling's figure for maltose.
+const LEAST_YIELD: f64 = 90.0;
+
+const SERVING: f64 = 277.15;
+const CELLAR: f64 = 285.15;
+const HOT_DAY: f64 = 308.15;
+
+/// Plans a packaging day.
+///
+/// ```
+/// use carb_core::basis::{Kind, Request};
+/// use carb_core::plan::plan;
+/// use carb_core::quantity::{Carbonation, Length, Temperature, Volume};
+/// let request = Request::new()
+///     .beverage(Kind::Beer)
+///     .packaged(Volume::from_l(19.2))
+///     .carbonation(Carbonation::from_volumes(2.4))
+///     .warmest(Temperature::from_c(20.5))
+///     .altitude(Length::from_m(240.0));
+/// let plan = plan(&request)?;
+/// let dose = plan.priming.value().expect("a dose");
+/// assert_eq!(format!("{:.1}", dose.mass.g()), "116.2");
+/// # Ok::<(), carb_core::Error>(())
+/// ```
+///
+/// # Errors
+/// Only for a field that no plan takes; everything else is an error of the part that it concerns.
+pub fn plan(request: &Request) -> Result<Plan, Error> {
+    if let Some(parameter) = request.given().find(|name| !INPUTS.iter().any(|input| input.key == name.key)) {
+        return Err(Error::NotTaken { parameter, function: "plan" });
+    }
+    let temperature = |key, usual| request.or(key, usual).map(Temperature::from_si);
+    let chosen = sugar(request);
+    let residual = Part::of(request, |steps| {
+        let warmest = warmest(request)?;
+        open::residual_co2(warmest, &request.context(BasisName::Handbook)?, steps)
+    });
+    let priming = Part::of(request, |steps| {
+        let context = request.context(BasisName::Handbook)?;
+        let mut answer = priming::priming_sugar(&wanted(request)?, chosen, &context, steps)?;
+        if context.basis.count_headspace {
+            note_headspace(request, &mut answer);
+        }
+        Ok(answer)
+    });
+    let sugars = FERMENTABLES
+        .iter()
+        .map(|sugar| {
+            let dose = Part::of(request, |steps| {
+                priming::priming_sugar(&wanted(request)?, sugar, &request.context(BasisName::Handbook)?, steps)
+            });
+            (sugar, dose.answer.map(|answer| answer.value))
+        })
+        .collect();
+    let contents = |steps: &mut dyn Steps, notes: &mut Notes| {
+        let dose = priming.answer.as_ref().map_err(|error| *error)?.value;
+        contents(request, chosen, &dose, &mut Both(steps, notes))
+    };
+    let expectation = Part::of(request, |steps| expectation(request, chosen, &contents, steps));
+    let places = [("cellar", Key::Cellar, CELLAR), ("room", Key::Room, USUAL_ROOM), ("hot_day", Key::HotDay, HOT_DAY)];
+    let storage = places
+        .into_iter()
+        .map(|(place, key, usual)| Storage {
+            place,
+            key,
+            temperature: Temperature::from_si(request.number(key).unwrap_or(usual)),
+            pressure: Part::of(request, |steps| {
+                let keeping = keeping(request, temperature(key, usual)?)?;
+                let mut notes = Notes::default();
+                let found = contents(steps, &mut notes)?;
+                let mut answer = pressure_of_contents(found.package, &keeping, &physical(request)?, steps)
+                    .map_err(|error| error.renamed(|k| (k == Key::Temperature).then(|| named(request, key))))?;
+                answer.notes.join(&notes);
+                note_contents(found.package.worst, found.still_to_come, &mut answer.notes.cautions);
+                note_headspace(request, &mut answer);
+                Ok(answer)
+            }),
+        })
+        .collect();
+    let serving = Temperature::from_si(request.number(Key::Serving).unwrap_or(SERVING));
+    let regulator = Part::of(request, |steps| {
+        let serving = temperature(Key::Serving, SERVING)?;
+        let context = request.context(BasisName::Handbook)?;
+        kegging::pressure::keg_pressure(carbonation(request)?, serving, &context, steps)
+    });
+    Ok(Plan { request: *request, residual, sugar: chosen, priming, sugars, expectation, storage, serving, regulator })
+}
+
+impl Plan {
+    /// Whether any part carries a `danger` caution: a command line then exits non-zero.
+    pub fn danger(&self) -> bool {
+        let parts = [
+            notes(&self.residual),
+            notes(&self.priming),
+            notes(&self.expectation),
+            notes(&self.regulator),
+        ];
+        let stored = self.storage.iter().map(|s| notes(&s.pressure));
+        parts.into_iter().chain(stored).flatten().any(|notes| notes.cautions.any(Level::Danger))
+    }
+}
+
+fn notes<T>(part: &Part<T>) -> Option<&Notes> {
+    part.answer.as_ref().ok().map(|answer| &answer.notes)
+}
+
+fn named(request: &Request, key: Key) -> crate::quantity::Name {
+    request.name_of(key).unwrap_or(crate::quantity::Name::first(key))
+}
+
+/// The mass balance, whatever basis the caller chose for the dose; the caller's single assumptions stay.
+fn physical(request: &Request) -> Result<Context, Error> {
+    let mut context = request.context(BasisName::Physical)?;
+    let asked = context.basis;
+    let physical = Basis::physical();
+    context.basis = Basis { name: physical.name, ..physical };
+    context.basis.model = asked.model;
+    context.basis.solubility_factor = asked.solubility_factor;
+    context.basis.residual_factor = asked.residual_factor;
+    context.basis.yield_factor = asked.yield_factor;
+    context.basis.yield_percent = request.or(Key::Yield, physical.yield_percent)?;
+    Ok(context)
+}
+
+fn keeping(request: &Request, temperature: Temperature) -> Result<Keeping, Error> {
+    let warmest = warmest(request)?;
+    Ok(Keeping {
+        temperature,
+        headspace: Percent::from_si(request.or(Key::Headspace, USUAL_HEADSPACE)?),
+        filling: Temperature::from_si(request.or(Key::Filling, warmest.si())?),
+    })
+}
+
+struct Found {
+    package: Contents,
+    /// With the least yield.
+    least: f64,
+    /// What is still fermentable would add at most.
+    still_to_come: f64,
+}
+
+/// What a dose puts into the package: as the balance expects it, at least, and at worst.
+fn contents(
+    request: &Request,
+    sugar: &Fermentable,
+    dose: &PrimingDose,
+    steps: &mut impl Steps,
+) -> Result<Found, Error> {
+    let context = physical(request)?;
+    let warmest = warmest(request)?;
+    let residual = |model, steps: &mut dyn Steps| {
+        let basis = Basis { residual: model, ..context.basis };
+        open::residual_co2(warmest, &context.with_basis(basis), &mut &mut *steps).map(|answer| answer.value.si())
+    };
+    let held = residual(ResidualModel::Equilibrium, steps)?;
+    let table = residual(ResidualModel::Table, steps)?;
+    let larger = if held > table { held } else { table };
+    let (d, left) = (dose.dose.si(), context.beverage.fermentable()?);
+    let basis = &context.basis;
+    let mut made = |y: f64, percent: f64, factor: f64, matter: f64| {
+        steps.step(&EXTRACT_CO2, &[y, percent, factor, matter], extract_co2(y, percent, factor, matter))
+    };
+    let (likely, most) = (sugar.theoretical_yield(), sugar.highest_yield());
+    let extract = fermentable::extract_yield();
+    let (from_sugar, from_extract) = (
+        made(likely, basis.yield_percent, basis.yield_factor, d),
+        made(extract, basis.yield_percent, basis.yield_factor, left),
+    );
+    let (most_sugar, most_extract) = (made(most, 100.0, 1.0, d), made(extract, 100.0, 1.0, left));
+    let least_of = likely * LEAST_YIELD / 100.0;
+    let least_yield = if least_of < sugar.yield_range.0 { least_of } else { sugar.yield_range.0 };
+    let expected = held + from_sugar + from_extract;
+    let worst = worst_co2(larger, most_sugar, most_extract);
+    steps.record(&EXPECTED_CO2, &[held, from_sugar, from_extract], expected);
+    steps.record(&WORST_CO2, &[larger, most_sugar, most_extract], worst);
+    Ok(Found {
+        package: Contents { expected, worst },
+        least: held + extract_co2(least_yield, 100.0, basis.yield_factor, d) + extract_co2(extract, LEAST_YIELD, 1.0, left),
+        still_to_come: most_extract,
+    })
+}
+
+type ContentsOf<'a> = dyn Fn(&mut dyn Steps, &mut Notes) -> Result<Found, Error> + 'a;
+
+fn expectation(
+    request: &Request,
+    sugar: &'static Fermentable,
+    contents: &ContentsOf<'_>,
+    steps: &mut Working,
+) -> Result<Answer<Expectation>, Error> {
+    let context = physical(request)?;
+    let room = Temperature::from_si(request.or(Key::Room, USUAL_ROOM)?);
+    let keeping = keeping(request, room)?;
+    let mut notes = Notes::default();
+    let found = contents(steps, &mut notes)?;
+    let dissolved = |content: f64, steps: &mut dyn Steps| {
+        let both = Contents { expected: content, worst: content };
+        pressure_of_contents(both, &keeping, &context, &mut &mut *steps)
+    };
+    let mut answer = dissolved(found.package.expected, steps)?;
+    let low = dissolved(found.least, &mut NoSteps)?;
+    let high = dissolved(found.package.worst, &mut NoSteps)?;
+    let dose = priming::priming_sugar(&wanted(request)?, sugar, &context, &mut NoSteps).ok();
+    answer.notes.join(&notes);
+    answer.notes.cautions.add(Caution::of(&SUPERSATURATION, answer.value.dissolved.si()));
+    context.note_model(&mut answer.notes.cautions);
+    note_headspace(request, &mut answer);
+    Ok(answer.map(|package| Expectation {
+        expected: package.dissolved,
+        low: low.value.dissolved,
+        high: high.value.dissolved,
+        dose: dose.map(|d| d.value),
+    }))
+}

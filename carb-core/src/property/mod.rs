@@ -1,0 +1,12 @@
+//! What things are like: CO2 gas, water, the atmosphere, solubility, gravity and extract, fermentables.
+//!
+//! Kernels here are plain `f64` in SI units (kg/m3 for concentrations, which is the same number in g/L); beside
+//! each stands its entry of the catalogue.
+
+pub mod atmosphere;
+pub mod co2_gas;
+pub mod constant;
+pub mod fermentable;
+pub mod gravity;
+pub mod solubility;
+pub mod water;

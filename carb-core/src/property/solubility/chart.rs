@@ -1,0 +1,98 @@
+//! The printed beer chart, as a fit: volumes of CO2 against temperature and pressure.
+
+use super::{Here, Solubility};
+use crate::evidence::caution::{CHART_PRESSURE, CHART_TEMPERATURE, Range};
+use crate::evidence::equation::{Equation, Measure, Standing, limited};
+use crate::evidence::source::{DELANGE, MILLER};
+use crate::evidence::{Steps, Symbol, equation::symbol};
+use crate::number::exp;
+use crate::quantity::unit::{FACTOR, FAHRENHEIT, PSI, VOLUMES};
+
+/// Chilled beer: temperatures at which the chart and its fit agree.
+pub static TEMPERATURE: Range = Range { caution: &CHART_TEMPERATURE, low: 273.15, high: 288.15 };
+/// Absolute pressures to 3 bar gauge.
+pub static PRESSURE: Range = Range { caution: &CHART_PRESSURE, low: 0.0, high: 401_325.0 };
+
+/// The chart fit; knows no composition.
+#[derive(Clone, Copy, Debug)]
+pub struct ChartFit {
+    /// Factor on the solubility, 1 by default.
+    pub factor: f64,
+}
+
+/// The chart fit at one temperature.
+#[derive(Clone, Copy, Debug)]
+pub struct ChartHere {
+    t: f64,
+    vapour: f64,
+    factor: f64,
+    /// Volumes per psi.
+    slope: f64,
+}
+
+const OFFSET: f64 = 0.003342;
+
+#[inline(always)]
+fn volumes_per_psi(t: f64) -> f64 {
+    0.01821 + 0.090115 * exp(-(FAHRENHEIT.from_si(t) - 32.0) / 43.11)
+}
+
+#[inline(always)]
+fn dissolved(p: f64, slope: f64, factor: f64) -> f64 {
+    VOLUMES.to_si(factor * (PSI.from_si(p) * slope - OFFSET))
+}
+
+impl Solubility for ChartFit {
+    type Here = ChartHere;
+    #[inline(always)]
+    fn here(&self, t: f64, _: f64, _: f64, steps: &mut impl Steps) -> (ChartHere, i32) {
+        let here =
+            ChartHere { t, vapour: crate::property::water::vapour_pressure(t), factor: self.factor, slope: volumes_per_psi(t) };
+        (here, steps.within(&TEMPERATURE, t))
+    }
+}
+
+impl Here for ChartHere {
+    #[inline(always)]
+    fn vapour(&self) -> f64 {
+        self.vapour
+    }
+    #[inline(always)]
+    fn dissolved(&self, co2: f64, _: f64) -> f64 {
+        dissolved(co2 + self.vapour, self.slope, self.factor)
+    }
+    #[inline(always)]
+    fn slope(&self, _: f64, _: f64) -> f64 {
+        VOLUMES.to_si(self.factor * self.slope) / PSI.scale
+    }
+    #[inline(always)]
+    fn co2_pressure(&self, dissolved: f64, _: f64) -> f64 {
+        PSI.to_si((VOLUMES.from_si(dissolved) / self.factor + OFFSET) / self.slope) - self.vapour
+    }
+    #[inline(always)]
+    fn tell(&self, co2: f64, _: f64, steps: &mut impl Steps) -> i32 {
+        let p = co2 + self.vapour;
+        steps.record(&CHART_FIT, &[p, self.t, self.factor], dissolved(p, self.slope, self.factor));
+        steps.within(&PRESSURE, p)
+    }
+}
+
+const RESULT: Symbol = symbol("V", Measure::In(&VOLUMES), "CO2 in the beer");
+
+/// The catalogue's entry for the chart fit.
+pub static CHART_FIT: Equation = Equation {
+    id: "chart_fit",
+    title: "CO2 in beer, fit of the printed chart",
+    formula: "V = k*(P*(0.01821 + 0.090115*exp(-(f - 32)/43.11)) - 0.003342)",
+    result: RESULT,
+    inputs: &[
+        limited("P", Measure::In(&PSI), "total pressure, absolute", 0.0, 58.2),
+        limited("f", Measure::In(&FAHRENHEIT), "temperature", 32.0, 59.0),
+        symbol("k", Measure::In(&FACTOR), "factor on the solubility, 1 by default"),
+    ],
+    uncertainty_percent: Some(5.0),
+    uncertainty: "judgement for beer of unknown composition; against the printed chart itself rms 0.015, worst 0.044 volumes",
+    sources: &[&DELANGE, &MILLER],
+    standing: Standing::ConfirmedFromMemory,
+    kernel: |x| dissolved(x[0], volumes_per_psi(x[1]), x[2]),
+};

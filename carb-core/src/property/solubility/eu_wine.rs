@@ -1,0 +1,98 @@
+//! The European Union's relation for sparkling wine, carried from 20 °C to other temperatures.
+
+use super::{Here, Solubility};
+use crate::evidence::Steps;
+use crate::evidence::caution::{EU_TEMPERATURE, Range};
+use crate::evidence::equation::{Equation, Measure, Standing, limited, symbol};
+use crate::evidence::source::{EU_WINE, LIGER_BELAIR};
+use crate::number::exp;
+use crate::property::water;
+use crate::quantity::unit::{CO2_GRAMS_PER_LITRE, FACTOR, GRAMS_PER_LITRE, KELVIN, PASCAL, PERCENT};
+
+/// Temperatures to which the relation is carried.
+pub static TEMPERATURE: Range = Range { caution: &EU_TEMPERATURE, low: 273.15, high: 298.15 };
+
+/// The wine relation.
+#[derive(Clone, Copy, Debug)]
+pub struct EuWine {
+    /// Factor on the solubility, 1 by default.
+    pub factor: f64,
+}
+
+/// The wine relation at one temperature and composition.
+#[derive(Clone, Copy, Debug)]
+pub struct EuWineHere {
+    t: f64,
+    abv: f64,
+    sugar: f64,
+    factor: f64,
+    vapour: f64,
+    /// kg/m3 per Pa of total pressure.
+    slope: f64,
+}
+
+#[inline(always)]
+fn slope(t: f64, abv: f64, sugar: f64, factor: f64) -> f64 {
+    factor * 1.951e-5 * (0.86 - 0.01 * abv) * (1.0 - 0.00144 * sugar) * exp(2983.0 * (1.0 / t - 1.0 / 293.15))
+}
+
+impl Solubility for EuWine {
+    type Here = EuWineHere;
+    #[inline(always)]
+    fn here(&self, t: f64, abv: f64, extract: f64, steps: &mut impl Steps) -> (EuWineHere, i32) {
+        let here = EuWineHere {
+            t,
+            abv,
+            sugar: extract,
+            factor: self.factor,
+            vapour: water::vapour_pressure(t),
+            slope: slope(t, abv, extract, self.factor),
+        };
+        (here, steps.within(&TEMPERATURE, t))
+    }
+}
+
+impl Here for EuWineHere {
+    #[inline(always)]
+    fn vapour(&self) -> f64 {
+        self.vapour
+    }
+    #[inline(always)]
+    fn dissolved(&self, co2: f64, _: f64) -> f64 {
+        (co2 + self.vapour) * self.slope
+    }
+    #[inline(always)]
+    fn slope(&self, _: f64, _: f64) -> f64 {
+        self.slope
+    }
+    #[inline(always)]
+    fn co2_pressure(&self, dissolved: f64, _: f64) -> f64 {
+        dissolved / self.slope - self.vapour
+    }
+    #[inline(always)]
+    fn tell(&self, co2: f64, _: f64, steps: &mut impl Steps) -> i32 {
+        let p = co2 + self.vapour;
+        steps.record(&RELATION, &[p, self.t, self.abv, self.sugar, self.factor], p * self.slope);
+        0
+    }
+}
+
+/// The catalogue's entry for the wine relation.
+pub static RELATION: Equation = Equation {
+    id: "eu_wine",
+    title: "CO2 in wine, European Union relation",
+    formula: "c = k*0.00001951*P*(0.86 - 0.01*A)*(1 - 0.00144*S)*exp(2983*(1/T - 1/293.15))",
+    result: symbol("c", Measure::In(&CO2_GRAMS_PER_LITRE), "CO2 in the wine"),
+    inputs: &[
+        limited("P", Measure::In(&PASCAL), "total pressure, absolute", 0.0, 1.0e6),
+        limited("T", Measure::In(&KELVIN), "temperature", 273.15, 298.15),
+        limited("A", Measure::In(&PERCENT), "alcohol by volume", 8.0, 15.0),
+        limited("S", Measure::In(&GRAMS_PER_LITRE), "sugar", 0.0, 200.0),
+        symbol("k", Measure::In(&FACTOR), "factor on the solubility, 1 by default"),
+    ],
+    uncertainty_percent: Some(6.0),
+    uncertainty: "judgement; linear in pressure as published, the pressure at which it was calibrated is not known",
+    sources: &[&EU_WINE, &LIGER_BELAIR],
+    standing: Standing::Published,
+    kernel: |x| x[0] * slope(x[1], x[2], x[3], x[4]),
+};

@@ -1,0 +1,77 @@
+//! How much CO2 a drink holds: three models behind one pair of traits.
+//!
+//! A model is evaluated *here*, at one temperature and composition ([`Solubility::here`]), which costs the
+//! exponentials; then [`Here::dissolved`] and its inverse [`Here::co2_pressure`] are cheap, and the sealed vessel can
+//! call them in a loop.
+
+pub mod chart;
+pub mod composition;
+pub mod eu_wine;
+pub mod water_core;
+
+use crate::evidence::{Equation, Measure, Standing, Steps, equation::symbol};
+use crate::quantity::unit::PASCAL;
+
+/// A solubility model.
+pub trait Solubility: Copy {
+    /// The model at one temperature and composition.
+    type Here: Here;
+    /// The model at the temperature `t` (K) for `abv` (% vol) and `extract` (kg/m3), and the range cautions.
+    fn here(&self, t: f64, abv: f64, extract: f64, steps: &mut impl Steps) -> (Self::Here, i32);
+}
+
+/// A solubility model at one temperature and composition.
+pub trait Here: Copy {
+    /// Vapour pressure of the drink, Pa.
+    fn vapour(&self) -> f64;
+    /// CO2 dissolved (kg/m3) under the partial pressure `co2` (Pa), with `other` (Pa) of further gas beside the vapour.
+    fn dissolved(&self, co2: f64, other: f64) -> f64;
+    /// Derivative of [`Here::dissolved`] by `co2`, near enough for Newton's method.
+    fn slope(&self, co2: f64, other: f64) -> f64;
+    /// The partial pressure (Pa) that holds `dissolved` (kg/m3): the inverse of [`Here::dissolved`].
+    fn co2_pressure(&self, dissolved: f64, other: f64) -> f64;
+    /// Tells the working what was evaluated at `co2`, and returns the range cautions of the pressure.
+    fn tell(&self, co2: f64, other: f64, steps: &mut impl Steps) -> i32;
+}
+
+/// The CO2 in a gas over a drink.
+pub static CO2_SHARE: Equation = Equation {
+    id: "co2_partial_pressure",
+    title: "partial pressure of CO2",
+    formula: "p = P - pw - o",
+    result: symbol("p", Measure::In(&PASCAL), "partial pressure of CO2, absolute"),
+    inputs: &[
+        symbol("P", Measure::In(&PASCAL), "total pressure, absolute"),
+        symbol("pw", Measure::In(&PASCAL), "vapour pressure of water"),
+        symbol("o", Measure::In(&PASCAL), "partial pressure of other gas"),
+    ],
+    uncertainty_percent: None,
+    uncertainty: "exact",
+    sources: &[],
+    standing: Standing::Definition,
+    kernel: |x| x[0] - x[1] - x[2],
+};
+
+/// Which model; what a caller names.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
+pub enum Model {
+    /// The fit of the printed beer chart.
+    ChartFit,
+    /// Water, with a factor for the composition of the drink.
+    WaterCore,
+    /// The European Union's relation for wine.
+    EuWine,
+}
+
+impl Model {
+    /// Every model.
+    pub const ALL: &'static [Model] = &[Model::ChartFit, Model::WaterCore, Model::EuWine];
+    /// The names, in the order of [`Model::ALL`].
+    pub const NAMES: &'static [&'static str] = &["chart_fit", "water_core", "eu_wine"];
+
+    /// The model's name.
+    pub fn name(self) -> &'static str {
+        Self::NAMES[self as usize]
+    }
+}

@@ -1,0 +1,196 @@
+//! The water core: Weiss's solubility with fugacity and Poynting term, times a factor for the composition.
+
+use super::composition::Factor;
+use super::{CO2_SHARE, Here, Solubility};
+use crate::evidence::Steps;
+use crate::evidence::caution::{CORE_WARM, Range};
+use crate::evidence::equation::{Equation, Measure, Standing, limited, symbol};
+use crate::evidence::source::{CODATA, KAYE_LABY, WEISS};
+use crate::number::{exp, ln};
+use crate::property::constant::{CO2_MOLAR_MASS, GAS_CONSTANT, STANDARD_ATMOSPHERE};
+use crate::property::{co2_gas, water};
+use crate::quantity::unit::{CO2_GRAMS_PER_LITRE, FACTOR, KELVIN, PASCAL};
+
+/// Temperatures of the measurements behind the solubility.
+pub static TEMPERATURE: Range = Range { caution: &CORE_WARM, low: 0.0, high: 313.15 };
+
+/// Partial molar volume of dissolved CO2 in Weiss's own reduction, m3/mol.
+const VOLUME_WEISS: f64 = 32.3e-6;
+/// The same as it swells the solution, m3/mol: the middle of the literature.
+const VOLUME_SOLUTION: f64 = 33.5e-6;
+
+/// The water core.
+#[derive(Clone, Copy, Debug)]
+pub struct WaterCore {
+    /// Which composition factor the drink takes.
+    pub composition: Factor,
+    /// Factor on the solubility, 1 by default.
+    pub factor: f64,
+}
+
+/// The water core at one temperature and composition.
+#[derive(Clone, Copy, Debug)]
+pub struct WaterCoreHere {
+    t: f64,
+    rt: f64,
+    k0: f64,
+    b: f64,
+    vapour: f64,
+    density: f64,
+    /// Composition times the caller's factor.
+    relative: f64,
+    factor: f64,
+    composition: f64,
+}
+
+/// Solubility of CO2 in pure water, mol/(kg atm) of fugacity, at the temperature `t` (K).
+#[inline(always)]
+pub fn henry(t: f64) -> f64 {
+    exp(-60.2409 + 93.4517 * (100.0 / t) + 23.3585 * ln(t / 100.0))
+}
+
+/// Logarithm of fugacity coefficient and Poynting term together, at the total pressure `p` (Pa).
+#[inline(always)]
+fn ln_activity(p: f64, rt: f64, b: f64) -> f64 {
+    let q = p / rt;
+    b * q + 0.5 * (co2_gas::THIRD_VIRIAL - b * b) * (q * q) - VOLUME_WEISS * (p - STANDARD_ATMOSPHERE) / rt
+}
+
+/// CO2 in pure water, mol/kg, under the partial pressure `co2` and the total pressure `p` (Pa, absolute), where `k0`
+/// is [`henry`] and `b` the second virial coefficient at the temperature `t` (K).
+#[inline(always)]
+pub fn molality(k0: f64, co2: f64, p: f64, t: f64, b: f64) -> f64 {
+    k0 * (co2 / STANDARD_ATMOSPHERE) * exp(ln_activity(p, GAS_CONSTANT * t, b))
+}
+
+#[inline(always)]
+fn concentration(m: f64, density: f64, relative: f64) -> f64 {
+    relative * (m * CO2_MOLAR_MASS) / (1.0 / density + VOLUME_SOLUTION * m)
+}
+
+impl Solubility for WaterCore {
+    type Here = WaterCoreHere;
+    #[inline(always)]
+    fn here(&self, t: f64, abv: f64, extract: f64, steps: &mut impl Steps) -> (WaterCoreHere, i32) {
+        let (composition, bits) = self.composition.step(abv, extract, steps);
+        let here = WaterCoreHere {
+            t,
+            rt: GAS_CONSTANT * t,
+            k0: steps.step(&HENRY, &[t], henry(t)),
+            b: steps.step(&co2_gas::SECOND_VIRIAL, &[t], co2_gas::second_virial(t)),
+            vapour: steps.step(&water::VAPOUR_PRESSURE, &[t], water::vapour_pressure(t)),
+            density: steps.step(&water::DENSITY, &[t], water::density(t)),
+            relative: composition * self.factor,
+            factor: self.factor,
+            composition,
+        };
+        (here, bits | steps.within(&TEMPERATURE, t) | steps.within(&water::LIQUID, t))
+    }
+}
+
+/// Newton's method on the pressure gains more than a digit doubled at each step from the ideal gas's answer; the
+/// closure of a balance, not this number, proves that it sufficed.
+const NEWTON_STEPS: usize = 7;
+
+/// No vessel of the trade comes near this; it only keeps the iteration finite on absurd input.
+const HIGHEST: f64 = 6.0e6;
+
+impl Here for WaterCoreHere {
+    #[inline(always)]
+    fn vapour(&self) -> f64 {
+        self.vapour
+    }
+    #[inline(always)]
+    fn dissolved(&self, co2: f64, other: f64) -> f64 {
+        let m = molality(self.k0, co2, co2 + self.vapour + other, self.t, self.b);
+        concentration(m, self.density, self.relative)
+    }
+    #[inline(always)]
+    fn slope(&self, co2: f64, other: f64) -> f64 {
+        let p = co2 + self.vapour + other;
+        let scale = self.k0 / STANDARD_ATMOSPHERE * exp(ln_activity(p, self.rt, self.b));
+        let by_pressure = self.b / self.rt + (co2_gas::THIRD_VIRIAL - self.b * self.b) * p / (self.rt * self.rt)
+            - VOLUME_WEISS / self.rt;
+        let dm = scale * (1.0 + co2 * by_pressure);
+        let swell = 1.0 + self.density * VOLUME_SOLUTION * (scale * co2);
+        self.relative * CO2_MOLAR_MASS * self.density * dm / (swell * swell)
+    }
+    #[inline(always)]
+    fn co2_pressure(&self, dissolved: f64, other: f64) -> f64 {
+        let m = dissolved / self.density / (self.relative * CO2_MOLAR_MASS - dissolved * VOLUME_SOLUTION);
+        let wanted = m * STANDARD_ATMOSPHERE / self.k0;
+        let mut co2 = if wanted < HIGHEST { wanted } else { HIGHEST };
+        let mut step = 0;
+        while step < NEWTON_STEPS {
+            let p = co2 + self.vapour + other;
+            let activity = exp(ln_activity(p, self.rt, self.b));
+            let by_pressure = self.b / self.rt + (co2_gas::THIRD_VIRIAL - self.b * self.b) * p / (self.rt * self.rt)
+                - VOLUME_WEISS / self.rt;
+            let next = co2 - (co2 * activity - wanted) / (activity * (1.0 + co2 * by_pressure));
+            co2 = if next < HIGHEST { next } else { HIGHEST };
+            step += 1;
+        }
+        co2
+    }
+    #[inline(always)]
+    fn tell(&self, co2: f64, other: f64, steps: &mut impl Steps) -> i32 {
+        let p = co2 + self.vapour + other;
+        steps.record(&CO2_SHARE, &[p, self.vapour, other], co2);
+        let m = steps.step(&MOLALITY, &[self.k0, co2, p, self.t, self.b], molality(self.k0, co2, p, self.t, self.b));
+        steps.record(&DISSOLVED, &[self.composition, m, self.density, self.factor], concentration(m, self.density, self.relative));
+        steps.within(&co2_gas::CHECKED, p)
+    }
+}
+
+/// The catalogue's entry for [`henry`].
+pub static HENRY: Equation = Equation {
+    id: "co2_henry_water",
+    title: "solubility of CO2 in water",
+    formula: "K0 = exp(-60.2409 + 93.4517*(100/T) + 23.3585*ln(T/100))",
+    result: symbol("K0", Measure::Plain("mol/(kg atm)"), "CO2 per mass of water and atmosphere of fugacity"),
+    inputs: &[limited("T", Measure::In(&KELVIN), "temperature", 272.15, 313.15)],
+    uncertainty_percent: Some(2.0),
+    uncertainty: "scatter of the published measurements, 0-40 °C; to 60 °C within 2 % of later correlations",
+    sources: &[&WEISS],
+    standing: Standing::Published,
+    kernel: |x| henry(x[0]),
+};
+
+/// The catalogue's entry for [`molality`].
+pub static MOLALITY: Equation = Equation {
+    id: "co2_molality_water",
+    title: "CO2 in pure water, with fugacity and Poynting term",
+    formula: "m = K0*(p/101325)*exp(B*P/(8.314462618*T) + (0.0000000049 - B^2)/2*(P/(8.314462618*T))^2 - 0.0000323*(P - 101325)/(8.314462618*T))",
+    result: symbol("m", Measure::Plain("mol/kg"), "CO2 per mass of water"),
+    inputs: &[
+        symbol("K0", Measure::Plain("mol/(kg atm)"), "solubility of CO2 in water"),
+        limited("p", Measure::In(&PASCAL), "partial pressure of CO2, absolute", 0.0, 16.0e5),
+        limited("P", Measure::In(&PASCAL), "total pressure, absolute", 0.0, 16.0e5),
+        limited("T", Measure::In(&KELVIN), "temperature", 273.15, 333.15),
+        limited("B", Measure::Plain("m3/mol"), "second virial coefficient of CO2", -2.0e-4, 0.0),
+    ],
+    uncertainty_percent: Some(2.0),
+    uncertainty: "2 % to 5 bar, 3 % to 10 bar (judgement)",
+    sources: &[&WEISS, &KAYE_LABY, &CODATA],
+    standing: Standing::Published,
+    kernel: |x| molality(x[0], x[1], x[2], x[3], x[4]),
+};
+
+/// The catalogue's entry for the conversion to grams per litre of drink.
+pub static DISSOLVED: Equation = Equation {
+    id: "co2_dissolved",
+    title: "CO2 per litre of drink",
+    formula: "c = k*F*m*44.0095/(1000/rho + 0.0335*m)",
+    result: symbol("c", Measure::In(&CO2_GRAMS_PER_LITRE), "CO2 in the drink"),
+    inputs: &[
+        symbol("F", Measure::Plain(""), "solubility relative to water"),
+        symbol("m", Measure::Plain("mol/kg"), "CO2 per mass of water"),
+        symbol("rho", Measure::Plain("kg/m3"), "density of water"),
+        symbol("k", Measure::In(&FACTOR), "factor on the solubility, 1 by default"),
+    ],
+    uncertainty_percent: Some(0.2),
+    uncertainty: "the partial molar volume of dissolved CO2 is known to a few mL/mol",
+    sources: &[&WEISS],
+    standing: Standing::Published,
+    kernel: |x| concentration(x[1], x[2], x[0] * x[3]),
+};

@@ -1,0 +1,146 @@
+//! The one vocabulary: every parameter and result of every function, once.
+//!
+//! A name is *role + unit* (`warmest_c`, `gauge_psi`); the role is left out where only one such quantity exists
+//! (`volumes`, `sg`). A field that is no quantity is a choice from a list, a yes/no, or a text.
+
+use super::unit::Dimension;
+
+/// What a field holds.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub enum Kind {
+    /// A number in any unit of the dimension; `min` and `max` (SI units) are where physics or the library ends:
+    /// beyond them there is an error, never a number.
+    Number {
+        /// What is measured.
+        dimension: Dimension,
+        /// Smallest value that is answered, SI.
+        min: f64,
+        /// Largest value that is answered, SI.
+        max: f64,
+    },
+    /// One name of a list, given by [`crate::basis::request::choices`].
+    Choice,
+    /// Yes or no.
+    Flag,
+    /// Free text of at most [`super::name::TEXT_BYTES`] bytes.
+    Text,
+}
+
+/// One entry of the vocabulary.
+#[derive(Debug)]
+pub struct Field {
+    /// The role; empty where the unit alone names the quantity.
+    pub role: &'static str,
+    /// What the field holds.
+    pub kind: Kind,
+    /// Its meaning, in words a brewer would use.
+    pub meaning: &'static str,
+}
+
+macro_rules! fields {
+    ($($(#[$doc:meta])* $key:ident = $role:literal $kind:expr, $meaning:literal;)*) => {
+        /// A field of the vocabulary, as an index into [`FIELDS`].
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+        #[non_exhaustive]
+        #[repr(u8)]
+        pub enum Key {
+            $(#[doc = $meaning] $key,)*
+        }
+        /// The vocabulary, in the order in which requests and answers are printed.
+        pub static FIELDS: &[Field] = &[$(Field { role: $role, kind: $kind, meaning: $meaning },)*];
+        impl Key {
+            /// Every key, in the order of [`FIELDS`].
+            pub const ALL: &'static [Key] = &[$(Key::$key,)*];
+        }
+    };
+}
+
+/// How many fields there are.
+pub const COUNT: usize = Key::ALL.len();
+
+impl Key {
+    /// The entry of the vocabulary.
+    pub fn field(self) -> &'static Field {
+        &FIELDS[self as usize]
+    }
+
+    /// The limits in SI units, for a number.
+    pub fn limits(self) -> Option<(f64, f64)> {
+        match self.field().kind {
+            Kind::Number { min, max, .. } => Some((min, max)),
+            _ => None,
+        }
+    }
+
+    /// What a number measures.
+    pub fn dimension(self) -> Option<Dimension> {
+        match self.field().kind {
+            Kind::Number { dimension, .. } => Some(dimension),
+            _ => None,
+        }
+    }
+}
+
+const fn number(dimension: Dimension, min: f64, max: f64) -> Kind {
+    Kind::Number { dimension, min, max }
+}
+
+/// Temperatures at which drinks are stored and served: a little below freezing, where alcohol and extract keep a
+/// drink liquid, up to pasteurisation.
+const fn drink_temperature() -> Kind {
+    number(Dimension::Temperature, 268.15, 333.15)
+}
+
+/// Absolute pressures up to 30 bar: beyond that no vessel of this trade holds, nor do the gas equations.
+const fn pressure() -> Kind {
+    number(Dimension::Pressure, 0.0, 3.0e6)
+}
+
+fields! {
+    Title = "title" Kind::Text, "a name for the batch, printed on the plan";
+    Beverage = "beverage" Kind::Choice, "what the drink is";
+    Abv = "abv" number(Dimension::Percent, 0.0, 25.0), "alcohol by volume";
+    Extract = "extract" number(Dimension::Concentration, 0.0, 400.0),
+        "everything dissolved except CO2 and alcohol: it lowers the solubility of CO2";
+    Fermentable = "fermentable" number(Dimension::Concentration, 0.0, 400.0),
+        "what yeast in the package can still turn into CO2: it makes pressure";
+    Yeast = "yeast" Kind::Choice, "whether living yeast goes into the package";
+    Packaged = "packaged" number(Dimension::Volume, 1.0e-6, 1.0e3),
+        "drink that reaches packages (not the batch size: trub and losses stay behind)";
+    Carbonation = "" number(Dimension::Carbonation, 0.0, 30.0),
+        "CO2 per litre of drink";
+    Warmest = "warmest" number(Dimension::Temperature, 273.15, 318.15),
+        "highest temperature of the drink since active fermentation";
+    Filling = "filling" drink_temperature(), "temperature at which the package is closed (default: the warmest)";
+    Temperature = "temperature" drink_temperature(), "temperature of the drink";
+    Serving = "serving" drink_temperature(), "temperature of the keg when it is served";
+    Cellar = "cellar" drink_temperature(), "temperature of a cool store";
+    Room = "room" drink_temperature(), "temperature at which bottles are conditioned";
+    HotDay = "hot_day" drink_temperature(), "temperature that bottles reach on a hot day";
+    Altitude = "altitude" number(Dimension::Length, -500.0, 9000.0),
+        "height above sea level, from which the air pressure outside follows by ISO 2533";
+    Ambient = "ambient" number(Dimension::Pressure, 30.0e3, 110.0e3),
+        "measured pressure of the air outside, at the station (not reduced to sea level)";
+    SeaLevel = "sea_level" number(Dimension::Pressure, 87.0e3, 109.0e3),
+        "air pressure reduced to sea level, as weather reports give it; needs the altitude too";
+    Gauge = "gauge" number(Dimension::Pressure, -110.0e3, 3.0e6),
+        "pressure above the air outside, total of the gas over the drink";
+    Absolute = "abs" pressure(), "pressure above vacuum, total of the gas over the drink";
+    Headspace = "headspace" number(Dimension::Percent, 0.0, 100.0),
+        "gas space over the drink, in percent of the drink's volume";
+    Sugar = "sugar" Kind::Choice, "the priming sugar";
+    Mass = "mass" number(Dimension::Mass, 0.0, 1.0e6), "mass of priming sugar, as sold";
+    Dose = "dose" number(Dimension::Concentration, 0.0, 400.0), "priming sugar, as sold, per litre of drink";
+    Gravity = "" number(Dimension::SpecificGravity, 0.980, 1.160), "specific gravity 20/20 °C";
+    Plato = "" number(Dimension::Plato, -5.5, 37.0), "extract, grams in 100 g of solution";
+    Basis = "basis" Kind::Choice, "the set of assumptions to start from";
+    Model = "model" Kind::Choice, "the solubility model (default: that of the basis for this drink)";
+    ResidualModel = "residual_model" Kind::Choice, "the model of residual CO2 (default: that of the basis)";
+    Yield = "yield" number(Dimension::Percent, 50.0, 105.0), "CO2 really made, in percent of the sugar's theoretical yield";
+    CountHeadspace = "count_headspace" Kind::Flag, "whether the gas over the drink takes its share of the CO2";
+    SolubilityFactor = "solubility" number(Dimension::Multiplier, 0.5, 2.0), "factor on every solubility";
+    ResidualFactor = "residual" number(Dimension::Multiplier, 0.0, 3.0), "factor on the residual CO2";
+    YieldFactor = "yield" number(Dimension::Multiplier, 0.5, 2.0), "factor on the yield of sugar";
+    Working = "working" Kind::Flag, "whether the answer carries its working";
+}

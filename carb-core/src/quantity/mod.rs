@@ -1,0 +1,17 @@
+//! What can be measured: typed quantities, the one table of units, the one vocabulary of names.
+//!
+//! Gauge, absolute and ambient pressure are different types; only [`GaugePressure::to_absolute`] and
+//! [`AbsolutePressure::to_gauge`] cross between them, and both ask for the air pressure outside.
+
+pub mod field;
+pub mod name;
+pub mod typed;
+pub mod unit;
+
+pub use field::{Field, Key};
+pub use name::{Name, ShortText};
+pub use typed::{
+    AbsolutePressure, AmbientPressure, Carbonation, Concentration, GaugePressure, Length, Mass, Multiplier, Percent,
+    Plato, PressureDifference, SpecificGravity, Temperature, TemperatureDifference, Time, Volume,
+};
+pub use unit::{Dimension, Unit};

@@ -1,0 +1,447 @@
+//! The table of functions: for each, its inputs and outputs by the names of the vocabulary, and how it is run.
+
+use crate::balance::{air, equilibrium, open};
+use crate::basis::answer::Both;
+use crate::basis::function::Slices;
+use crate::basis::kernel::{Each, Once};
+use crate::basis::{Answer, BasisName, Function, Input, Need, Output, Request, Values};
+use crate::bottling::package::{Keeping, USUAL_HEADSPACE};
+use crate::bottling::priming::Wanted;
+use crate::bottling::{gravity, package, priming};
+use crate::error::Error;
+use crate::evidence::caution::{ASSUMED_HEADSPACE, Caution};
+use crate::evidence::{NoSteps, Steps};
+use crate::kegging;
+use crate::property::constant::STANDARD_ATMOSPHERE;
+use crate::property::fermentable::{FERMENTABLES, Fermentable};
+use crate::quantity::{
+    AbsolutePressure, Carbonation, GaugePressure, Key, Percent, Plato, SpecificGravity, Temperature, Volume,
+};
+
+/// Every elementwise function.
+pub static FUNCTIONS: &[&Function] = &[
+    &DISSOLVED_CO2,
+    &KEG_PRESSURE,
+    &RESIDUAL_CO2,
+    &PRIMING_SUGAR,
+    &PACKAGE_PRESSURE,
+    &GRAVITY,
+    &AMBIENT_PRESSURE,
+];
+
+/// The function of a name.
+pub fn named(name: &str) -> Option<&'static Function> {
+    FUNCTIONS.iter().copied().find(|f| f.name == name)
+}
+
+const fn required(key: Key) -> Input {
+    Input { key, need: Need::Required }
+}
+const fn one_of(group: &'static str, key: Key) -> Input {
+    Input { key, need: Need::OneOf(group) }
+}
+const fn optional(key: Key, instead: &'static str) -> Input {
+    Input { key, need: Need::Optional(instead) }
+}
+const fn output(key: Key) -> Output {
+    Output { noun: "", key }
+}
+const fn under(noun: &'static str, key: Key) -> Output {
+    Output { noun, key }
+}
+
+const AIR: &str = "ambient";
+const ALTITUDE: Input = one_of(AIR, Key::Altitude);
+const AMBIENT: Input = one_of(AIR, Key::Ambient);
+const SEA_LEVEL: Input = optional(Key::SeaLevel, "101.325 kPa, the standard atmosphere");
+const BEVERAGE: Input = optional(Key::Beverage, "beer");
+const ABV: Input = optional(Key::Abv, "usual for the drink, and noted");
+const EXTRACT: Input = optional(Key::Extract, "usual for the drink, and noted");
+const FERMENTABLE: Input = optional(Key::Fermentable, "0 for beer and water, and noted; needed for other drinks with living yeast");
+const YEAST: Input = optional(Key::Yeast, "live");
+const MODEL: Input = optional(Key::Model, "that of the basis for the drink");
+const RESIDUAL_MODEL: Input = optional(Key::ResidualModel, "that of the basis");
+const SOLUBILITY: Input = optional(Key::SolubilityFactor, "1");
+const RESIDUAL: Input = optional(Key::ResidualFactor, "1");
+const YIELD: Input = optional(Key::Yield, "that of the basis: 100 by the handbook, 95 by the balance");
+const YIELD_FACTOR: Input = optional(Key::YieldFactor, "1");
+const COUNT_HEADSPACE: Input = optional(Key::CountHeadspace, "that of the basis");
+const HANDBOOK: Input = optional(Key::Basis, "handbook");
+const PHYSICAL: Input = optional(Key::Basis, "physical");
+
+const CARBONATION_NEEDED: &str = "say how much CO2 is meant, in volumes or co2_g_per_l";
+const TEMPERATURE_NEEDED: &str = "solubility changes by 3 % per °C: say at which temperature, in temperature_c or temperature_f";
+const WARMEST_NEEDED: &str = "the highest temperature of the drink since active fermentation decides how much CO2 it kept: give warmest_c or warmest_f";
+
+fn temperature(request: &Request) -> Result<Temperature, Error> {
+    request.need(Key::Temperature, TEMPERATURE_NEEDED).map(Temperature::from_si)
+}
+
+pub(crate) fn carbonation(request: &Request) -> Result<Carbonation, Error> {
+    request.need(Key::Carbonation, CARBONATION_NEEDED).map(Carbonation::from_si)
+}
+
+pub(crate) fn warmest(request: &Request) -> Result<Temperature, Error> {
+    request.need(Key::Warmest, WARMEST_NEEDED).map(Temperature::from_si)
+}
+
+/// CO2 under a pressure.
+pub static DISSOLVED_CO2: Function = Function {
+    name: "dissolved_co2",
+    summary: "CO2 that a drink holds at equilibrium under a pressure of CO2.",
+    inputs: &[
+        one_of("pressure", Key::Gauge),
+        one_of("pressure", Key::Absolute),
+        required(Key::Temperature),
+        optional(Key::Altitude, "needed with a gauge pressure, unless ambient is given"),
+        optional(Key::Ambient, "needed with a gauge pressure, unless altitude is given"),
+        SEA_LEVEL,
+        BEVERAGE,
+        ABV,
+        EXTRACT,
+        HANDBOOK,
+        MODEL,
+        SOLUBILITY,
+    ],
+    outputs: &[output(Key::Carbonation)],
+    columns: &[Key::Gauge, Key::Absolute, Key::Ambient, Key::Temperature, Key::Abv, Key::Extract],
+    example: r#"{"gauge_psi": 12, "temperature_f": 38, "altitude_m": 0}"#,
+    run: |request, steps| {
+        let context = request.context(BasisName::Handbook)?;
+        let answer = match under_pressure(request)? {
+            Under::Gauge(gauge) => equilibrium::dissolved_co2_told(gauge, temperature(request)?, &context, &mut &mut *steps)?,
+            Under::Absolute(absolute) => {
+                equilibrium::dissolved_co2_absolute(absolute, temperature(request)?, &context, &mut &mut *steps)?
+            }
+        };
+        Ok(answer.map(|c| Values::new([c.si()])))
+    },
+    slices: |request, s| {
+        let context = request.context(BasisName::Handbook)?;
+        let (t, drink) = (temperature(request)?.si(), context.beverage);
+        match under_pressure(request)? {
+            Under::Gauge(gauge) => {
+                let x = [gauge.si(), context.ambient(&mut NoSteps)?, t, drink.abv(), drink.extract()];
+                equilibrium::visit_gauge(&context, each(request, x, s))
+            }
+            Under::Absolute(absolute) => {
+                equilibrium::visit_absolute(&context, each(request, [absolute.si(), t, drink.abv(), drink.extract()], s))
+            }
+        }
+    },
+};
+
+enum Under {
+    Gauge(GaugePressure),
+    Absolute(AbsolutePressure),
+}
+
+fn under_pressure(request: &Request) -> Result<Under, Error> {
+    const ADVICE: &str = "say which pressure is meant: gauge_ (as a regulator shows it) or abs_ (above vacuum)";
+    match (request.name_of(Key::Gauge), request.name_of(Key::Absolute)) {
+        (Some(first), Some(second)) => Err(Error::Excluded { first, second }),
+        (None, Some(_)) => request.need(Key::Absolute, ADVICE).map(|p| Under::Absolute(AbsolutePressure::from_si(p))),
+        _ => request.need(Key::Gauge, ADVICE).map(|p| Under::Gauge(GaugePressure::from_si(p))),
+    }
+}
+
+/// Regulator pressure for a carbonation.
+pub static KEG_PRESSURE: Function = Function {
+    name: "keg_pressure",
+    summary: "Regulator pressure that holds a drink at a carbonation.",
+    inputs: &[
+        required(Key::Carbonation),
+        required(Key::Temperature),
+        ALTITUDE,
+        AMBIENT,
+        SEA_LEVEL,
+        BEVERAGE,
+        ABV,
+        EXTRACT,
+        HANDBOOK,
+        MODEL,
+        SOLUBILITY,
+    ],
+    outputs: &[output(Key::Gauge), output(Key::Absolute)],
+    columns: &[Key::Carbonation, Key::Temperature, Key::Ambient, Key::Abv, Key::Extract],
+    example: r#"{"volumes": 2.5, "temperature_f": 38, "altitude_m": 0}"#,
+    run: |request, steps| {
+        let context = request.context(BasisName::Handbook)?;
+        let (c, t) = (carbonation(request)?, temperature(request)?);
+        let answer = kegging::pressure::keg_pressure(c, t, &context, &mut &mut *steps)?;
+        Ok(answer.map(|p| Values::new([p.gauge.si(), p.absolute.si()])))
+    },
+    slices: |request, s| {
+        let context = request.context(BasisName::Handbook)?;
+        let drink = context.beverage;
+        let x = [
+            carbonation(request)?.si(),
+            temperature(request)?.si(),
+            context.ambient(&mut NoSteps)?,
+            drink.abv(),
+            drink.extract(),
+        ];
+        kegging::pressure::visit(&context, each(request, x, s))
+    },
+};
+
+/// CO2 left after fermentation.
+pub static RESIDUAL_CO2: Function = Function {
+    name: "residual_co2",
+    summary: "CO2 left in a drink after fermentation, open to the air.",
+    inputs: &[
+        required(Key::Warmest),
+        ALTITUDE,
+        AMBIENT,
+        SEA_LEVEL,
+        BEVERAGE,
+        ABV,
+        EXTRACT,
+        HANDBOOK,
+        MODEL,
+        RESIDUAL_MODEL,
+        SOLUBILITY,
+        RESIDUAL,
+    ],
+    outputs: &[output(Key::Carbonation)],
+    columns: &[Key::Warmest, Key::Ambient, Key::Abv, Key::Extract],
+    example: r#"{"warmest_c": 20, "altitude_m": 0}"#,
+    run: |request, steps| {
+        let context = request.context(BasisName::Handbook)?;
+        let answer = open::residual_co2(warmest(request)?, &context, &mut &mut *steps)?;
+        Ok(answer.map(|c| Values::new([c.si()])))
+    },
+    slices: |request, s| {
+        let context = request.context(BasisName::Handbook)?;
+        let drink = context.beverage;
+        let x = [warmest(request)?.si(), context.ambient(&mut NoSteps)?, drink.abv(), drink.extract()];
+        open::visit(&context, each(request, x, s))
+    },
+};
+
+/// The priming dose.
+pub static PRIMING_SUGAR: Function = Function {
+    name: "priming_sugar",
+    summary: "Priming sugar that gives a drink its carbonation.",
+    inputs: &[
+        required(Key::Carbonation),
+        required(Key::Warmest),
+        required(Key::Packaged),
+        ALTITUDE,
+        AMBIENT,
+        SEA_LEVEL,
+        optional(Key::Sugar, "sucrose"),
+        BEVERAGE,
+        ABV,
+        EXTRACT,
+        FERMENTABLE,
+        YEAST,
+        HANDBOOK,
+        MODEL,
+        RESIDUAL_MODEL,
+        YIELD,
+        COUNT_HEADSPACE,
+        optional(Key::Headspace, "4 % of the liquid; counts by the physical basis only"),
+        optional(Key::Room, "20 °C; counts by the physical basis only"),
+        SOLUBILITY,
+        RESIDUAL,
+        YIELD_FACTOR,
+    ],
+    outputs: &[output(Key::Mass), output(Key::Dose)],
+    columns: &[
+        Key::Carbonation,
+        Key::Warmest,
+        Key::Packaged,
+        Key::Ambient,
+        Key::Abv,
+        Key::Extract,
+        Key::Fermentable,
+        Key::Headspace,
+        Key::Room,
+    ],
+    example: r#"{"volumes": 2.5, "warmest_f": 68, "packaged_us_gal": 5, "altitude_m": 0, "sugar": "sucrose"}"#,
+    run: |request, steps| {
+        let context = request.context(BasisName::Handbook)?;
+        let mut answer =
+            priming::priming_sugar(&wanted(request)?, sugar(request), &context, &mut &mut *steps)?;
+        if context.basis.count_headspace {
+            note_headspace(request, &mut answer);
+        }
+        Ok(answer.map(|d| Values::new([d.mass.si(), d.dose.si()])))
+    },
+    slices: |request, s| {
+        let context = request.context(BasisName::Handbook)?;
+        let x = priming::columns(&wanted(request)?, &context, &mut NoSteps)?;
+        priming::visit(&context, sugar(request), each(request, x, s))
+    },
+};
+
+/// Temperature at which bottles are conditioned where none is given, K.
+pub const USUAL_ROOM: f64 = 293.15;
+
+/// The sugar of a request; sucrose where none is named.
+pub fn sugar(request: &Request) -> &'static Fermentable {
+    request.priming_sugar().unwrap_or(&FERMENTABLES[2])
+}
+
+/// What a request wants of a priming dose.
+///
+/// # Errors
+/// Where something is missing or outside its limits.
+pub fn wanted(request: &Request) -> Result<Wanted, Error> {
+    const PACKAGED: &str = "say how much drink reaches packages (not the batch size), such as packaged_l";
+    Ok(Wanted {
+        target: carbonation(request)?,
+        warmest: warmest(request)?,
+        packaged: Volume::from_si(request.need(Key::Packaged, PACKAGED)?),
+        headspace: Percent::from_si(request.or(Key::Headspace, USUAL_HEADSPACE)?),
+        room: Temperature::from_si(request.or(Key::Room, USUAL_ROOM)?),
+    })
+}
+
+/// Notes the headspace that was assumed.
+pub fn note_headspace<T>(request: &Request, answer: &mut Answer<T>) {
+    if request.number(Key::Headspace).is_none() {
+        answer.notes.cautions.add(Caution::of(&ASSUMED_HEADSPACE, USUAL_HEADSPACE));
+    }
+}
+
+/// The pressure in a package.
+pub static PACKAGE_PRESSURE: Function = Function {
+    name: "package_pressure",
+    summary: "Pressure in a sealed package, expected and worst; volumes count the CO2 in liquid and headspace together, per litre of drink.",
+    inputs: &[
+        required(Key::Carbonation),
+        required(Key::Temperature),
+        optional(Key::Headspace, "4 % of the liquid, and noted"),
+        optional(Key::Filling, "20 °C"),
+        ALTITUDE,
+        AMBIENT,
+        SEA_LEVEL,
+        BEVERAGE,
+        ABV,
+        EXTRACT,
+        FERMENTABLE,
+        YEAST,
+        PHYSICAL,
+        MODEL,
+        YIELD,
+        SOLUBILITY,
+        YIELD_FACTOR,
+    ],
+    outputs: &[
+        under("expected", Key::Gauge),
+        under("expected", Key::Absolute),
+        under("expected", Key::Carbonation),
+        under("worst", Key::Gauge),
+        under("worst", Key::Absolute),
+    ],
+    columns: &[
+        Key::Carbonation,
+        Key::Fermentable,
+        Key::Temperature,
+        Key::Headspace,
+        Key::Filling,
+        Key::Ambient,
+        Key::Abv,
+        Key::Extract,
+    ],
+    example: r#"{"volumes": 2.4, "temperature_c": 30, "headspace_percent": 4, "altitude_m": 240}"#,
+    run: |request, steps| {
+        let context = request.context(BasisName::Physical)?;
+        let (c, keeping) = (carbonation(request)?, keeping(request)?);
+        let mut answer = package::package_pressure(c, &keeping, &context, &mut &mut *steps)?;
+        note_headspace(request, &mut answer);
+        Ok(answer.map(|p| {
+            Values::new([
+                p.expected.gauge.si(),
+                p.expected.absolute.si(),
+                p.dissolved.si(),
+                p.worst.gauge.si(),
+                p.worst.absolute.si(),
+            ])
+        }))
+    },
+    slices: |request, s| {
+        let context = request.context(BasisName::Physical)?;
+        let x = package::columns(carbonation(request)?.si(), &keeping(request)?, &context, &mut NoSteps)?;
+        package::visit(&context, each(request, x, s))
+    },
+};
+
+fn keeping(request: &Request) -> Result<Keeping, Error> {
+    Ok(Keeping {
+        temperature: temperature(request)?,
+        headspace: Percent::from_si(request.or(Key::Headspace, USUAL_HEADSPACE)?),
+        filling: Temperature::from_si(request.or(Key::Filling, USUAL_ROOM)?),
+    })
+}
+
+/// A gravity in both scales.
+pub static GRAVITY: Function = Function {
+    name: "gravity",
+    summary: "A gravity reading as specific gravity and as degrees Plato.",
+    inputs: &[one_of("gravity", Key::Gravity), one_of("gravity", Key::Plato)],
+    outputs: &[output(Key::Gravity), output(Key::Plato)],
+    columns: &[Key::Gravity, Key::Plato],
+    example: r#"{"sg": 1.048}"#,
+    run: |request, steps| {
+        let (gravity, notes) = match reading(request)? {
+            Reading::Sg(sg) => gravity::from_sg(sg, &mut &mut *steps)?,
+            Reading::Plato(plato) => gravity::from_plato(plato, &mut &mut *steps)?,
+        };
+        let value = Values::new([gravity.specific_gravity.si(), gravity.plato.si()]);
+        Ok(Answer { value, context: request.context(BasisName::Handbook)?, notes })
+    },
+    slices: |request, s| match reading(request)? {
+        Reading::Sg(sg) => gravity::visit_sg(each(request, [sg.si()], s)),
+        Reading::Plato(plato) => gravity::visit_plato(each(request, [plato.si()], s)),
+    },
+};
+
+enum Reading {
+    Sg(SpecificGravity),
+    Plato(Plato),
+}
+
+fn reading(request: &Request) -> Result<Reading, Error> {
+    const ADVICE: &str = "give the reading, as sg or as plato";
+    match (request.name_of(Key::Gravity), request.name_of(Key::Plato)) {
+        (Some(first), Some(second)) => Err(Error::Excluded { first, second }),
+        (None, Some(_)) => request.need(Key::Plato, ADVICE).map(|p| Reading::Plato(Plato::from_si(p))),
+        _ => request.need(Key::Gravity, ADVICE).map(|sg| Reading::Sg(SpecificGravity::from_si(sg))),
+    }
+}
+
+/// The air outside.
+pub static AMBIENT_PRESSURE: Function = Function {
+    name: "ambient_pressure",
+    summary: "Pressure of the air at an altitude.",
+    inputs: &[required(Key::Altitude), SEA_LEVEL],
+    outputs: &[output(Key::Ambient)],
+    columns: &[Key::SeaLevel, Key::Altitude],
+    example: r#"{"altitude_m": 1609.344}"#,
+    run: |request, steps| {
+        let context = request.context(BasisName::Handbook)?;
+        let mut notes = crate::evidence::Notes::default();
+        let x = air::columns(request)?;
+        let [pressure] = air::visit(Once { x, steps: &mut Both(&mut notes, &mut &mut *steps) })?;
+        Ok(Answer { value: Values::new([pressure]), context, notes })
+    },
+    slices: |request, s| air::visit(each(request, air::columns(request)?, s)),
+};
+
+fn each<'a, const N: usize>(request: &Request, x: [f64; N], s: Slices<'a>) -> Each<'a, N> {
+    let sea_level = request.number(Key::SeaLevel).unwrap_or(STANDARD_ATMOSPHERE);
+    Each { x, sea_level, series: s.series, which: s.which, unit: s.unit, out: s.out, status: s.status }
+}
+
+/// An observer that is handed on as a trait object.
+impl Steps for &mut dyn Steps {
+    fn record(&mut self, equation: &'static crate::evidence::Equation, inputs: &[f64], result: f64) {
+        (**self).record(equation, inputs, result);
+    }
+    fn outside(&mut self, range: &'static crate::evidence::Range, value: f64) {
+        (**self).outside(range, value);
+    }
+}
