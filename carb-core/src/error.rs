@@ -138,46 +138,56 @@ pub enum Error {
     WrongVersion,
 }
 
-/// Statuses of array elements, and error codes of every face.
-pub mod code {
+macro_rules! codes {
+    ($($(#[$doc:meta])* $name:ident = $value:literal;)*) => {
+        /// Statuses of array elements, and error codes of every face.
+        pub mod code {
+            $($(#[$doc])* pub const $name: i32 = $value;)*
+            /// Every code with its name.
+            pub const ALL: &[(&str, i32)] = &[$((stringify!($name), $value)),*];
+        }
+    };
+}
+
+codes! {
     /// NaN or infinite; in arrays: missing.
-    pub const NOT_A_NUMBER: i32 = -1;
+    NOT_A_NUMBER = -1;
     /// Outside what is answered.
-    pub const OUT_OF_RANGE: i32 = -2;
+    OUT_OF_RANGE = -2;
     /// Needed and not given.
-    pub const MISSING: i32 = -3;
+    MISSING = -3;
     /// An unknown name.
-    pub const UNKNOWN_NAME: i32 = -4;
+    UNKNOWN_NAME = -4;
     /// An unknown choice.
-    pub const UNKNOWN_CHOICE: i32 = -5;
+    UNKNOWN_CHOICE = -5;
     /// One quantity given twice.
-    pub const GIVEN_TWICE: i32 = -6;
+    GIVEN_TWICE = -6;
     /// Two parameters exclude each other.
-    pub const EXCLUDED: i32 = -7;
+    EXCLUDED = -7;
     /// A parameter the function does not take.
-    pub const NOT_TAKEN: i32 = -8;
+    NOT_TAKEN = -8;
     /// A value of the wrong type.
-    pub const WRONG_TYPE: i32 = -9;
+    WRONG_TYPE = -9;
     /// A name that two products go by.
-    pub const AMBIGUOUS_SUGAR: i32 = -10;
+    AMBIGUOUS_SUGAR = -10;
     /// A product that makes no CO2.
-    pub const MAKES_NO_CO2: i32 = -11;
+    MAKES_NO_CO2 = -11;
     /// Priming without living yeast.
-    pub const NO_LIVE_YEAST: i32 = -12;
+    NO_LIVE_YEAST = -12;
     /// A target below what the drink holds.
-    pub const TARGET_BELOW_HELD: i32 = -13;
+    TARGET_BELOW_HELD = -13;
     /// A pressure below what can be.
-    pub const PRESSURE_TOO_LOW: i32 = -14;
+    PRESSURE_TOO_LOW = -14;
     /// The liquid fills its package.
-    pub const VESSEL_FULL: i32 = -15;
+    VESSEL_FULL = -15;
     /// A pressure beyond every vessel.
-    pub const PRESSURE_TOO_HIGH: i32 = -16;
+    PRESSURE_TOO_HIGH = -16;
     /// A solver that did not close.
-    pub const NOT_CONVERGED: i32 = -17;
+    NOT_CONVERGED = -17;
     /// No valid request.
-    pub const BAD_JSON: i32 = -18;
+    BAD_JSON = -18;
     /// A request of another version.
-    pub const WRONG_VERSION: i32 = -19;
+    WRONG_VERSION = -19;
 }
 
 impl Error {

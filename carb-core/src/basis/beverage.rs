@@ -3,7 +3,7 @@
 use crate::error::Error;
 use crate::evidence::caution::{ASSUMED_COMPOSITION, ASSUMED_FINISHED, Caution, Cautions};
 use crate::property::solubility::composition::Factor;
-use crate::quantity::{Concentration, Key, Name, Percent};
+use crate::quantity::{Concentration, Key, Percent};
 
 /// What the drink is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -129,10 +129,9 @@ impl Beverage {
         self.abv.unwrap_or(self.kind.usual().0)
     }
 
-    /// Dissolved matter, g/L: as given, or usual for the kind (at least what is said to be fermentable).
+    /// Dissolved matter, g/L: as given, or usual for the kind; at least what is fermentable, which is part of it.
     pub fn extract(&self) -> f64 {
-        let usual = self.kind.usual().1;
-        self.extract.unwrap_or(usual.max(self.fermentable.unwrap_or(0.0)))
+        self.extract.unwrap_or(self.kind.usual().1).max(self.fermentable.unwrap_or(0.0))
     }
 
     /// What yeast in the package can still ferment, g/L.
@@ -140,26 +139,15 @@ impl Beverage {
     /// # Errors
     /// Where it was not given and may not be assumed.
     pub fn fermentable(&self) -> Result<f64, Error> {
-        let left = match (self.yeast, self.fermentable) {
-            (Yeast::None, _) => 0.0,
-            (Yeast::Live, Some(left)) => left,
-            (Yeast::Live, None) if self.kind.fermented_out() => 0.0,
-            (Yeast::Live, None) => {
-                return Err(Error::Missing {
-                    parameter: Key::Fermentable,
-                    advice: "with living yeast, what is still fermentable makes pressure (10 g/L makes 2.6 volumes); give fermentable_g_per_l (0 only if it is dry), or yeast=\"none\" if no living yeast is left",
-                });
-            }
-        };
-        if left > self.extract() {
-            return Err(Error::OutOfRange {
-                parameter: Name::first(Key::Fermentable),
-                value: left,
-                low: 0.0,
-                high: self.extract(),
-            });
+        match (self.yeast, self.fermentable) {
+            (Yeast::None, _) => Ok(0.0),
+            (Yeast::Live, Some(left)) => Ok(left),
+            (Yeast::Live, None) if self.kind.fermented_out() => Ok(0.0),
+            (Yeast::Live, None) => Err(Error::Missing {
+                parameter: Key::Fermentable,
+                advice: "with living yeast, what is still fermentable makes pressure (10 g/L makes 2.6 volumes); give fermentable_g_per_l (0 only if it is dry), or yeast=\"none\" if no living yeast is left",
+            }),
         }
-        Ok(left)
     }
 
     /// Notes what was assumed about the composition.

@@ -189,13 +189,11 @@ impl Request {
 
     /// Marks a number as one that varies: it takes a value that is allowed, for what does not depend on it.
     pub(crate) fn vary(&mut self, name: Name) -> Result<(), Error> {
-        let (low, high) = name.key.limits().unwrap_or_default();
+        let (low, _) = name.key.limits().unwrap_or_default();
         let Some(unit) = name.unit else {
             return Err(Error::WrongType { parameter: name, wanted: "a single value, not an array" });
         };
-        // What is fermentable is part of the extract, so the one is taken low and the other high.
-        let si = if name.key == Key::Extract { high } else { low };
-        self.put(name, Raw::Number(unit.from_si(si)))
+        self.put(name, Raw::Number(unit.from_si(low)))
     }
 
     /// The value of a field.

@@ -3,13 +3,13 @@
 //! The worst case takes every uncertain thing at its unfavourable end: the lower of two solubilities, 8 % more CO2
 //! from fermentation, the full theoretical yield of every sugar, and all the air that was sealed in.
 
-use super::priming::{EXTRACT_CO2, extract_co2};
+use super::priming::{EXTRACT_CO2, at_least, extract_co2};
 use crate::balance::sealed::{self, Closed, Sealed};
 use crate::balance::pressure::{self, Pressure};
 use crate::balance::with_solubility;
 use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
-use crate::basis::{Answer, Context};
+use crate::basis::{Answer, Context, Yeast};
 use crate::error::{Error, code};
 use crate::evidence::caution::{
     CARBONATION_DANGER, CARBONATION_HIGH, Caution, Cautions, FERMENTABLE_DANGER, FERMENTABLE_LEFT, HEATED_GLASS, above,
@@ -151,6 +151,8 @@ impl<S: Solubility> Kernel<8, 5> for OfContents<S> {
 #[derive(Clone, Copy)]
 struct OfStated<S> {
     package: Package<S>,
+    /// 1 with living yeast, 0 without: then what is fermentable stays as it is.
+    live: f64,
     yield_percent: f64,
     yield_factor: f64,
 }
@@ -167,7 +169,10 @@ impl<S: Solubility> Kernel<8, 5> for OfStated<S> {
         Key::Extract,
     ];
     #[inline(always)]
-    fn eval(&self, [stated, left, rest @ ..]: [f64; 8], steps: &mut impl Steps) -> ([f64; 5], i32) {
+    fn eval(&self, [stated, matter, mut rest @ ..]: [f64; 8], steps: &mut impl Steps) -> ([f64; 5], i32) {
+        // What is fermentable is part of the extract.
+        rest[5] = at_least(rest[5], matter);
+        let left = matter * self.live;
         let y = fermentable::extract_yield();
         let likely = extract_co2(y, self.yield_percent, self.yield_factor, left);
         let most = extract_co2(y, 100.0, 1.0, left);
@@ -191,6 +196,7 @@ pub(crate) fn visit<V: Visit<8, 5>>(context: &Context, visitor: V) -> V::Output 
     let basis = &context.basis;
     with_solubility!(context, solubility => visitor.visit(OfStated {
         package: Package { solubility },
+        live: if context.beverage.yeast == Yeast::Live { 1.0 } else { 0.0 },
         yield_percent: basis.yield_percent,
         yield_factor: basis.yield_factor,
     }))

@@ -37,6 +37,12 @@ pub(crate) fn extract_co2(y: f64, percent: f64, factor: f64, fermentable: f64) -
     y * percent / 100.0 * factor * fermentable
 }
 
+/// The larger of two numbers, neither of which is NaN.
+#[inline(always)]
+pub(crate) fn at_least(value: f64, least: f64) -> f64 {
+    if value < least { least } else { value }
+}
+
 /// Sugar for the CO2 that is missing.
 pub static DOSE: Equation = Equation {
     id: "priming_dose",
@@ -120,6 +126,8 @@ impl<S: Solubility> Kernel<9, 2> for Priming<S> {
         [target, warmest, packaged, ambient, abv, extract, left, headspace, room]: [f64; 9],
         steps: &mut impl Steps,
     ) -> ([f64; 2], i32) {
+        // What is fermentable is part of the extract.
+        let extract = at_least(extract, left);
         let (r, e, mut bits) = self.held([warmest, ambient, abv, extract, left], steps);
         let mut total = target;
         if self.count_headspace {

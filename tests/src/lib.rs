@@ -1,0 +1,263 @@
+//! The conformance cases: one file, `conformance/cases.tsv`, that the tests of Rust, C and Python all read.
+//!
+//! Its values are the library's own (a regression file): they prove that the languages agree to the last bit, not that
+//! the values are right. For that there are the published, the reference and the high-precision checks of `carb-core`.
+
+use carb_core::Error;
+use carb_core::basis::request::{Raw, Request, choices};
+use carb_core::basis::{Answer, Function, Values};
+use carb_core::evidence::NoSteps;
+use carb_core::plan::json;
+use carb_core::quantity::field::Kind;
+use carb_core::quantity::{Name, Unit};
+use carb_core::table::functions;
+
+/// One case.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Case {
+    /// The function, or `plan`.
+    pub function: String,
+    /// `name=value;name=value`.
+    pub inputs: String,
+    /// 0, or the error code.
+    pub code: i32,
+    /// The parameter at fault.
+    pub parameter: String,
+    /// `name=value;name=value`, empty for the plan.
+    pub outputs: String,
+    /// The request as JSON.
+    pub request: String,
+    /// The answer as JSON.
+    pub answer: String,
+}
+
+/// The header of the file.
+pub const HEADER: &str = "function\tinputs\tcode\tparameter\toutputs\trequest_json\tanswer_json";
+
+impl Case {
+    /// Runs a function on its inputs.
+    pub fn run(function: &str, inputs: &str) -> Self {
+        let request = request_json(inputs);
+        let answer = json::answer_text(function, &request);
+        let mut case = Self {
+            function: function.into(),
+            inputs: inputs.into(),
+            code: 0,
+            parameter: String::new(),
+            outputs: String::new(),
+            request,
+            answer,
+        };
+        let found = match functions::named(function) {
+            Some(function) => given(inputs).and_then(|r| function.answer(&r, &mut NoSteps).map(|a| (function, a))),
+            None => return case,
+        };
+        match found {
+            Ok((function, answer)) => case.outputs = outputs(function, &answer),
+            Err(error) => {
+                case.code = error.code();
+                case.parameter = error.parameter().as_str().into();
+            }
+        }
+        case
+    }
+
+    /// The case as a line of the file.
+    pub fn line(&self) -> String {
+        let Self { function, inputs, code, parameter, outputs, request, answer } = self;
+        format!("{function}\t{inputs}\t{code}\t{parameter}\t{outputs}\t{request}\t{answer}")
+    }
+}
+
+/// The pairs of `name=value;name=value`.
+pub fn pairs(inputs: &str) -> impl Iterator<Item = (&str, &str)> {
+    inputs.split(';').filter_map(|pair| pair.split_once('='))
+}
+
+/// The inputs as a request in JSON.
+pub fn request_json(inputs: &str) -> String {
+    let members = pairs(inputs).map(|(name, value)| {
+        let plain = value.parse::<f64>().is_ok() || value == "true" || value == "false";
+        if plain { format!("\"{name}\":{value}") } else { format!("\"{name}\":\"{value}\"") }
+    });
+    let members: Vec<String> = std::iter::once("\"carb\":1".into()).chain(members).collect();
+    format!("{{{}}}", members.join(","))
+}
+
+/// The inputs as a request.
+///
+/// # Errors
+/// As [`Request::set`].
+pub fn given(inputs: &str) -> Result<Request, Error> {
+    let mut request = Request::new();
+    for (name, value) in pairs(inputs) {
+        let raw = match (value, value.parse::<f64>()) {
+            ("true", _) => Raw::Flag(true),
+            ("false", _) => Raw::Flag(false),
+            (_, Ok(number)) => Raw::Number(number),
+            (text, Err(_)) => Raw::Text(text),
+        };
+        request.set(name, raw)?;
+    }
+    Ok(request)
+}
+
+fn outputs(function: &Function, answer: &Answer<Values>) -> String {
+    let mut all = Vec::new();
+    for (output, &si) in function.outputs.iter().zip(answer.value.as_slice()) {
+        for unit in output.key.dimension().into_iter().flat_map(Unit::of).filter(|u| u.shown) {
+            all.push(format!("{}={:?}", Function::output_name(*output, unit), unit.from_si(si)));
+        }
+    }
+    all.join(";")
+}
+
+/// Every case: some written by hand, some drawn with a fixed seed from the whole range of every input.
+pub fn cases() -> Vec<Case> {
+    let by_hand = BY_HAND.iter().map(|(function, inputs)| Case::run(function, inputs));
+    let mut draw = Draw(0x9e37_79b9_7f4a_7c15);
+    let drawn: Vec<Case> = carb_core::table::FUNCTIONS
+        .iter()
+        .flat_map(|function| (0..40).map(|_| draw.case(function)).collect::<Vec<_>>())
+        .collect();
+    by_hand.chain(drawn).collect()
+}
+
+/// A small generator (xorshift), so that the file does not depend on a library's stream of numbers.
+struct Draw(u64);
+
+impl Draw {
+    fn next(&mut self) -> f64 {
+        self.0 ^= self.0 << 13;
+        self.0 ^= self.0 >> 7;
+        self.0 ^= self.0 << 17;
+        (self.0 >> 11) as f64 / (1u64 << 53) as f64
+    }
+
+    fn below(&mut self, count: usize) -> usize {
+        ((self.next() * count as f64) as usize).min(count - 1)
+    }
+
+    /// A request with every needed input, each in a unit drawn at random, and some of the others.
+    fn case(&mut self, function: &Function) -> Case {
+        use carb_core::basis::Need;
+        let mut inputs = Vec::new();
+        let mut groups: Vec<&str> = Vec::new();
+        for input in function.inputs {
+            let wanted = match input.need {
+                Need::Required => true,
+                Need::OneOf(group) => {
+                    let first = !groups.contains(&group);
+                    groups.push(group);
+                    first
+                }
+                Need::Optional(_) => self.next() < 0.35,
+            };
+            if !wanted {
+                continue;
+            }
+            let names: Vec<Name> = Name::of(input.key).collect();
+            let name = names[self.below(names.len())];
+            match input.key.field().kind {
+                Kind::Number { .. } => {
+                    let (low, high) = usual(name);
+                    inputs.push(format!("{name}={}", low + (high - low) * self.next()));
+                }
+                Kind::Choice => {
+                    let list = choices(input.key);
+                    inputs.push(format!("{name}={}", list[self.below(list.len())]));
+                }
+                Kind::Flag => inputs.push(format!("{name}={}", self.next() < 0.5)),
+                _ => {}
+            }
+        }
+        Case::run(function.name, &inputs.join(";"))
+    }
+}
+
+/// The part of a field's limits that a packaging day sees, in the unit of the name.
+fn usual(name: Name) -> (f64, f64) {
+    use carb_core::quantity::Key;
+    let (low, high) = name.key.limits().unwrap_or_default();
+    let (low, high) = match name.key {
+        Key::Carbonation => (0.0, 12.0),
+        Key::Gauge => (0.0, 4.0e5),
+        Key::Absolute => (0.5e5, 5.0e5),
+        Key::Headspace => (0.5, 12.0),
+        Key::Packaged => (1.0e-3, 0.5),
+        Key::Extract => (0.0, 120.0),
+        Key::Fermentable => (0.0, 8.0),
+        Key::Abv => (0.0, 14.0),
+        Key::Altitude => (-100.0, 3500.0),
+        Key::Gravity => (0.985, 1.14),
+        Key::SolubilityFactor | Key::ResidualFactor | Key::YieldFactor => (0.9, 1.1),
+        _ => (low, high),
+    };
+    name.unit.map_or((low, high), |unit| (unit.from_si(low), unit.from_si(high)))
+}
+
+const BY_HAND: &[(&str, &str)] = &[
+    ("dissolved_co2", "gauge_psi=12;temperature_f=38;altitude_m=0"),
+    ("dissolved_co2", "abs_bar=3;temperature_c=20;beverage=water"),
+    ("dissolved_co2", "abs_kpa=250;temperature_c=6;beverage=wine;abv_percent=12.5;extract_g_per_l=10"),
+    ("dissolved_co2", "gauge_bar=0.9;temperature_c=4;ambient_kpa=98.2;basis=physical"),
+    ("dissolved_co2", "gauge_bar=0.9;temperature_c=4;altitude_ft=5280;sea_level_kpa=102.1;model=water_core"),
+    ("dissolved_co2", "abs_psi=-5;temperature_c=4"),
+    ("dissolved_co2", "gauge_psi=-20;temperature_c=4;altitude_m=0"),
+    ("dissolved_co2", "gauge_psi=12;temperature_f=38"),
+    ("dissolved_co2", "gauge_psi=12;abs_psi=26;temperature_f=38;altitude_m=0"),
+    ("keg_pressure", "volumes=2.5;temperature_f=38;altitude_m=0"),
+    ("keg_pressure", "volumes=2.5;temperature_c=30;altitude_m=0"),
+    ("keg_pressure", "volumes=2.5;temperature_c=4;altitude_m=0;beverage=cider"),
+    ("keg_pressure", "co2_g_per_l=9.5;temperature_c=8;ambient_kpa=101.3;beverage=soft_drink"),
+    ("keg_pressure", "volumes=0.5;temperature_c=4;altitude_m=0"),
+    ("keg_pressure", "volumes=2.5;temperature_c=4"),
+    ("keg_pressure", "volumes=2.5;temperature_c=4;altitude_m=0;ambient_kpa=100"),
+    ("keg_pressure", "volumes=2.5;temperature_c=4;ambient_kpa=100;sea_level_kpa=101"),
+    ("keg_pressure", "volumes=2.5;temperature_c=4;sea_level_kpa=101"),
+    ("keg_pressure", "volumes=2.5;tempertaure_c=4;altitude_m=0"),
+    ("keg_pressure", "volumes=2.5;temperature_c=4;temperature_f=39;altitude_m=0"),
+    ("keg_pressure", "volumes=2.5;temperature_c=4;altitude_m=0;packaged_l=19"),
+    ("keg_pressure", "volumes=two;temperature_c=4;altitude_m=0"),
+    ("keg_pressure", "volumes=2.5;temperature_c=4;altitude_m=0;model=guess"),
+    ("keg_pressure", "temperature_c=4;altitude_m=0"),
+    ("residual_co2", "warmest_c=20;altitude_m=0"),
+    ("residual_co2", "warmest_f=59;altitude_m=0"),
+    ("residual_co2", "warmest_c=33;altitude_m=0"),
+    ("residual_co2", "warmest_c=46;altitude_m=0"),
+    ("residual_co2", "warmest_c=20;altitude_m=1500;basis=physical;abv_percent=5;extract_g_per_l=35"),
+    ("residual_co2", "warmest_c=20"),
+    ("priming_sugar", "volumes=2.5;warmest_f=68;packaged_us_gal=5;altitude_m=0;sugar=dextrose_monohydrate"),
+    ("priming_sugar", "volumes=2.5;warmest_f=68;packaged_us_gal=5;altitude_m=0;sugar=dextrose_anhydrous"),
+    ("priming_sugar", "volumes=2.5;warmest_f=68;packaged_us_gal=5;altitude_m=0;sugar=sucrose"),
+    ("priming_sugar", "volumes=2.4;warmest_c=20.5;packaged_l=19.2;altitude_m=240;sugar=honey;basis=physical"),
+    ("priming_sugar", "volumes=0.5;warmest_c=20;packaged_l=20;altitude_m=0"),
+    ("priming_sugar", "volumes=2.5;warmest_c=20;packaged_l=20;altitude_m=0;sugar=dextrose"),
+    ("priming_sugar", "volumes=2.5;warmest_c=20;packaged_l=20;altitude_m=0;sugar=erythritol"),
+    ("priming_sugar", "volumes=2.5;warmest_c=20;packaged_l=20;altitude_m=0;beverage=cider"),
+    ("priming_sugar", "volumes=2.5;warmest_c=20;packaged_l=20;altitude_m=0;beverage=cider;yeast=none"),
+    ("priming_sugar", "volumes=2.5;warmest_c=20;packaged_l=20;altitude_m=0;beverage=cider;fermentable_g_per_l=2"),
+    ("priming_sugar", "volumes=2.5;warmest_c=20;packaged_l=20"),
+    ("package_pressure", "volumes=2.4;temperature_c=30;headspace_percent=4;altitude_m=240"),
+    ("package_pressure", "volumes=2.4;temperature_c=60;headspace_percent=4;altitude_m=240"),
+    ("package_pressure", "volumes=2.4;temperature_c=20;altitude_m=0;fermentable_g_per_l=10"),
+    ("package_pressure", "volumes=2.4;temperature_c=40;headspace_percent=0;altitude_m=0"),
+    ("package_pressure", "volumes=2.4;temperature_c=20;headspace_percent=4"),
+    ("gravity", "sg=1.048"),
+    ("gravity", "plato=12"),
+    ("gravity", "sg=1.5"),
+    ("gravity", "sg=1.048;plato=12"),
+    ("gravity", ""),
+    ("ambient_pressure", "altitude_m=1609.344"),
+    ("ambient_pressure", "altitude_ft=5280;sea_level_bar=1.02"),
+    ("ambient_pressure", "altitude_m=20000"),
+    (
+        "plan",
+        "beverage=beer;abv_percent=5.1;extract_g_per_l=38;packaged_l=19.2;volumes=2.4;warmest_c=20.5;altitude_m=240;sugar=sucrose;serving_c=4",
+    ),
+    ("plan", "title=Sour cherry;beverage=mead;packaged_us_gal=5;volumes=0.6;warmest_f=70;altitude_ft=900;working=true"),
+    ("plan", "packaged_l=10;volumes=3.4;warmest_c=18;altitude_m=0;fermentable_g_per_l=10"),
+    ("plan", "packaged_l=10;warmest_c=18;altitude_m=0"),
+    ("plan", "packaged_l=10;volumes=2.4;warmest_c=18"),
+    ("plan", "packaged_l=10;volumes=2.4;warmest_c=18;altitude_m=0;gauge_psi=3"),
+];
