@@ -20,15 +20,15 @@ struct FromGauge<S>(S);
 #[inline(always)]
 fn dissolved<S: Solubility>(model: S, p: f64, t: f64, abv: f64, extract: f64, steps: &mut impl Steps) -> (f64, i32) {
     let (here, bits) = model.here(t, abv, extract, steps);
-    let co2 = p - here.vapour();
-    let told = here.tell(co2, 0.0, steps);
-    let status = if co2 < 0.0 { code::PRESSURE_TOO_LOW } else { bits | told };
-    (here.dissolved(co2, 0.0), status)
+    let told = here.tell(p, 0.0, steps);
+    let c = here.dissolved_under(p);
+    (c, if c < 0.0 { code::PRESSURE_TOO_LOW } else { bits | told })
 }
 
-fn too_low(key: Key, value: f64, offset: f64, t: f64) -> Error {
-    let vapour = crate::property::water::vapour_pressure(t);
-    Error::PressureTooLow { parameter: Name::first(key), value, low: vapour - offset }
+/// Below the pressure at which the model leaves no CO2 in the drink, there is no equilibrium.
+fn too_low<S: Solubility>(model: S, key: Key, value: f64, ambient: f64, [t, abv, extract]: [f64; 3]) -> Error {
+    let (here, _) = model.here(t, abv, extract, &mut NoSteps);
+    Error::PressureTooLow { parameter: Name::first(key), value, low: here.total_pressure(0.0) - ambient }
 }
 
 impl<S: Solubility> Kernel<4, 1> for FromAbsolute<S> {
@@ -38,8 +38,8 @@ impl<S: Solubility> Kernel<4, 1> for FromAbsolute<S> {
         let (c, status) = dissolved(self.0, p, t, abv, extract, steps);
         ([c], status)
     }
-    fn explain(&self, _: i32, [p, t, ..]: [f64; 4]) -> Error {
-        too_low(Key::Absolute, p, 0.0, t)
+    fn explain(&self, _: i32, [p, rest @ ..]: [f64; 4]) -> Error {
+        too_low(self.0, Key::Absolute, p, 0.0, rest)
     }
 }
 
@@ -51,8 +51,8 @@ impl<S: Solubility> Kernel<5, 1> for FromGauge<S> {
         let (c, status) = dissolved(self.0, p, t, abv, extract, steps);
         ([c], status)
     }
-    fn explain(&self, _: i32, [gauge, ambient, t, ..]: [f64; 5]) -> Error {
-        too_low(Key::Gauge, gauge, ambient, t)
+    fn explain(&self, _: i32, [gauge, ambient, rest @ ..]: [f64; 5]) -> Error {
+        too_low(self.0, Key::Gauge, gauge, ambient, rest)
     }
 }
 

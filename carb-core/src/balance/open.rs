@@ -77,9 +77,8 @@ pub(crate) fn residual<S: Solubility>(
         }
         ResidualModel::Equilibrium => {
             let (here, bits) = solubility.here(t, abv, extract, steps);
-            let co2 = ambient - here.vapour();
-            let told = here.tell(co2, 0.0, steps);
-            let held = here.dissolved(co2, 0.0);
+            let told = here.tell(ambient, 0.0, steps);
+            let held = here.dissolved_under(ambient);
             (steps.step(&RESIDUAL_EQUILIBRIUM, &[held, factor], held * factor), bits | told)
         }
     }

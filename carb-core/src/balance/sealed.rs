@@ -10,6 +10,7 @@ use crate::evidence::Steps;
 use crate::evidence::equation::{Equation, Measure, Standing, limited, symbol};
 use crate::evidence::source::KELL;
 use crate::property::co2_gas;
+use crate::property::constant::{CO2_MOLAR_MASS, GAS_CONSTANT};
 use crate::property::solubility::Here;
 use crate::property::water;
 use crate::quantity::unit::{CO2_GRAMS_PER_LITRE, KELVIN, PASCAL, PERCENT};
@@ -148,18 +149,14 @@ impl<H: Here> Sealed<H> {
 
     /// Partial pressure of CO2 (Pa) that `content` makes, and a status below 0 where there is none.
     ///
-    /// Newton's method from the answer of a linear law: content rises smoothly with pressure, so a fixed number of
-    /// steps doubles the digits far beyond a double's; that the balance closes is checked, not hoped for.
+    /// Newton's method from the answer of a linear law: content rises smoothly with pressure, so each step doubles the
+    /// digits, and six reach the last one; that the balance closes is checked, not hoped for. Written out, because a
+    /// loop here would keep LLVM from vectorising the loop over the elements.
     #[inline(always)]
     pub fn solve(&self, content: f64) -> (f64, i32) {
-        let mut co2 = content / self.slope(0.0);
-        let mut step = 0;
-        while step < NEWTON_STEPS {
-            let next = co2 - (self.content(co2) - content) / self.slope(co2);
-            let kept = if next > 0.0 { next } else { 0.0 };
-            co2 = if kept < HIGHEST { kept } else { HIGHEST };
-            step += 1;
-        }
+        let first = self.newton(self.newton(content / self.slope(0.0), content), content);
+        let second = self.newton(self.newton(first, content), content);
+        let co2 = self.newton(self.newton(second, content), content);
         let total = co2 + self.here.vapour() + self.air;
         let open = (self.content(co2) - content).abs() > CLOSURE * content + TINY;
         let unclosed = if open { code::NOT_CONVERGED } else { 0 };
@@ -168,24 +165,32 @@ impl<H: Here> Sealed<H> {
     }
 
     #[inline(always)]
+    fn newton(&self, co2: f64, content: f64) -> f64 {
+        let next = co2 - (self.content(co2) - content) / self.slope(co2);
+        let kept = if next > 0.0 { next } else { 0.0 };
+        if kept < HIGHEST { kept } else { HIGHEST }
+    }
+
+    #[inline(always)]
     fn slope(&self, co2: f64) -> f64 {
         let z = co2_gas::compressibility(co2, self.t, self.b);
-        let q = 1.0 / (crate::property::constant::GAS_CONSTANT * self.t);
+        let q = 1.0 / (GAS_CONSTANT * self.t);
         let dz = self.b * q + 2.0 * (co2_gas::THIRD_VIRIAL - self.b * self.b) * q * (q * co2);
-        let gas = crate::property::constant::CO2_MOLAR_MASS * q * (z - co2 * dz) / (z * z);
+        let gas = CO2_MOLAR_MASS * q * (z - co2 * dz) / (z * z);
         self.here.slope(co2, self.air) * self.liquid + gas * self.gas
     }
 
     /// Total pressure (Pa, absolute) at a partial pressure of CO2; tells the working, and returns the range cautions.
     #[inline(always)]
     pub fn total(&self, co2: f64, steps: &mut impl Steps) -> (f64, i32) {
-        let bits = self.here.tell(co2, self.air, steps);
+        let total = co2 + self.here.vapour() + self.air;
+        steps.record(&pressure::TOTAL, &[co2, self.here.vapour(), self.air], total);
+        let bits = self.here.tell(total, self.air, steps);
         let dissolved = self.here.dissolved(co2, self.air);
         let gas = co2_gas::density(co2, self.t, self.b);
         steps.record(&co2_gas::DENSITY, &[co2, self.t, self.b], gas);
         steps.record(&BALANCE, &[dissolved, self.liquid, gas, self.gas], self.content(co2));
-        let total = co2 + self.here.vapour() + self.air;
-        (steps.step(&pressure::TOTAL, &[co2, self.here.vapour(), self.air], total), bits)
+        (total, bits)
     }
 
     /// CO2 dissolved (kg/m3) at a partial pressure of CO2.
@@ -201,7 +206,6 @@ impl<H: Here> Sealed<H> {
     }
 }
 
-const NEWTON_STEPS: usize = 7;
 const HIGHEST: f64 = 6.0e6;
 /// CO2 put in equals CO2 found, to this relative difference.
 const CLOSURE: f64 = 1e-12;

@@ -162,7 +162,11 @@ impl Request {
         self.put(parsed, raw)
     }
 
-    fn put(&mut self, name: Name, raw: Raw<'_>) -> Result<(), Error> {
+    /// Sets a value by its name, already parsed.
+    ///
+    /// # Errors
+    /// As [`Request::set`].
+    pub fn put(&mut self, name: Name, raw: Raw<'_>) -> Result<(), Error> {
         if let Some(first) = self.name_of(name.key) {
             return Err(Error::GivenTwice { first, second: name });
         }

@@ -62,16 +62,22 @@ pub struct Range {
 /// Limits compare with this relative slack, so that 59 °F and 15 °C behave alike.
 pub const SLACK: f64 = 1e-9;
 
+/// A limit moved outwards by the slack: `side` is -1 for a lower limit and 1 for an upper one.
+#[inline(always)]
+pub fn slack(limit: f64, side: f64) -> f64 {
+    if limit.is_infinite() { limit } else { limit + side * SLACK * limit.abs() }
+}
+
 /// Whether `value` lies below `limit` by more than the slack.
 #[inline(always)]
 pub fn below(value: f64, limit: f64) -> bool {
-    value < limit - SLACK * limit.abs()
+    value < slack(limit, -1.0)
 }
 
 /// Whether `value` lies above `limit` by more than the slack.
 #[inline(always)]
 pub fn above(value: f64, limit: f64) -> bool {
-    value > limit + SLACK * limit.abs()
+    value > slack(limit, 1.0)
 }
 
 impl Range {
@@ -199,6 +205,16 @@ impl Cautions {
     /// Whether any is of this level.
     pub fn any(&self, level: Level) -> bool {
         self.iter().any(|c| c.kind.level == level)
+    }
+
+    /// The bits of the range cautions among them, as an array's status has them.
+    pub fn bits(&self) -> i32 {
+        self.iter().filter_map(|caution| caution.kind.bit).fold(0, |bits, bit| bits | (1 << bit))
+    }
+
+    /// How many there are.
+    pub fn count(&self) -> usize {
+        self.count
     }
 
     /// Whether there is one with this code.

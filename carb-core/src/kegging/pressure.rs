@@ -18,10 +18,8 @@ impl<S: Solubility> Kernel<5, 2> for Keg<S> {
     #[inline(always)]
     fn eval(&self, [c, t, ambient, abv, extract]: [f64; 5], steps: &mut impl Steps) -> ([f64; 2], i32) {
         let (here, bits) = self.0.here(t, abv, extract, steps);
-        let co2 = here.co2_pressure(c, 0.0);
-        let told = here.tell(co2, 0.0, steps);
-        let total = co2 + here.vapour();
-        steps.record(&pressure::TOTAL, &[co2, here.vapour(), 0.0], total);
+        let total = here.total_pressure(c);
+        let told = here.tell(total, 0.0, steps);
         let gauge = pressure::gauge(total, ambient, steps);
         let low = if gauge < 0.0 { code::TARGET_BELOW_HELD } else { bits | told };
         ([gauge, total], if total > sealed::MOST { code::PRESSURE_TOO_HIGH } else { low })
@@ -33,11 +31,10 @@ impl<S: Solubility> Kernel<5, 2> for Keg<S> {
             return Error::TargetBelowHeld {
                 parameter,
                 value: c,
-                held: here.dissolved(ambient - here.vapour(), 0.0),
+                held: here.dissolved_under(ambient),
             };
         }
-        let pressure = here.co2_pressure(c, 0.0) + here.vapour();
-        Error::PressureTooHigh { parameter, pressure, limit: sealed::MOST }
+        Error::PressureTooHigh { parameter, pressure: here.total_pressure(c), limit: sealed::MOST }
     }
 }
 

@@ -162,31 +162,37 @@ fn reason(error: &serde_json::Error) -> ShortText {
 /// Answers a request of the plan: JSON in, JSON out.
 #[must_use]
 pub fn plan_text(text: &str) -> String {
-    write(&match read(text).and_then(|request| plan(&request)) {
-        Ok(plan) => plan_node(&plan),
-        Err(error) => with_error(error),
-    })
+    answer_text("plan", text)
 }
 
 /// Answers a request of a function of the table, or of `"plan"`: JSON in, JSON out.
 #[must_use]
 pub fn answer_text(function: &str, text: &str) -> String {
-    if function == "plan" {
-        return plan_text(text);
-    }
-    let Some(function) = functions::named(function) else {
-        let mut node = object();
-        node.put("code", Node::Whole(i64::from(crate::error::code::UNKNOWN_NAME)));
-        node.put("parameter", Node::text("function"));
-        node.put("text", Node::text(alloc::format!("there is no function \"{}\"", ShortText::new(function))));
-        let mut outer = start();
-        outer.put("error", node);
-        return write(&outer);
+    answer_with_code(function, text).0
+}
+
+/// The same with the code of the answer: 0, or that of its error object.
+#[must_use]
+pub fn answer_with_code(function: &str, text: &str) -> (String, i32) {
+    let answered = match (function, functions::named(function)) {
+        ("plan", _) => read(text).and_then(|request| plan(&request)).map(|plan| plan_node(&plan)),
+        (_, Some(function)) => read(text).and_then(|request| function_node(function, &request)),
+        (_, None) => return (no_function(function), crate::error::code::UNKNOWN_NAME),
     };
-    write(&match read(text).and_then(|request| function_node(function, &request)) {
-        Ok(node) => node,
-        Err(error) => with_error(error),
-    })
+    match answered {
+        Ok(node) => (write(&node), 0),
+        Err(error) => (write(&with_error(error)), error.code()),
+    }
+}
+
+fn no_function(name: &str) -> String {
+    let mut node = object();
+    node.put("code", Node::Whole(i64::from(crate::error::code::UNKNOWN_NAME)));
+    node.put("parameter", Node::text("function"));
+    node.put("text", Node::text(alloc::format!("there is no function \"{}\"", ShortText::new(name))));
+    let mut outer = start();
+    outer.put("error", node);
+    write(&outer)
 }
 
 /// The inputs, outputs and choices of every function, as JSON: what a face needs to offer them.

@@ -69,6 +69,16 @@ impl Unit {
         (si - self.offset) / self.scale
     }
 
+    /// A value of this unit in another of the same dimension; in the same unit, the value itself.
+    pub fn convert(&'static self, value: f64, to: &'static Unit) -> f64 {
+        if self == to { value } else { to.from_si(self.to_si(value)) }
+    }
+
+    /// The unit of a name, such as `psi`.
+    pub fn named(name: &str) -> Option<&'static Unit> {
+        UNITS.iter().copied().find(|unit| unit.name == name)
+    }
+
     /// All units of a dimension, the metric name first.
     pub fn of(dimension: Dimension) -> impl Iterator<Item = &'static Unit> {
         UNITS.iter().copied().filter(move |u| u.dimension == dimension)

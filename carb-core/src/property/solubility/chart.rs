@@ -59,7 +59,7 @@ impl Here for ChartHere {
     }
     #[inline(always)]
     fn dissolved(&self, co2: f64, _: f64) -> f64 {
-        dissolved(co2 + self.vapour, self.slope, self.factor)
+        self.dissolved_under(co2 + self.vapour)
     }
     #[inline(always)]
     fn slope(&self, _: f64, _: f64) -> f64 {
@@ -67,11 +67,19 @@ impl Here for ChartHere {
     }
     #[inline(always)]
     fn co2_pressure(&self, dissolved: f64, _: f64) -> f64 {
-        PSI.to_si((VOLUMES.from_si(dissolved) / self.factor + OFFSET) / self.slope) - self.vapour
+        self.total_pressure(dissolved) - self.vapour
     }
     #[inline(always)]
-    fn tell(&self, co2: f64, _: f64, steps: &mut impl Steps) -> i32 {
-        let p = co2 + self.vapour;
+    fn dissolved_under(&self, total: f64) -> f64 {
+        dissolved(total, self.slope, self.factor)
+    }
+    #[inline(always)]
+    fn total_pressure(&self, dissolved: f64) -> f64 {
+        PSI.to_si((VOLUMES.from_si(dissolved) / self.factor + OFFSET) / self.slope)
+    }
+    #[inline(always)]
+    fn tell(&self, total: f64, other: f64, steps: &mut impl Steps) -> i32 {
+        let p = total - other;
         steps.record(&CHART_FIT, &[p, self.t, self.factor], dissolved(p, self.slope, self.factor));
         steps.within(&PRESSURE, p)
     }

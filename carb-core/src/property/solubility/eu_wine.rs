@@ -59,7 +59,7 @@ impl Here for EuWineHere {
     }
     #[inline(always)]
     fn dissolved(&self, co2: f64, _: f64) -> f64 {
-        (co2 + self.vapour) * self.slope
+        self.dissolved_under(co2 + self.vapour)
     }
     #[inline(always)]
     fn slope(&self, _: f64, _: f64) -> f64 {
@@ -67,11 +67,19 @@ impl Here for EuWineHere {
     }
     #[inline(always)]
     fn co2_pressure(&self, dissolved: f64, _: f64) -> f64 {
-        dissolved / self.slope - self.vapour
+        self.total_pressure(dissolved) - self.vapour
     }
     #[inline(always)]
-    fn tell(&self, co2: f64, _: f64, steps: &mut impl Steps) -> i32 {
-        let p = co2 + self.vapour;
+    fn dissolved_under(&self, total: f64) -> f64 {
+        total * self.slope
+    }
+    #[inline(always)]
+    fn total_pressure(&self, dissolved: f64) -> f64 {
+        dissolved / self.slope
+    }
+    #[inline(always)]
+    fn tell(&self, total: f64, other: f64, steps: &mut impl Steps) -> i32 {
+        let p = total - other;
         steps.record(&RELATION, &[p, self.t, self.abv, self.sugar, self.factor], p * self.slope);
         0
     }

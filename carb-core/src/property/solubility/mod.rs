@@ -30,8 +30,13 @@ pub trait Here: Copy {
     fn slope(&self, co2: f64, other: f64) -> f64;
     /// The partial pressure (Pa) that holds `dissolved` (kg/m3): the inverse of [`Here::dissolved`].
     fn co2_pressure(&self, dissolved: f64, other: f64) -> f64;
-    /// Tells the working what was evaluated at `co2`, and returns the range cautions of the pressure.
-    fn tell(&self, co2: f64, other: f64, steps: &mut impl Steps) -> i32;
+    /// CO2 dissolved (kg/m3) under the total pressure `total` (Pa) of CO2 and vapour alone.
+    fn dissolved_under(&self, total: f64) -> f64;
+    /// The total pressure (Pa) of CO2 and vapour alone that holds `dissolved` (kg/m3).
+    fn total_pressure(&self, dissolved: f64) -> f64;
+    /// Tells the working what was evaluated under the total pressure `total` (Pa), of which `other` is neither CO2 nor
+    /// vapour, and returns the range cautions of the pressure.
+    fn tell(&self, total: f64, other: f64, steps: &mut impl Steps) -> i32;
 }
 
 /// The CO2 in a gas over a drink.

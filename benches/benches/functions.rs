@@ -1,0 +1,124 @@
+//! Every elementwise function: typed and scalar, by name, and over slices; beside the chart's plain formula with the
+//! standard library's `exp`, and beside a copy of the same bytes.
+#![allow(missing_docs, clippy::disallowed_methods)]
+
+use carb_benches::{request, spread};
+use carb_core::balance::equilibrium::dissolved_co2;
+use carb_core::basis::function::Slices;
+use carb_core::basis::kernel::Series;
+use carb_core::basis::{Ambient, Beverage, Context, Function, Kind, Request};
+use carb_core::evidence::NoSteps;
+use carb_core::kegging::pressure::keg_pressure;
+use carb_core::quantity::{Carbonation, GaugePressure, Name, Temperature, Unit};
+use carb_core::table::functions;
+use criterion::{BenchmarkId, Criterion, Throughput, criterion_group, criterion_main};
+use std::hint::black_box;
+
+fn typed(c: &mut Criterion) {
+    let mut group = c.benchmark_group("scalar");
+    let here = Context::new(Beverage::new(Kind::Beer), Ambient::STANDARD);
+    group.bench_function("dissolved_co2, plain formula", |b| {
+        b.iter(|| {
+            let (p, f): (f64, f64) = black_box((26.6959, 38.0));
+            p * (0.01821 + 0.090115 * (-(f - 32.0) / 43.11).exp()) - 0.003342
+        });
+    });
+    group.bench_function("dissolved_co2, typed", |b| {
+        b.iter(|| dissolved_co2(GaugePressure::from_psi(black_box(12.0)), Temperature::from_f(38.0), &here));
+    });
+    group.bench_function("keg_pressure, typed", |b| {
+        b.iter(|| {
+            keg_pressure(Carbonation::from_volumes(black_box(2.5)), Temperature::from_f(38.0), &here, &mut NoSteps)
+        });
+    });
+    for (name, asked) in requests() {
+        let function = functions::named(name).expect("a function of the table");
+        group.bench_function(BenchmarkId::new("by name", name), |b| {
+            b.iter(|| function.answer(black_box(&asked), &mut NoSteps));
+        });
+    }
+    group.finish();
+}
+
+fn requests() -> Vec<(&'static str, Request)> {
+    let sea = ("altitude_m", 0.0);
+    vec![
+        ("dissolved_co2", request(&[("gauge_psi", 12.0), ("temperature_f", 38.0), sea], &[])),
+        ("keg_pressure", request(&[("volumes", 2.5), ("temperature_f", 38.0), sea], &[])),
+        ("residual_co2", request(&[("warmest_c", 20.0), sea], &[])),
+        ("priming_sugar", request(&[("volumes", 2.4), ("warmest_c", 20.0), ("packaged_l", 19.2), sea], &[])),
+        ("package_pressure", request(&[("volumes", 2.4), ("temperature_c", 20.0), sea], &[])),
+        ("gravity", request(&[("sg", 1.048)], &[])),
+        ("ambient_pressure", request(&[("altitude_m", 1500.0)], &[])),
+    ]
+}
+
+fn run(function: &Function, rest: &Request, series: &[Series<'_>], unit: &'static Unit, y: &mut [f64], s: &mut [i32]) {
+    function.each(rest, Slices { series, which: 0, unit, out: y, status: s }).expect("a valid request");
+}
+
+fn slices(c: &mut Criterion) {
+    let n = 10_000;
+    let mut group = c.benchmark_group("slice of 10000");
+    group.throughput(Throughput::Elements(n as u64));
+    let (mut y, mut status) = (vec![0.0; n], vec![0; n]);
+    let (psi, f) = (spread(n, 5.0, 25.0), spread(n, 33.0, 58.0));
+    group.bench_function("copy", |b| b.iter(|| y.copy_from_slice(black_box(&psi))));
+    group.bench_function("chart, plain formula with std exp", |b| {
+        b.iter(|| {
+            for ((to, p), f) in y.iter_mut().zip(black_box(&psi)).zip(&f) {
+                *to = (p + 14.6959) * (0.01821 + 0.090115 * (-(f - 32.0) / 43.11).exp()) - 0.003342;
+            }
+        });
+    });
+    let sea = ("altitude_m", 0.0);
+    type Columns<'a> = Vec<(&'a str, f64, f64)>;
+    let cases: Vec<(&str, &str, Columns<'_>, Request)> = vec![
+        ("dissolved_co2", "chart_fit", vec![("gauge_psi", 5.0, 25.0), ("temperature_f", 33.0, 58.0)], request(&[sea], &[])),
+        (
+            "dissolved_co2",
+            "water_core",
+            vec![("gauge_psi", 5.0, 25.0), ("temperature_f", 33.0, 58.0)],
+            request(&[sea], &[("model", "water_core")]),
+        ),
+        ("keg_pressure", "chart_fit", vec![("volumes", 2.0, 3.0), ("temperature_f", 33.0, 58.0)], request(&[sea], &[])),
+        (
+            "keg_pressure",
+            "water_core",
+            vec![("volumes", 2.0, 3.0), ("temperature_f", 33.0, 58.0)],
+            request(&[sea], &[("model", "water_core")]),
+        ),
+        ("residual_co2", "table", vec![("warmest_c", 2.0, 28.0)], request(&[sea], &[])),
+        (
+            "priming_sugar",
+            "handbook",
+            vec![("volumes", 2.0, 3.0), ("warmest_c", 10.0, 28.0)],
+            request(&[sea, ("packaged_l", 20.0)], &[]),
+        ),
+        (
+            "package_pressure",
+            "sealed",
+            vec![("volumes", 2.0, 3.0), ("temperature_c", 5.0, 38.0)],
+            request(&[sea], &[]),
+        ),
+        ("gravity", "from sg", vec![("sg", 1.0, 1.12)], request(&[], &[])),
+        ("gravity", "from plato", vec![("plato", 0.0, 28.0)], request(&[], &[])),
+        ("ambient_pressure", "altitude", vec![("altitude_m", 0.0, 3000.0)], request(&[], &[])),
+    ];
+    for (name, what, columns, rest) in &cases {
+        let function = functions::named(name).expect("a function of the table");
+        let data: Vec<(Name, Vec<f64>)> = columns
+            .iter()
+            .map(|(name, low, high)| (Name::parse(name).expect("a name"), spread(n, *low, *high)))
+            .collect();
+        let series: Vec<Series<'_>> = data.iter().map(|(name, values)| Series { name: *name, values }).collect();
+        let unit = Unit::first(function.outputs[0].key.dimension().expect("a number"));
+        group.bench_function(BenchmarkId::new(*name, what), |b| {
+            b.iter(|| run(function, rest, black_box(&series), unit, &mut y, &mut status));
+        });
+    }
+    group.finish();
+}
+
+criterion_group!(all, typed, slices);
+criterion_main!(all);
