@@ -6,8 +6,8 @@ use carb_core::number;
 use criterion::{BenchmarkId, Criterion, Throughput, criterion_group, criterion_main};
 use std::hint::black_box;
 
-#[cfg_attr(target_arch = "x86_64", inline(never))]
-fn each(x: &[f64], y: &mut [f64], f: impl Fn(f64) -> f64) {
+#[multiversion::multiversion(targets("x86_64+avx512f+avx512dq+avx512vl", "x86_64+avx2+fma", "aarch64+neon"))]
+fn each(x: &[f64], y: &mut [f64], f: impl Fn(f64) -> f64 + Copy) {
     for (to, from) in y.iter_mut().zip(x) {
         *to = f(*from);
     }

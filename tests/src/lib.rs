@@ -261,3 +261,8 @@ const BY_HAND: &[(&str, &str)] = &[
     ("plan", "packaged_l=10;volumes=2.4;warmest_c=18"),
     ("plan", "packaged_l=10;volumes=2.4;warmest_c=18;altitude_m=0;gauge_psi=3"),
 ];
+
+/// The Rust examples of the README run as they stand there.
+#[cfg(doctest)]
+#[doc = include_str!("../../README.md")]
+struct Readme;

@@ -396,7 +396,7 @@ def cases():
     # Keg pressure: the same, the other way; chilled kegs and warm ones.
     yield "keg_pressure", "volumes=2.5;temperature_f=38;altitude_m=0", "gauge_psi abs_kpa"
     yield "keg_pressure", "volumes=2.5;temperature_c=4;altitude_m=0;basis=physical", "gauge_kpa"
-    yield "keg_pressure", "volumes=1.4883;temperature_c=3;altitude_m=0", "gauge_kpa"  # next to the pressure of the air
+    yield "keg_pressure", "volumes=1.434;temperature_c=3;altitude_m=0", "gauge_kpa"  # next to the pressure of the air
     for kind in KINDS:
         for basis in ("handbook", "physical"):
             for model in models:
@@ -422,6 +422,7 @@ def cases():
     yield "priming_sugar", "volumes=2.5;warmest_f=68;packaged_us_gal=5;altitude_m=0;sugar=sucrose", "mass_g mass_oz"
     yield "priming_sugar", "volumes=2.4;warmest_c=20.5;packaged_l=19;altitude_m=240", "mass_g dose_g_per_l"
     yield "priming_sugar", "volumes=2.4;warmest_c=20.5;packaged_l=19;altitude_m=240;basis=physical", "mass_g dose_g_per_l"
+    yield "priming_sugar", "volumes=0.8616;warmest_c=20;packaged_l=20;altitude_m=0", "dose_g_per_l"  # next to what it holds
     for sugar in SUGARS:
         for basis in ("handbook", "physical"):
             for kind in KINDS:

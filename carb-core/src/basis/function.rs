@@ -43,6 +43,8 @@ pub struct Function {
     pub name: &'static str,
     /// What it answers, in a sentence.
     pub summary: &'static str,
+    /// Path of the typed Rust function, below the crate.
+    pub home: &'static str,
     /// Its inputs.
     pub inputs: &'static [Input],
     /// Its outputs, in the order of its [`Values`].

@@ -89,6 +89,7 @@ pub(crate) fn warmest(request: &Request) -> Result<Temperature, Error> {
 pub static DISSOLVED_CO2: Function = Function {
     name: "dissolved_co2",
     summary: "CO2 that a drink holds at equilibrium under a pressure of CO2.",
+    home: "balance::equilibrium::dissolved_co2",
     inputs: &[
         one_of("pressure", Key::Gauge),
         one_of("pressure", Key::Absolute),
@@ -149,6 +150,7 @@ fn under_pressure(request: &Request) -> Result<Under, Error> {
 pub static KEG_PRESSURE: Function = Function {
     name: "keg_pressure",
     summary: "Regulator pressure that holds a drink at a carbonation.",
+    home: "kegging::pressure::keg_pressure",
     inputs: &[
         required(Key::Carbonation),
         required(Key::Temperature),
@@ -189,6 +191,7 @@ pub static KEG_PRESSURE: Function = Function {
 pub static RESIDUAL_CO2: Function = Function {
     name: "residual_co2",
     summary: "CO2 left in a drink after fermentation, open to the air.",
+    home: "balance::open::residual_co2",
     inputs: &[
         required(Key::Warmest),
         ALTITUDE,
@@ -223,6 +226,7 @@ pub static RESIDUAL_CO2: Function = Function {
 pub static PRIMING_SUGAR: Function = Function {
     name: "priming_sugar",
     summary: "Priming sugar that gives a drink its carbonation.",
+    home: "bottling::priming::priming_sugar",
     inputs: &[
         required(Key::Carbonation),
         required(Key::Warmest),
@@ -310,6 +314,7 @@ pub fn note_headspace<T>(request: &Request, answer: &mut Answer<T>) {
 pub static PACKAGE_PRESSURE: Function = Function {
     name: "package_pressure",
     summary: "Pressure in a sealed package, expected and worst; volumes count the CO2 in liquid and headspace together, per litre of drink.",
+    home: "bottling::package::package_pressure",
     inputs: &[
         required(Key::Carbonation),
         required(Key::Temperature),
@@ -381,6 +386,7 @@ fn keeping(request: &Request) -> Result<Keeping, Error> {
 pub static GRAVITY: Function = Function {
     name: "gravity",
     summary: "A gravity reading as specific gravity and as degrees Plato.",
+    home: "bottling::gravity::from_sg",
     inputs: &[one_of("gravity", Key::Gravity), one_of("gravity", Key::Plato)],
     outputs: &[output(Key::Gravity), output(Key::Plato)],
     columns: &[Key::Gravity, Key::Plato],
@@ -417,6 +423,7 @@ fn reading(request: &Request) -> Result<Reading, Error> {
 pub static AMBIENT_PRESSURE: Function = Function {
     name: "ambient_pressure",
     summary: "Pressure of the air at an altitude.",
+    home: "basis::Ambient::pressure",
     inputs: &[required(Key::Altitude), SEA_LEVEL],
     outputs: &[output(Key::Ambient)],
     columns: &[Key::SeaLevel, Key::Altitude],

@@ -1,0 +1,62 @@
+# Two commands do everything: `make demo` runs the main job, `make test` runs all tests.
+SHELL := bash
+.SHELLFLAGS := -euo pipefail -c
+CARGO ?= cargo
+PYTHON ?= python3
+VENV := .venv
+CORE_FEATURES := json
+SCENARIO ?= docs/scenarios/harbour_ale.json
+
+.PHONY: demo test test-rust test-portable test-c test-python test-readme count bench docs bless clean
+
+demo: ## Print the packaging plan of the scenario
+	@$(CARGO) run -q -p carb-core --features json --example packaging_day -- $(SCENARIO)
+
+test: test-rust test-portable test-c test-python test-readme count ## Everything
+	@echo "all tests passed"
+
+test-rust: ## Formatting, lints, and every Rust test
+	@$(call timed,formatting and lints,$(CARGO) fmt --all --check && $(CARGO) clippy -q --workspace --all-targets --features carb-core/json -- -D warnings)
+	@$(call timed,Rust tests,$(CARGO) test -q --workspace --exclude carb-benches --exclude carb-py --features carb-core/json)
+
+test-portable: ## The core without std, and as a package of its own
+	@$(call timed,core without std,$(CARGO) check -q -p carb-core --no-default-features && $(CARGO) check -q -p carb-core --no-default-features --features json)
+	@$(call timed,core as a package,$(CARGO) package -q -p carb-core --allow-dirty)
+
+test-c: ## The C face: header, examples, conformance
+	@$(call timed,C,bash carb-ffi/tests/c.sh)
+
+# Maturin gets a target folder of its own: it and plain cargo rebuild pyo3 for each other otherwise.
+test-python: $(VENV)/ready ## The Python face
+	@$(call timed,building the Python module,CARGO_TARGET_DIR=target/maturin VIRTUAL_ENV=$(CURDIR)/$(VENV) $(VENV)/bin/maturin develop -q -m carb-py/Cargo.toml)
+	@$(call timed,Python tests,$(VENV)/bin/python -m pytest -q carb-py/tests)
+
+test-readme: ## The examples of the README, as they stand there
+	@$(call timed,README examples,$(VENV)/bin/python tests/readme.py)
+
+count: ## How many values from outside the project were checked
+	@$(CARGO) test -q -p carb-core --features json --test published --test reference -- --nocapture \
+	  | awk '/outside values checked:/ {n += $$NF} END {print n " values from outside the project were checked"; exit n == 0}'
+
+bench: ## Speed, as ratios measured in one run
+	@$(CARGO) bench -q -p carb-benches
+
+docs: ## The reference of the Rust crates
+	@RUSTDOCFLAGS="-D warnings" $(CARGO) doc -q --no-deps -p carb-core --features json
+
+bless: ## Rewrite what is generated: conformance cases, C header, Python functions
+	BLESS=1 $(CARGO) test -q -p carb-tests -p carb-ffi
+	$(VENV)/bin/python carb-py/generate.py
+
+$(VENV)/ready: requirements.txt
+	@$(PYTHON) -m venv $(VENV)
+	@$(VENV)/bin/pip install -q --disable-pip-version-check -r requirements.txt
+	@touch $@
+
+clean:
+	rm -rf target $(VENV)
+
+# $(call timed,what,command): runs the command and prints its seconds.
+define timed
+start=$$SECONDS; echo "== $(1)"; $(2); echo "   $(1): $$((SECONDS - start)) s"
+endef

@@ -1,0 +1,453 @@
+//! What must hold for any brew: conservation of CO2, the direction of every effect, worst cases that are worse, and
+//! arrays that answer as single values do. The inputs are random but the same on every run.
+
+use carb_core::balance::sealed::{Closed, Sealed};
+use carb_core::basis::function::Slices;
+use carb_core::basis::kernel::Series;
+use carb_core::basis::request::{Raw, choices};
+use carb_core::basis::{Answer, Function, Kind, Need, Request, Values};
+use carb_core::error::code;
+use carb_core::evidence::NoSteps;
+use carb_core::property::constant::{CO2_MOLAR_MASS, GAS_CONSTANT};
+use carb_core::property::solubility::water_core::WaterCore;
+use carb_core::property::solubility::{Here, Solubility};
+use carb_core::property::{co2_gas, water};
+use carb_core::quantity::unit::{UNITS, VOLUMES};
+use carb_core::quantity::{Key, Name, Unit};
+use carb_core::table::functions::{FUNCTIONS, named};
+use carb_core::Error;
+use proptest::prelude::*;
+use proptest::sample::select;
+use proptest::test_runner::RngSeed;
+
+/// The same cases on every run and every machine.
+fn cases(cases: u32) -> ProptestConfig {
+    ProptestConfig { cases, rng_seed: RngSeed::Fixed(1857), failure_persistence: None, ..ProptestConfig::default() }
+}
+
+/// Puts numbers and choices together into a request.
+fn request(numbers: &[(&str, f64)], words: &[(&str, &str)]) -> Request {
+    let mut request = Request::new();
+    for &(name, value) in numbers {
+        request.set(name, Raw::Number(value)).unwrap();
+    }
+    for &(name, word) in words.iter().filter(|(_, word)| !word.is_empty()) {
+        request.set(name, Raw::Text(word)).unwrap();
+    }
+    request
+}
+
+fn answer(function: &str, request: &Request) -> Result<Answer<Values>, Error> {
+    named(function).unwrap().answer(request, &mut NoSteps)
+}
+
+/// The output at a place, SI.
+fn value(function: &str, numbers: &[(&str, f64)], words: &[(&str, &str)], at: usize) -> f64 {
+    let found = answer(function, &request(numbers, words));
+    found.unwrap_or_else(|error| panic!("{function} {numbers:?} {words:?}: {error}")).value.as_slice()[at]
+}
+
+const EXPECTED_GAUGE: usize = 0;
+const EXPECTED_ABSOLUTE: usize = 1;
+const EXPECTED_CO2: usize = 2;
+const WORST_GAUGE: usize = 3;
+const WORST_ABSOLUTE: usize = 4;
+const MASS: usize = 0;
+const DOSE: usize = 1;
+
+fn beverage() -> impl Strategy<Value = &'static str> {
+    select(choices(Key::Beverage))
+}
+
+/// A model by name; empty for the default.
+fn model() -> impl Strategy<Value = &'static str> {
+    select(vec!["", "chart_fit", "water_core", "eu_wine"])
+}
+
+fn basis() -> impl Strategy<Value = &'static str> {
+    select(choices(Key::Basis))
+}
+
+proptest! {
+    #![proptest_config(cases(400))]
+
+    /// 1e-12 of the absolute pressure: a gauge pressure is a small difference of two absolute ones.
+    #[test]
+    fn the_regulator_pressure_of_the_co2_that_a_pressure_holds_is_that_pressure(
+        gauge in 1.0..400.0f64, t in -2.0..60.0f64, ambient in 60.0..105.0f64, drink in beverage(), model in model()
+    ) {
+        let here = [("temperature_c", t), ("ambient_kpa", ambient)];
+        let words = [("beverage", drink), ("model", model)];
+        let c = value("dissolved_co2", &[here[0], here[1], ("gauge_kpa", gauge)], &words, 0);
+        let back = value("keg_pressure", &[here[0], here[1], ("co2_g_per_l", c)], &words, 0);
+        prop_assert!((back - 1e3 * gauge).abs() <= 1e-12 * 1e3 * (gauge + ambient), "{gauge} kPa, {c} g/L, {back} Pa");
+    }
+
+    /// The cubic's terms reach 1200 °P and round to 1e-13 of that; a gravity point is a quarter of a degree.
+    #[test]
+    fn a_gravity_reads_the_same_after_a_turn_through_the_other_scale(sg in 0.981..1.159f64, plato in -5.0..36.0f64) {
+        let there = value("gravity", &[("sg", sg)], &[], 1);
+        prop_assert!((value("gravity", &[("plato", there)], &[], 0) - sg).abs() <= 5e-15 * 4.0);
+        let there = value("gravity", &[("plato", plato)], &[], 0);
+        prop_assert!((value("gravity", &[("sg", there)], &[], 1) - plato).abs() <= 5e-12);
+    }
+
+    #[test]
+    fn a_quantity_comes_back_from_every_unit(x in -1e6..1e6f64) {
+        for unit in UNITS {
+            let back = unit.from_si(unit.to_si(x));
+            let shifted = x.abs() + (unit.offset / unit.scale).abs();
+            prop_assert!((back - x).abs() <= 4.0 * f64::EPSILON * shifted, "{}: {x} {back}", unit.name);
+        }
+    }
+
+    #[test]
+    fn more_pressure_holds_more_co2_and_warmth_less(
+        p in 25.0..900.0f64, more in 1.001..1.5f64, t in -2.0..59.0f64, warmer in 0.1..30.0f64,
+        drink in beverage(), model in model()
+    ) {
+        let words = [("beverage", drink), ("model", model)];
+        let hotter = (t + warmer).min(60.0);
+        let at = |p, t| value("dissolved_co2", &[("abs_kpa", p), ("temperature_c", t)], &words, 0);
+        prop_assert!(at(p * more, t) > at(p, t));
+        prop_assert!(at(p, hotter) < at(p, t));
+    }
+
+    #[test]
+    fn a_drink_keeps_less_co2_up_a_mountain(
+        warmest in 0.0..45.0f64, low in -400.0..8000.0f64, climb in 1.0..900.0f64, drink in beverage(), basis in basis()
+    ) {
+        let words = [("beverage", drink), ("basis", basis)];
+        let at = |z| value("residual_co2", &[("warmest_c", warmest), ("altitude_m", z)], &words, 0);
+        prop_assert!(at(low + climb) < at(low));
+    }
+
+    #[test]
+    fn a_drink_that_stayed_colder_never_needs_more_sugar(
+        warmest in 1.0..45.0f64, colder in 0.01..1.0f64, volumes in 2.2..4.0f64, drink in beverage(), basis in basis()
+    ) {
+        let words = [("beverage", drink), ("basis", basis)];
+        let at = |t| {
+            let numbers = [("warmest_c", t), ("volumes", volumes), ("packaged_l", 20.0), ("altitude_m", 0.0),
+                ("fermentable_g_per_l", 0.0), ("headspace_percent", 5.0)];
+            value("priming_sugar", &numbers, &words, DOSE)
+        };
+        prop_assert!(at(warmest * (1.0 - colder)) <= at(warmest));
+    }
+
+    #[test]
+    fn the_sugar_for_twice_the_drink_is_twice_the_sugar(
+        packaged in 1.0..500.0f64, part in 0.1..3.0f64, volumes in 2.0..4.0f64, warmest in 5.0..25.0f64, basis in basis()
+    ) {
+        let of = |litres, at| {
+            let numbers = [("packaged_l", litres), ("volumes", volumes), ("warmest_c", warmest), ("altitude_m", 240.0)];
+            value("priming_sugar", &numbers, &[("basis", basis)], at)
+        };
+        // Doubling is exact in a double, any other factor rounds a few times.
+        prop_assert_eq!((2.0 * of(packaged, MASS)).to_bits(), of(2.0 * packaged, MASS).to_bits());
+        let (one, other) = (of(packaged, MASS) * part, of(packaged * part, MASS));
+        prop_assert!((one - other).abs() <= 4.0 * f64::EPSILON * other);
+        prop_assert_eq!(of(packaged, DOSE).to_bits(), of(packaged * part, DOSE).to_bits());
+    }
+}
+
+/// A bottle with 4 % headspace, filled at 20 °C.
+#[derive(Clone, Copy, Debug)]
+struct Bottle {
+    drink: &'static str,
+    model: &'static str,
+    volumes: f64,
+    fermentable: f64,
+    t: f64,
+    ambient: f64,
+}
+
+impl Bottle {
+    fn value(self, at: usize) -> f64 {
+        let numbers = [
+            ("volumes", self.volumes),
+            ("fermentable_g_per_l", self.fermentable),
+            ("temperature_c", self.t),
+            ("ambient_kpa", self.ambient),
+            ("headspace_percent", 4.0),
+        ];
+        value("package_pressure", &numbers, &[("beverage", self.drink), ("model", self.model)], at)
+    }
+}
+
+fn bottle() -> impl Strategy<Value = Bottle> {
+    (beverage(), model(), 0.5..4.0f64, 0.0..3.0f64, -2.0..59.0f64, 60.0..105.0f64).prop_map(
+        |(drink, model, volumes, fermentable, t, ambient)| Bottle { drink, model, volumes, fermentable, t, ambient },
+    )
+}
+
+proptest! {
+    #![proptest_config(cases(300))]
+
+    #[test]
+    fn more_co2_more_sugar_more_warmth_and_more_air_only_raise_the_worst_pressure(
+        bottle in bottle(), more in 0.01..1.0f64
+    ) {
+        let worst = bottle.value(WORST_GAUGE);
+        let carbonated = Bottle { volumes: bottle.volumes + more, ..bottle };
+        let sweeter = Bottle { fermentable: bottle.fermentable + more, ..bottle };
+        let warmer = Bottle { t: bottle.t + more, ..bottle };
+        for worse in [carbonated, sweeter, warmer] {
+            prop_assert!(worse.value(WORST_GAUGE) > worst, "{worse:?}");
+        }
+        // Heavier air adds what was sealed in; a gauge does not show all of it, so the absolute pressure is compared.
+        let heavier = Bottle { ambient: bottle.ambient + more, ..bottle };
+        prop_assert!(heavier.value(WORST_ABSOLUTE) > bottle.value(WORST_ABSOLUTE), "{heavier:?}");
+    }
+
+    #[test]
+    fn the_worst_case_is_never_better_than_the_expected_one(
+        bottle in bottle(), headspace in 3.0..30.0f64, filling in 0.0..25.0f64
+    ) {
+        let numbers = [("volumes", bottle.volumes), ("fermentable_g_per_l", bottle.fermentable),
+            ("temperature_c", bottle.t), ("ambient_kpa", bottle.ambient), ("headspace_percent", headspace),
+            ("filling_c", filling)];
+        let words = [("beverage", bottle.drink), ("model", bottle.model)];
+        let at = |place| value("package_pressure", &numbers, &words, place);
+        prop_assert!(at(WORST_GAUGE) >= at(EXPECTED_GAUGE), "{} {}", at(WORST_GAUGE), at(EXPECTED_GAUGE));
+        prop_assert!(at(WORST_ABSOLUTE) >= at(EXPECTED_ABSOLUTE));
+    }
+
+    /// Whatever factors the caller sets: the worst case is no place for optimism.
+    #[test]
+    fn no_factor_of_the_caller_makes_the_worst_case_better_than_the_expected_one(
+        bottle in bottle(), solubility in 0.5..2.0f64, made in 0.5..2.0f64
+    ) {
+        let numbers = [("volumes", bottle.volumes), ("fermentable_g_per_l", bottle.fermentable),
+            ("temperature_c", bottle.t), ("ambient_kpa", bottle.ambient), ("headspace_percent", 4.0),
+            ("solubility_multiplier", solubility), ("yield_multiplier", made)];
+        let words = [("beverage", bottle.drink), ("model", bottle.model)];
+        // Where the expected pressure is beyond every vessel there is an error instead, as there should be.
+        if let Ok(found) = answer("package_pressure", &request(&numbers, &words)) {
+            let found = found.value;
+            let (worst, expected) = (found.as_slice()[WORST_GAUGE], found.as_slice()[EXPECTED_GAUGE]);
+            prop_assert!(worst >= expected, "worst {worst} Pa, expected {expected} Pa");
+        }
+    }
+
+    /// To 1e-12: what the balance promises of itself. The gas law is written out here once more.
+    #[test]
+    fn co2_put_into_a_package_is_co2_in_the_liquid_and_in_the_gas(
+        volumes in 0.5..5.0f64, t in -2.0..60.0f64, headspace in 3.0..30.0f64, filling in 0.0..25.0f64,
+        (abv, extract) in (0.0..14.0f64, 0.0..120.0f64)
+    ) {
+        let numbers = [("volumes", volumes), ("temperature_c", t), ("headspace_percent", headspace),
+            ("filling_c", filling), ("ambient_kpa", 101.325), ("abv_percent", abv), ("extract_g_per_l", extract)];
+        let at = |place| value("package_pressure", &numbers, &[("beverage", "beer")], place);
+        let (kelvin, filled) = (t + 273.15, filling + 273.15);
+        let model = WaterCore { composition: Kind::Beer.factor(), factor: 1.0 };
+        let (here, _) = model.here(kelvin, abv, extract, &mut NoSteps);
+        let co2 = at(EXPECTED_ABSOLUTE) - here.vapour();
+        let liquid = water::density(filled) / water::density(kelvin);
+        let z = co2_gas::compressibility(co2, kelvin, co2_gas::second_virial(kelvin));
+        let gas = co2 * CO2_MOLAR_MASS / (z * GAS_CONSTANT * kelvin) * (1.0 + headspace / 100.0 - liquid);
+        let put_in = VOLUMES.to_si(volumes);
+        let dissolved = here.dissolved(co2, 0.0);
+        prop_assert!((dissolved * liquid + gas - put_in).abs() <= 1e-12 * put_in);
+        prop_assert!((at(EXPECTED_CO2) - dissolved).abs() <= 1e-12 * dissolved);
+
+        // The same vessel with its air, solved and read back.
+        let closed = Closed { headspace, filling: filled, air: 101_325.0 };
+        let vessel = Sealed::new(here, closed, kelvin, &mut NoSteps);
+        let (co2, status) = vessel.solve(put_in);
+        let gas = co2_gas::density(co2, kelvin, co2_gas::second_virial(kelvin)) * vessel.gas;
+        prop_assert_eq!(status, 0);
+        prop_assert!((vessel.dissolved(co2) * vessel.liquid + gas - put_in).abs() <= 1e-12 * put_in);
+    }
+
+    #[test]
+    fn every_factor_works_in_its_direction(
+        factor in 1.01..1.5f64, t in 1.0..25.0f64, volumes in 2.4..4.0f64, drink in beverage(), basis in basis()
+    ) {
+        let words = [("beverage", drink), ("basis", basis)];
+        let compare = |function, numbers: &[(&'static str, f64)], multiplier, at| {
+            let with = |k| value(function, &[numbers, &[(multiplier, k)]].concat(), &words, at);
+            with(factor) - with(1.0)
+        };
+        let gas = [("temperature_c", t), ("ambient_kpa", 95.0)];
+        let keg = [&gas[..], &[("volumes", volumes)]].concat();
+        let open = [("warmest_c", t), ("ambient_kpa", 95.0)];
+        let dose = [&open[..], &[("volumes", volumes), ("packaged_l", 10.0), ("fermentable_g_per_l", 1.0)]].concat();
+        let sealed = [&keg[..], &[("fermentable_g_per_l", 1.0)]].concat();
+        prop_assert!(compare("dissolved_co2", &[&gas[..], &[("gauge_kpa", 90.0)]].concat(), "solubility_multiplier", 0) > 0.0);
+        // The most that a factor of 1.5 lets an open drink hold is 2.4 volumes, at 1 °C.
+        if volumes > 2.6 {
+            prop_assert!(compare("keg_pressure", &keg, "solubility_multiplier", 0) < 0.0);
+        }
+        prop_assert!(compare("residual_co2", &open, "residual_multiplier", 0) > 0.0);
+        prop_assert!(compare("package_pressure", &sealed, "solubility_multiplier", EXPECTED_GAUGE) < 0.0);
+        prop_assert!(compare("package_pressure", &sealed, "yield_multiplier", EXPECTED_GAUGE) > 0.0);
+        prop_assert!(compare("priming_sugar", &dose, "yield_multiplier", DOSE) < 0.0);
+        if volumes > 3.0 {
+            prop_assert!(compare("priming_sugar", &dose, "residual_multiplier", DOSE) < 0.0);
+        }
+    }
+}
+
+/// One request with every column as a series of `LONG` elements or of one, and the words that go with it.
+#[derive(Clone, Debug)]
+struct Table {
+    function: &'static Function,
+    /// Names, whether the name varies, and values.
+    columns: Vec<(Name, bool, Vec<f64>)>,
+    words: Vec<(&'static str, &'static str)>,
+    which: usize,
+    unit: &'static Unit,
+}
+
+/// More than one block of the loop, and no multiple of it.
+const LONG: usize = 150;
+
+/// A number for a field in some unit: mostly allowed, sometimes a little outside.
+fn number(key: Key, unit: &'static Unit, at: f64) -> f64 {
+    let (low, high) = key.limits().unwrap();
+    // What brewers have is a small part of what is answered: half of the numbers come from there.
+    let (low, high) = match (key, at < 0.5) {
+        (Key::Carbonation, true) => (2.0, 9.0),
+        (Key::Absolute, true) => (1.0e5, 6.0e5),
+        (Key::Gauge, true) => (0.0, 4.0e5),
+        (Key::Headspace, true) => (3.0, 12.0),
+        (Key::Fermentable, true) => (0.0, 3.0),
+        (Key::Extract, true) => (0.0, 60.0),
+        _ => (low, high),
+    };
+    let within = (at * 2.0).fract();
+    unit.from_si(low + (high - low) * (1.06 * within - 0.02))
+}
+
+fn table() -> impl Strategy<Value = Table> {
+    (0..FUNCTIONS.len(), any::<u64>()).prop_map(|(at, seed)| {
+        let mut state = seed;
+        let mut next = move || {
+            state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+            (state >> 11) as f64 / (1u64 << 53) as f64
+        };
+        let function = FUNCTIONS[at];
+        let (mut columns, mut words) = (Vec::new(), Vec::new());
+        let second = next() < 0.5;
+        let mut seen: Vec<&str> = Vec::new();
+        for input in function.inputs {
+            let mut taken = match input.need {
+                Need::Required => true,
+                // The first of a group or the second; a sea-level pressure goes with an altitude only.
+                Need::OneOf(group) => {
+                    let first = !seen.contains(&group);
+                    seen.push(group);
+                    first != second
+                }
+                Need::Optional(_) => next() < 0.6,
+            };
+            let altitude = columns.iter().any(|(name, _, _): &(Name, bool, Vec<f64>)| name.key == Key::Altitude);
+            match input.key {
+                Key::SeaLevel => taken &= altitude || function.takes(Key::Altitude) && !function.takes(Key::Ambient),
+                Key::Altitude if function.name == "dissolved_co2" => taken = !second && next() < 0.5,
+                Key::Ambient if function.name == "dissolved_co2" => taken = !second && !altitude,
+                _ => {}
+            }
+            if !taken {
+                continue;
+            }
+            if input.key.dimension().is_none() {
+                let list = choices(input.key);
+                if !list.is_empty() {
+                    words.push((input.key.field().role, list[(next() * list.len() as f64) as usize]));
+                }
+                continue;
+            }
+            let units: Vec<_> = Name::of(input.key).collect();
+            let name = units[(next() * units.len() as f64) as usize];
+            let varies = (function.columns.contains(&input.key) || input.key == Key::Altitude) && next() < 0.7;
+            let length = if varies && next() < 0.9 { LONG } else { 1 };
+            let values = (0..length).map(|_| number(input.key, name.unit.unwrap(), next())).collect();
+            columns.push((name, varies, values));
+        }
+        let which = (next() * function.outputs.len() as f64) as usize;
+        let units: Vec<_> = Unit::of(function.outputs[which].key.dimension().unwrap()).collect();
+        let unit = units[(next() * units.len() as f64) as usize];
+        Table { function, columns, words, which, unit }
+    })
+}
+
+/// What a table did: elements answered, elements refused.
+fn compare(table: &Table) -> Result<(usize, usize), TestCaseError> {
+    let set = |request: &mut Request, name: Name, value: f64| {
+        request.set(name.spelling().as_str(), Raw::Number(value)).unwrap();
+    };
+    let mut whole = request(&[], &table.words);
+    let mut series = Vec::new();
+    for (name, varies, values) in &table.columns {
+        if *varies {
+            series.push(Series { name: *name, values });
+        } else {
+            set(&mut whole, *name, values[0]);
+        }
+    }
+    let (mut out, mut status) = ([0.0; LONG], [0; LONG]);
+    let slices =
+        Slices { series: &series, which: table.which, unit: table.unit, out: &mut out, status: &mut status };
+    let done = table.function.each(&whole, slices);
+    let (mut answered, mut refused) = (0, 0);
+    for at in 0..LONG {
+        let mut one = whole;
+        for Series { name, values } in &series {
+            set(&mut one, *name, if values.len() == 1 { values[0] } else { values[at] });
+        }
+        match (done, table.function.answer(&one, &mut NoSteps)) {
+            (Ok(()), Ok(answer)) => {
+                let single = table.unit.from_si(answer.value.as_slice()[table.which]);
+                let bits = answer.notes.cautions.iter().filter_map(|c| c.kind.bit).fold(0, |all, bit| all | 1 << bit);
+                prop_assert_eq!(out[at].to_bits(), single.to_bits(), "{} and {} for {:?}", out[at], single, one);
+                prop_assert_eq!(status[at], bits, "{:?}", one);
+                answered += 1;
+            }
+            (Ok(()), Err(error)) => {
+                prop_assert_eq!(status[at], error.code(), "{} for {:?}", error, one);
+                prop_assert!(out[at].is_nan());
+                refused += 1;
+            }
+            (Err(error), single) => {
+                prop_assert!(single.is_err(), "an array is refused ({}), its element is not: {:?}", error, one);
+                refused += 1;
+            }
+        }
+    }
+    Ok((answered, refused))
+}
+
+#[test]
+fn an_array_answers_to_the_last_bit_what_its_elements_answer_one_by_one() {
+    let mut runner = proptest::test_runner::TestRunner::new(cases(1500));
+    let counts = std::cell::RefCell::new(std::collections::BTreeMap::<&str, (usize, usize)>::new());
+    let result = runner.run(&table(), |table| {
+        let (answered, refused) = compare(&table)?;
+        let mut counts = counts.borrow_mut();
+        let count = counts.entry(table.function.name).or_default();
+        *count = (count.0 + answered, count.1 + refused);
+        Ok(())
+    });
+    result.unwrap_or_else(|error| panic!("{error}"));
+    // The comparison is worth something only where there was much of both.
+    for (function, (answered, refused)) in counts.into_inner() {
+        println!("{function}: {answered} answered, {refused} refused");
+        assert!(answered > 1000 && refused > 100, "{function}: {answered} answered, {refused} refused");
+    }
+}
+
+#[test]
+fn a_missing_element_of_an_array_is_no_number_and_harms_no_other() {
+    let keg = named("keg_pressure").unwrap();
+    let values = [2.5, f64::NAN, 2.5, f64::INFINITY, 2.5];
+    let whole = request(&[("temperature_c", 4.0), ("altitude_m", 0.0)], &[]);
+    let (mut out, mut status) = ([0.0; 5], [0; 5]);
+    let series = [Series { name: Name::parse("volumes").unwrap(), values: &values }];
+    let unit = Name::parse("gauge_bar").unwrap().unit.unwrap();
+    keg.each(&whole, Slices { series: &series, which: 0, unit, out: &mut out, status: &mut status }).unwrap();
+    assert!(out[0] > 0.5 && out[0] == out[2] && out[0] == out[4]);
+    assert_eq!((status[0], status[1]), (0, code::NOT_A_NUMBER));
+    assert!(status[3] < 0 && out[1].is_nan() && out[3].is_nan());
+}

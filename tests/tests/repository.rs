@@ -1,0 +1,109 @@
+//! What the repository says of itself is true.
+
+use carb_core::basis::{Answer, Function, Values};
+use carb_core::evidence::NoSteps;
+use carb_core::plan::json;
+use carb_core::table::FUNCTIONS;
+use std::fs;
+
+const ROOT: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/..");
+
+fn example(function: &Function) -> Answer<Values> {
+    let request = function.example.replacen('{', "{\"carb\": 1, ", 1);
+    let request = json::read(&request).unwrap_or_else(|error| panic!("{}: {error}", function.name));
+    function.answer(&request, &mut NoSteps).unwrap_or_else(|error| panic!("{}: {error}", function.name))
+}
+
+#[test]
+fn the_table_of_the_readme_is_that_of_the_library() {
+    let mut table = String::from("| what | Rust | C | Python | sources |\n|---|---|---|---|---|\n");
+    for function in FUNCTIONS {
+        let answer = example(function);
+        let sources: Vec<&str> = answer.sources().map(|source| source.key).collect();
+        let (name, home) = (function.name, function.home);
+        let summary = function.summary.trim_end_matches('.');
+        let sources = sources.join(", ");
+        table += &format!("| {summary} | `{home}` | `carb_{name}` | `carb.{name}` | {sources} |\n");
+    }
+    table += "| A whole packaging day, bottles and keg | `plan::plan` | `carb_json(\"plan\", ...)` | `carb.plan` | all of these |\n";
+    let path = format!("{ROOT}/README.md");
+    let readme = fs::read_to_string(&path).expect("a README");
+    let start = readme.find("<!-- functions:").and_then(|at| readme[at..].find('\n').map(|n| at + n + 1)).expect("a start");
+    let end = readme.find("<!-- end of functions -->").expect("an end");
+    if std::env::var_os("BLESS").is_some() {
+        fs::write(&path, format!("{}{table}{}", &readme[..start], &readme[end..])).expect("the README is written");
+    } else {
+        assert_eq!(&readme[start..end], table, "run with BLESS=1 to rewrite the table");
+    }
+}
+
+#[test]
+fn every_typed_function_of_the_table_is_where_it_says() {
+    for function in FUNCTIONS {
+        let (module, name) = function.home.rsplit_once("::").expect("a path");
+        let folder = format!("{ROOT}/carb-core/src/");
+        // A method of a type re-exported by its module stands in the file named after the type.
+        let file = module.replace("::", "/").to_lowercase();
+        let text = fs::read_to_string(format!("{folder}{file}.rs")).expect("its file");
+        assert!(text.contains(&format!("pub fn {name}")), "{}", function.home);
+    }
+}
+
+/// The arithmetic lives once: a face holds no number that could be a coefficient.
+#[test]
+fn faces_hold_no_constants() {
+    let mut read = 0;
+    for folder in ["carb-ffi/src", "carb-py/src", "carb-py/python/carb"] {
+        for entry in fs::read_dir(format!("{ROOT}/{folder}")).expect("a folder of a face").flatten() {
+            let path = entry.path();
+            if !path.extension().is_some_and(|e| e == "rs" || e == "py") {
+                continue;
+            }
+            read += 1;
+            let text = fs::read_to_string(&path).expect("a source file");
+            for (at, line) in text.lines().enumerate() {
+                let code = line.split("//").next().unwrap_or("").split('#').next().unwrap_or("");
+                let quoted = code.split('"').step_by(2).collect::<String>();
+                let coefficient = quoted
+                    .split(|c: char| !(c.is_ascii_digit() || c == '.' || c == 'e'))
+                    .any(|word| word.split_once('.').is_some_and(|(w, f)| !w.is_empty() && f.len() >= 2 && word.parse::<f64>().is_ok()));
+                let documentation = path.file_name().is_some_and(|n| n.to_string_lossy().starts_with("_generated"));
+                assert!(!coefficient || documentation, "{}:{}: {line}", path.display(), at + 1);
+            }
+        }
+    }
+    assert!(read > 5, "only {read} files of the faces were read");
+}
+
+#[test]
+fn every_step_of_the_demo_reproduces_its_result() {
+    use carb_core::evidence::infix::Formula;
+    let text = fs::read_to_string(format!("{ROOT}/docs/scenarios/harbour_ale.json")).expect("the scenario");
+    let request = json::read(&text.replacen('{', "{\"working\": true, ", 1)).expect("a valid scenario");
+    let plan = carb_core::plan::plan(&request).expect("a plan");
+    let page = plan.to_text();
+    let steps = plan.priming.working.steps.iter().chain(&plan.regulator.working.steps);
+    let mut checked = 0;
+    for step in steps {
+        let printed = step.text();
+        assert!(page.contains(&printed), "the page prints every step:\n{printed}");
+        // From the printed text alone: the formula, the inputs and the result, as a reader would have them.
+        let (first, second) = printed.split_once('\n').expect("two lines");
+        let formula = Formula::parse(first.split_once(": ").expect("a title").1).expect("a formula");
+        let (inputs, result) = second.trim().split_once(" -> ").expect("inputs and result");
+        let number = |text: &str| -> (String, f64) {
+            let (name, value) = text.split_once(" = ").expect("name = value");
+            let value = value.split(' ').next().expect("a number").parse().expect("a number");
+            (name.to_owned(), value)
+        };
+        let given: Vec<(String, f64)> = inputs.split(", ").map(number).collect();
+        let (_, wanted) = number(result);
+        let symbol = |name: &str| given.iter().find(|(n, _)| n == name).map(|(_, v)| *v);
+        let value = formula.expression.value(&symbol).expect("every symbol is printed");
+        // Nine printed digits: an input is off by at most 5e-9 of itself, and no formula here magnifies that more than a
+        // hundredfold (the exponentials of T and f, and the difference of CO2 wanted and left).
+        assert!((value - wanted).abs() <= 5e-7 * wanted.abs(), "{printed}\n    gives {value}");
+        checked += 1;
+    }
+    assert!(checked >= 8, "only {checked} steps");
+}
