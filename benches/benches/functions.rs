@@ -74,7 +74,12 @@ fn slices(c: &mut Criterion) {
     let sea = ("altitude_m", 0.0);
     type Columns<'a> = Vec<(&'a str, f64, f64)>;
     let cases: Vec<(&str, &str, Columns<'_>, Request)> = vec![
-        ("dissolved_co2", "chart_fit", vec![("gauge_psi", 5.0, 25.0), ("temperature_f", 33.0, 58.0)], request(&[sea], &[])),
+        (
+            "dissolved_co2",
+            "chart_fit",
+            vec![("gauge_psi", 5.0, 25.0), ("temperature_f", 33.0, 58.0)],
+            request(&[sea], &[]),
+        ),
         (
             "dissolved_co2",
             "water_core",
@@ -95,12 +100,7 @@ fn slices(c: &mut Criterion) {
             vec![("volumes", 2.0, 3.0), ("warmest_c", 10.0, 28.0)],
             request(&[sea, ("packaged_l", 20.0)], &[]),
         ),
-        (
-            "package_pressure",
-            "sealed",
-            vec![("volumes", 2.0, 3.0), ("temperature_c", 5.0, 38.0)],
-            request(&[sea], &[]),
-        ),
+        ("package_pressure", "sealed", vec![("volumes", 2.0, 3.0), ("temperature_c", 5.0, 38.0)], request(&[sea], &[])),
         ("gravity", "from sg", vec![("sg", 1.0, 1.12)], request(&[], &[])),
         ("gravity", "from plato", vec![("plato", 0.0, 28.0)], request(&[], &[])),
         ("ambient_pressure", "altitude", vec![("altitude_m", 0.0, 3000.0)], request(&[], &[])),

@@ -22,7 +22,8 @@ fn numbers(c: &mut Criterion) {
         group.bench_function(BenchmarkId::new("exp", n), |b| b.iter(|| each(black_box(&x), &mut y, number::exp)));
         group.bench_function(BenchmarkId::new("exp, std", n), |b| b.iter(|| each(black_box(&x), &mut y, f64::exp)));
         group.bench_function(BenchmarkId::new("ln", n), |b| b.iter(|| each(black_box(&positive), &mut y, number::ln)));
-        group.bench_function(BenchmarkId::new("ln, std", n), |b| b.iter(|| each(black_box(&positive), &mut y, f64::ln)));
+        group
+            .bench_function(BenchmarkId::new("ln, std", n), |b| b.iter(|| each(black_box(&positive), &mut y, f64::ln)));
     }
     group.finish();
 }

@@ -139,12 +139,14 @@ pub enum Error {
 }
 
 macro_rules! codes {
-    ($($(#[$doc:meta])* $name:ident = $value:literal;)*) => {
+    ($(#[doc = $meaning:literal] $name:ident = $value:literal;)*) => {
         /// Statuses of array elements, and error codes of every face.
         pub mod code {
-            $($(#[$doc])* pub const $name: i32 = $value;)*
+            $(#[doc = $meaning] pub const $name: i32 = $value;)*
             /// Every code with its name.
             pub const ALL: &[(&str, i32)] = &[$((stringify!($name), $value)),*];
+            /// What each of [`ALL`] means.
+            pub const MEANINGS: &[&str] = &[$($meaning),*];
         }
     };
 }
@@ -302,7 +304,7 @@ impl fmt::Display for Short {
         } else {
             3
         };
-        if size != 0.0 && (size < 1e-3 || size >= 1e9) {
+        if size != 0.0 && !(1e-3..1e9).contains(&size) {
             write!(f, "{value:e}")?;
         } else {
             write!(f, "{value:.places$}")?;

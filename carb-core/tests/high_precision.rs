@@ -112,9 +112,8 @@ fn the_answers_cover_every_function_and_every_choice() {
         for (place, output) in function.outputs.iter().enumerate() {
             // A package's absolute pressures are its gauge pressures and the air outside, which has rows of its own.
             let sum = output.key == Key::Absolute && !output.noun.is_empty();
-            let covered = rows().any(|row| {
-                row.function == function.name && column(function.outputs, row.output).0 == place
-            });
+            let covered =
+                rows().any(|row| row.function == function.name && column(function.outputs, row.output).0 == place);
             assert!(covered || sum, "{} {output:?}", function.name);
         }
     }

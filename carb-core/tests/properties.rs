@@ -1,10 +1,11 @@
 //! What must hold for any brew: conservation of CO2, the direction of every effect, worst cases that are worse, and
 //! arrays that answer as single values do. The inputs are random but the same on every run.
 
+use carb_core::Error;
 use carb_core::balance::sealed::{Closed, Sealed};
 use carb_core::basis::function::Slices;
 use carb_core::basis::kernel::Series;
-use carb_core::basis::request::{Raw, choices};
+use carb_core::basis::request::{Raw, Value, choices};
 use carb_core::basis::{Answer, Function, Kind, Need, Request, Values};
 use carb_core::error::code;
 use carb_core::evidence::NoSteps;
@@ -15,7 +16,6 @@ use carb_core::property::{co2_gas, water};
 use carb_core::quantity::unit::{UNITS, VOLUMES};
 use carb_core::quantity::{Key, Name, Unit};
 use carb_core::table::functions::{FUNCTIONS, named};
-use carb_core::Error;
 use proptest::prelude::*;
 use proptest::sample::select;
 use proptest::test_runner::RngSeed;
@@ -290,7 +290,7 @@ proptest! {
 }
 
 /// One request with every column as a series of `LONG` elements or of one, and the words that go with it.
-#[derive(Clone, Debug)]
+#[derive(Clone)]
 struct Table {
     function: &'static Function,
     /// Names, whether the name varies, and values.
@@ -298,6 +298,23 @@ struct Table {
     words: Vec<(&'static str, &'static str)>,
     which: usize,
     unit: &'static Unit,
+}
+
+impl std::fmt::Debug for Table {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "{} of {} in {}: {:?}", self.which, self.function.name, self.unit.name, self.words)?;
+        self.columns.iter().try_for_each(|(name, varies, values)| write!(f, " {name}={} ({varies})", values[0]))
+    }
+}
+
+/// A request as a line.
+fn shown(request: &Request) -> String {
+    let one = |name: Name| match request.get(name.key) {
+        Some(Value::Number(number, _)) => format!("{name}={number}"),
+        Some(Value::Choice(at)) => format!("{name}={}", choices(name.key)[at]),
+        other => format!("{name}={other:?}"),
+    };
+    request.given().map(one).collect::<Vec<_>>().join(" ")
 }
 
 /// More than one block of the loop, and no multiple of it.
@@ -388,8 +405,7 @@ fn compare(table: &Table) -> Result<(usize, usize), TestCaseError> {
         }
     }
     let (mut out, mut status) = ([0.0; LONG], [0; LONG]);
-    let slices =
-        Slices { series: &series, which: table.which, unit: table.unit, out: &mut out, status: &mut status };
+    let slices = Slices { series: &series, which: table.which, unit: table.unit, out: &mut out, status: &mut status };
     let done = table.function.each(&whole, slices);
     let (mut answered, mut refused) = (0, 0);
     for at in 0..LONG {
@@ -401,17 +417,17 @@ fn compare(table: &Table) -> Result<(usize, usize), TestCaseError> {
             (Ok(()), Ok(answer)) => {
                 let single = table.unit.from_si(answer.value.as_slice()[table.which]);
                 let bits = answer.notes.cautions.iter().filter_map(|c| c.kind.bit).fold(0, |all, bit| all | 1 << bit);
-                prop_assert_eq!(out[at].to_bits(), single.to_bits(), "{} and {} for {:?}", out[at], single, one);
-                prop_assert_eq!(status[at], bits, "{:?}", one);
+                prop_assert_eq!(out[at].to_bits(), single.to_bits(), "{} and {} for {}", out[at], single, shown(&one));
+                prop_assert_eq!(status[at], bits, "{}", shown(&one));
                 answered += 1;
             }
             (Ok(()), Err(error)) => {
-                prop_assert_eq!(status[at], error.code(), "{} for {:?}", error, one);
+                prop_assert_eq!(status[at], error.code(), "{} for {}", error, shown(&one));
                 prop_assert!(out[at].is_nan());
                 refused += 1;
             }
             (Err(error), single) => {
-                prop_assert!(single.is_err(), "an array is refused ({}), its element is not: {:?}", error, one);
+                prop_assert!(single.is_err(), "an array is refused ({}), its element is not: {}", error, shown(&one));
                 refused += 1;
             }
         }

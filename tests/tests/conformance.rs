@@ -57,7 +57,12 @@ fn arrays_give_the_bits_of_scalars() {
                         result.unwrap_or_else(|error| panic!("{}: {error}", case.inputs));
                         let wanted: f64 = value.parse().expect("a number");
                         assert!(status.iter().all(|s| *s >= 0), "{} {}: {status:?}", case.function, case.inputs);
-                        assert!(out.iter().all(|v| v.to_bits() == wanted.to_bits()), "{} {}", case.function, case.inputs);
+                        assert!(
+                            out.iter().all(|v| v.to_bits() == wanted.to_bits()),
+                            "{} {}",
+                            case.function,
+                            case.inputs
+                        );
                         compared += 1;
                     }
                     None => {

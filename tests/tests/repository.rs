@@ -28,7 +28,8 @@ fn the_table_of_the_readme_is_that_of_the_library() {
     table += "| A whole packaging day, bottles and keg | `plan::plan` | `carb_json(\"plan\", ...)` | `carb.plan` | all of these |\n";
     let path = format!("{ROOT}/README.md");
     let readme = fs::read_to_string(&path).expect("a README");
-    let start = readme.find("<!-- functions:").and_then(|at| readme[at..].find('\n').map(|n| at + n + 1)).expect("a start");
+    let start =
+        readme.find("<!-- functions:").and_then(|at| readme[at..].find('\n').map(|n| at + n + 1)).expect("a start");
     let end = readme.find("<!-- end of functions -->").expect("an end");
     if std::env::var_os("BLESS").is_some() {
         fs::write(&path, format!("{}{table}{}", &readme[..start], &readme[end..])).expect("the README is written");
@@ -64,9 +65,10 @@ fn faces_hold_no_constants() {
             for (at, line) in text.lines().enumerate() {
                 let code = line.split("//").next().unwrap_or("").split('#').next().unwrap_or("");
                 let quoted = code.split('"').step_by(2).collect::<String>();
-                let coefficient = quoted
-                    .split(|c: char| !(c.is_ascii_digit() || c == '.' || c == 'e'))
-                    .any(|word| word.split_once('.').is_some_and(|(w, f)| !w.is_empty() && f.len() >= 2 && word.parse::<f64>().is_ok()));
+                let coefficient = quoted.split(|c: char| !(c.is_ascii_digit() || c == '.' || c == 'e')).any(|word| {
+                    word.split_once('.')
+                        .is_some_and(|(w, f)| !w.is_empty() && f.len() >= 2 && word.parse::<f64>().is_ok())
+                });
                 let documentation = path.file_name().is_some_and(|n| n.to_string_lossy().starts_with("_generated"));
                 assert!(!coefficient || documentation, "{}:{}: {line}", path.display(), at + 1);
             }

@@ -12,6 +12,7 @@ from importlib.metadata import version
 from pathlib import Path
 
 import CoolProp.CoolProp as coolprop
+import numpy as np
 import PyCO2SYS
 from CoolProp import AbstractState
 from fluids import ATMOSPHERE_1976
@@ -57,6 +58,46 @@ def atmosphere():
         yield metre, ATMOSPHERE_1976(metre).P
 
 
+def bottles():
+    """CO2 and air in a sealed bottle of water, by bisection on the pressure of CO2; worst: 8 % more CO2, air sealed in."""
+    molar_mass = coolprop.PropsSI("M", "CO2")
+    state = AbstractState("HEOS", "CO2")
+    vapour = lambda kelvin: coolprop.PropsSI("P", "T", kelvin, "Q", 0, "Water")
+    density = lambda kelvin: coolprop.PropsSI("D", "T", kelvin, "P", ATMOSPHERE, "Water")
+    filling, ambient = 12 + 273.15, 97500.0
+
+    def total(content, kelvin, headspace, air):
+        k0 = float(PyCO2SYS.sys(salinity=0, temperature=kelvin - 273.15)["k_CO2"])
+        liquid = density(filling) / density(kelvin)
+        gas = 1 + headspace / 100 - liquid
+        other = (air - vapour(filling)) * headspace / 100 / gas * kelvin / filling if air else 0.0
+
+        def found(co2):
+            pressure = co2 + vapour(kelvin) + other
+            state.update(coolprop.PT_INPUTS, pressure, kelvin)
+            fugacity = co2 * state.fugacity_coefficient(0)
+            # Molar volume of dissolved CO2: 32.3 mL/mol under pressure (Weiss), 33.5 mL/mol in the solution's volume.
+            swelling = np.exp(-32.3e-6 * (pressure - ATMOSPHERE) / (8.314462618 * kelvin))
+            molality = k0 * fugacity / ATMOSPHERE * swelling
+            dissolved = molality * molar_mass / (1 / density(kelvin) + 33.5e-6 * molality)
+            state.update(coolprop.PT_INPUTS, co2, kelvin)
+            return dissolved * liquid + state.rhomass() * gas
+
+        low, high = 1.0, 25e5
+        for _ in range(60):
+            middle = (low + high) / 2
+            low, high = (middle, high) if found(middle) < content else (low, middle)
+        return (low + vapour(kelvin) + other) / 1e5
+
+    for celsius in (4, 12, 20, 30, 40, 50, 60):
+        for headspace in (3, 4, 10):
+            for content in (3, 5, 8):
+                kelvin = celsius + 273.15
+                expected = total(content, kelvin, headspace, 0.0)
+                worst = total(1.08 * content, kelvin, headspace, ambient)
+                yield content, celsius, headspace, filling - 273.15, ambient / 1e3, expected, worst
+
+
 if __name__ == "__main__":
     FOLDER.mkdir(exist_ok=True)
     write(
@@ -86,4 +127,11 @@ if __name__ == "__main__":
         "fluids",
         ("altitude_m", "pressure_pa"),
         atmosphere(),
+    )
+    write(
+        "bottle.csv",
+        "Pressure in a sealed bottle of water by gas and water of CoolProp with the solubility of PyCO2SYS.",
+        "CoolProp",
+        ("co2_g_per_l", "temperature_c", "headspace_percent", "filling_c", "ambient_kpa", "expected_abs_bar", "worst_abs_bar"),
+        bottles(),
     )

@@ -1,8 +1,8 @@
 //! The air outside, by altitude, as a function of its own.
 
+use crate::basis::Request;
 use crate::basis::ambient;
 use crate::basis::kernel::{Kernel, Visit};
-use crate::basis::Request;
 use crate::error::Error;
 use crate::evidence::Steps;
 use crate::property::atmosphere;

@@ -160,7 +160,10 @@ fn each<K: Kernel<N, M>, const N: usize, const M: usize>(kernel: K, job: Each<'_
     let mut start = 0;
     for (out, out_status) in job.out.chunks_mut(BLOCK).zip(job.status.chunks_mut(BLOCK)) {
         for (column, block) in columns.iter().zip(x.iter_mut()) {
-            column.load(start, block);
+            // A column of one value fills its block once.
+            if start == 0 || column.values.len() > 1 {
+                column.load(start, block);
+            }
         }
         block_loop(&kernel, &x, &mut y, &mut status);
         for (to, from) in out.iter_mut().zip(&y[job.which]) {
@@ -187,23 +190,22 @@ fn block_loop<K: Kernel<N, M>, const N: usize, const M: usize>(
     let kernel = *kernel;
     // Three plain loops rather than one: each is simple enough for LLVM to vectorise.
     let mut refused = [0; BLOCK];
-    for column in 0..N {
-        let (low, high) = K::COLUMNS[column].limits().unwrap_or((f64::NEG_INFINITY, f64::INFINITY));
+    for (column, key) in x.iter().zip(K::COLUMNS) {
+        let (low, high) = key.limits().unwrap_or((f64::NEG_INFINITY, f64::INFINITY));
         let (low, high) = (slack(low, -1.0), slack(high, 1.0));
-        for at in 0..BLOCK {
-            let value = x[column][at];
-            let outside = if (value < low) | (value > high) { code::OUT_OF_RANGE } else { refused[at] };
-            refused[at] = if value.is_nan() | (refused[at] == code::NOT_A_NUMBER) { code::NOT_A_NUMBER } else { outside };
+        for (found, &value) in refused.iter_mut().zip(column) {
+            let outside = if (value < low) | (value > high) { code::OUT_OF_RANGE } else { *found };
+            *found = if value.is_nan() | (*found == code::NOT_A_NUMBER) { code::NOT_A_NUMBER } else { outside };
         }
     }
     for at in 0..BLOCK {
         let mut element = [0.0; N];
-        for column in 0..N {
-            element[column] = x[column][at];
+        for (value, column) in element.iter_mut().zip(x) {
+            *value = column[at];
         }
         let (values, found) = kernel.eval(element, &mut NoSteps);
-        for value in 0..M {
-            y[value][at] = values[value];
+        for (column, value) in y.iter_mut().zip(values) {
+            column[at] = value;
         }
         status[at] = found;
     }

@@ -9,8 +9,8 @@ use crate::property::fermentable::{self, FERMENTABLES, Fermentable, Refusal};
 use crate::property::solubility::Model;
 use crate::quantity::field::{COUNT, Kind as FieldKind};
 use crate::quantity::{
-    AbsolutePressure, AmbientPressure, Carbonation, Concentration, GaugePressure, Key, Length, Multiplier, Name, Percent,
-    Plato, ShortText, SpecificGravity, Temperature, Unit, Volume,
+    AbsolutePressure, AmbientPressure, Carbonation, Concentration, GaugePressure, Key, Length, Multiplier, Name,
+    Percent, Plato, ShortText, SpecificGravity, Temperature, Unit, Volume,
 };
 
 /// One value of a request.
@@ -157,8 +157,10 @@ impl Request {
     /// For an unknown name, a quantity given twice, a value of the wrong type, a number that is not finite, or a choice
     /// that is not in its list. Whether a number lies within its limits is seen when it is used.
     pub fn set(&mut self, name: &str, raw: Raw<'_>) -> Result<(), Error> {
-        let parsed = Name::parse(name)
-            .ok_or_else(|| Error::UnknownName { given: ShortText::new(name), nearest: Name::nearest(name, Key::ALL) })?;
+        let parsed = Name::parse(name).ok_or_else(|| Error::UnknownName {
+            given: ShortText::new(name),
+            nearest: Name::nearest(name, Key::ALL),
+        })?;
         self.put(parsed, raw)
     }
 
@@ -358,9 +360,10 @@ impl Request {
 fn choose(key: Key, text: &str) -> Result<usize, Error> {
     let same = |name: &str| {
         name.len() == text.len()
-            && name.bytes().zip(text.bytes()).all(|(n, t)| {
-                n == t.to_ascii_lowercase() || (n == b'_' && matches!(t, b' ' | b'-'))
-            })
+            && name
+                .bytes()
+                .zip(text.bytes())
+                .all(|(n, t)| n == t.to_ascii_lowercase() || (n == b'_' && matches!(t, b' ' | b'-')))
     };
     let given = ShortText::new(text);
     if let Some(at) = choices(key).iter().position(|name| same(name)) {

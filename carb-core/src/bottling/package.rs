@@ -4,8 +4,8 @@
 //! from fermentation, the full theoretical yield of every sugar, and all the air that was sealed in.
 
 use super::priming::{EXTRACT_CO2, at_least, extract_co2};
-use crate::balance::sealed::{self, Closed, Sealed};
 use crate::balance::pressure::{self, Pressure};
+use crate::balance::sealed::{self, Closed, Sealed};
 use crate::balance::with_solubility;
 use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
@@ -17,9 +17,9 @@ use crate::evidence::caution::{
 use crate::evidence::equation::{Equation, Measure, Standing, symbol};
 use crate::evidence::{Notes, Steps};
 use crate::property::fermentable;
+use crate::property::solubility::Solubility;
 use crate::property::solubility::composition::Factor;
 use crate::property::solubility::water_core::WaterCore;
-use crate::property::solubility::Solubility;
 use crate::quantity::unit::{CO2_GRAMS_PER_LITRE, VOLUMES};
 use crate::quantity::{AbsolutePressure, Carbonation, GaugePressure, Key, Name, Percent, Temperature};
 

@@ -24,7 +24,12 @@ pub static EXTRACT_CO2: Equation = Equation {
     title: "CO2 from fermentable matter",
     formula: "e = y*q/100*k*x",
     result: symbol("e", Measure::In(&CO2_GRAMS_PER_LITRE), "CO2 that it makes"),
-    inputs: &[YIELD, SHARE, FACTOR_ON_YIELD, limited("x", Measure::In(&GRAMS_PER_LITRE), "fermentable matter, or sugar as sold", 0.0, 400.0)],
+    inputs: &[
+        YIELD,
+        SHARE,
+        FACTOR_ON_YIELD,
+        limited("x", Measure::In(&GRAMS_PER_LITRE), "fermentable matter, or sugar as sold", 0.0, 400.0),
+    ],
     uncertainty_percent: Some(6.0),
     uncertainty: "that of the yield; what yeast will leave is rarely known better than 1 g/L",
     sources: &[],
@@ -97,7 +102,8 @@ impl<S: Solubility> Priming<S> {
     /// CO2 that is there or comes by itself: residual, and from what is still fermentable.
     #[inline(always)]
     fn held(&self, [t, ambient, abv, extract, left]: [f64; 5], steps: &mut impl Steps) -> (f64, f64, i32) {
-        let (r, bits) = residual(self.solubility, self.residual, self.residual_factor, [t, ambient, abv, extract], steps);
+        let (r, bits) =
+            residual(self.solubility, self.residual, self.residual_factor, [t, ambient, abv, extract], steps);
         let mut e = 0.0;
         if left != 0.0 {
             let y = steps.step(&fermentable::THEORETICAL_YIELD, &[0.0, 1.0], fermentable::extract_yield());

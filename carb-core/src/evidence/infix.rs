@@ -67,9 +67,7 @@ impl Reader<'_> {
 
     fn name(&mut self) -> Result<String, Fault> {
         match self.peek() {
-            Some(c) if c.is_ascii_alphabetic() => {
-                Ok(self.word(|c| c.is_ascii_alphanumeric() || c == b'_').to_string())
-            }
+            Some(c) if c.is_ascii_alphabetic() => Ok(self.word(|c| c.is_ascii_alphanumeric() || c == b'_').to_string()),
             _ => Err((self.at, "a name is expected here")),
         }
     }

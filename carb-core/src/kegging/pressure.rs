@@ -28,11 +28,7 @@ impl<S: Solubility> Kernel<5, 2> for Keg<S> {
         let parameter = Name::first(Key::Carbonation);
         let (here, _) = self.0.here(t, abv, extract, &mut NoSteps);
         if status == code::TARGET_BELOW_HELD {
-            return Error::TargetBelowHeld {
-                parameter,
-                value: c,
-                held: here.dissolved_under(ambient),
-            };
+            return Error::TargetBelowHeld { parameter, value: c, held: here.dissolved_under(ambient) };
         }
         Error::PressureTooHigh { parameter, pressure: here.total_pressure(c), limit: sealed::MOST }
     }

@@ -231,7 +231,10 @@ fn inputs_node(inputs: &[Input], columns: &[Key]) -> Node {
         let mut node = object();
         node.put("names", Node::List(Name::of(key).map(Node::text).collect()));
         node.put("meaning", Node::text(key.field().meaning));
-        node.put("array", Node::Flag(columns.contains(&key) || (key == Key::Altitude && columns.contains(&Key::Ambient))));
+        node.put(
+            "array",
+            Node::Flag(columns.contains(&key) || (key == Key::Altitude && columns.contains(&Key::Ambient))),
+        );
         match input.need {
             Need::Required => node.put("need", Node::text("required")),
             Need::OneOf(group) => node.put("one_of", Node::text(group)),
@@ -489,8 +492,7 @@ fn plan_node(plan: &Plan) -> Node {
         node
     });
     bottling.put("sugars", Node::List(sugars.collect()));
-    bottling
-        .put("balance", part_node(&plan.expectation, request, |node, found| put_expectation(node, found, plan)));
+    bottling.put("balance", part_node(&plan.expectation, request, |node, found| put_expectation(node, found, plan)));
     let mut storage = object();
     for place in &plan.storage {
         let mut inner = object();

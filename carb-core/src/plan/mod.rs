@@ -229,12 +229,7 @@ pub fn plan(request: &Request) -> Result<Plan, Error> {
 impl Plan {
     /// Whether any part carries a `danger` caution: a command line then exits non-zero.
     pub fn danger(&self) -> bool {
-        let parts = [
-            notes(&self.residual),
-            notes(&self.priming),
-            notes(&self.expectation),
-            notes(&self.regulator),
-        ];
+        let parts = [notes(&self.residual), notes(&self.priming), notes(&self.expectation), notes(&self.regulator)];
         let stored = self.storage.iter().map(|s| notes(&s.pressure));
         parts.into_iter().chain(stored).flatten().any(|notes| notes.cautions.any(Level::Danger))
     }
@@ -315,7 +310,9 @@ fn contents(
     steps.record(&WORST_CO2, &[larger, most_sugar, most_extract], worst);
     Ok(Found {
         package: Contents { expected, worst },
-        least: held + extract_co2(least_yield, 100.0, basis.yield_factor, d) + extract_co2(extract, LEAST_YIELD, 1.0, left),
+        least: held
+            + extract_co2(least_yield, 100.0, basis.yield_factor, d)
+            + extract_co2(extract, LEAST_YIELD, 1.0, left),
         still_to_come: most_extract,
     })
 }

@@ -4,7 +4,9 @@ use super::{Part, Plan, safety};
 use crate::basis::beverage::Kind;
 use crate::basis::{Ambient, Answer, BasisName};
 use crate::evidence::{CautionKind, Equation, NoSteps, Notes, Source};
-use crate::quantity::unit::{BAR, CELSIUS, CO2_GRAMS_PER_LITRE, FAHRENHEIT, GRAM, LITRE, OUNCE, PSI, US_GALLON, VOLUMES};
+use crate::quantity::unit::{
+    BAR, CELSIUS, CO2_GRAMS_PER_LITRE, FAHRENHEIT, GRAM, LITRE, OUNCE, PSI, US_GALLON, VOLUMES,
+};
 use crate::quantity::{AmbientPressure, Key, Temperature};
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -77,7 +79,9 @@ impl Plan {
         );
         let handbook = self.priming.answer.as_ref().is_ok_and(|p| p.context.basis.name == BasisName::Handbook);
         if !handbook {
-            return Some(format!("With the yield and the headspace that you assume, {expects}; the pressures below assume the worst."));
+            return Some(format!(
+                "With the yield and the headspace that you assume, {expects}; the pressures below assume the worst."
+            ));
         }
         let kind = match answer.context.beverage.kind {
             Kind::Beer => "beer",
@@ -127,7 +131,10 @@ impl Plan {
             );
         }
         if let Some(packaged) = self.request.number(Key::Packaged) {
-            page.say("To package", &format!("{:.1} L ({:.2} US gal)", LITRE.from_si(packaged), US_GALLON.from_si(packaged)));
+            page.say(
+                "To package",
+                &format!("{:.1} L ({:.2} US gal)", LITRE.from_si(packaged), US_GALLON.from_si(packaged)),
+            );
         }
         if let Some(warmest) = self.request.number(Key::Warmest) {
             page.say("Warmest", &format!("{} since active fermentation", celsius(Temperature::from_si(warmest))));
@@ -144,7 +151,11 @@ impl Plan {
         if let Some(target) = self.request.number(Key::Carbonation) {
             page.say(
                 "Wanted",
-                &format!("{:.2} volumes of CO2 ({:.2} g/L)", VOLUMES.from_si(target), CO2_GRAMS_PER_LITRE.from_si(target)),
+                &format!(
+                    "{:.2} volumes of CO2 ({:.2} g/L)",
+                    VOLUMES.from_si(target),
+                    CO2_GRAMS_PER_LITRE.from_si(target)
+                ),
             );
         }
     }
@@ -183,7 +194,11 @@ impl Plan {
         match &self.residual.answer {
             Ok(answer) => page.say(
                 "Already in it",
-                &format!("{:.2} volumes of CO2 ({:.2} g/L) left after fermentation", answer.value.volumes(), answer.value.co2_g_per_l()),
+                &format!(
+                    "{:.2} volumes of CO2 ({:.2} g/L) left after fermentation",
+                    answer.value.volumes(),
+                    answer.value.co2_g_per_l()
+                ),
             ),
             Err(error) => page.say("Already in it", &error.to_string()),
         }

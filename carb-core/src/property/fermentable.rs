@@ -141,8 +141,15 @@ pub static FERMENTABLES: &[Fermentable] = &[
 ];
 
 /// Names of the [`FERMENTABLES`], in their order.
-pub static NAMES: &[&str] =
-    &["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup"];
+pub static NAMES: &[&str] = &{
+    let mut names = [""; FERMENTABLES.len()];
+    let mut at = 0;
+    while at < names.len() {
+        names[at] = FERMENTABLES[at].name;
+        at += 1;
+    }
+    names
+};
 
 /// Why a name is refused as a priming sugar.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -1,8 +1,8 @@
 //! Every equation of the library.
 
-use crate::evidence::Equation;
 use crate::balance::{open, pressure, sealed};
 use crate::bottling::{package, priming};
+use crate::evidence::Equation;
 use crate::property::solubility::{self, chart, composition, eu_wine, water_core};
 use crate::property::{atmosphere, co2_gas, fermentable, gravity, water};
 

@@ -19,15 +19,8 @@ use crate::quantity::{
 };
 
 /// Every elementwise function.
-pub static FUNCTIONS: &[&Function] = &[
-    &DISSOLVED_CO2,
-    &KEG_PRESSURE,
-    &RESIDUAL_CO2,
-    &PRIMING_SUGAR,
-    &PACKAGE_PRESSURE,
-    &GRAVITY,
-    &AMBIENT_PRESSURE,
-];
+pub static FUNCTIONS: &[&Function] =
+    &[&DISSOLVED_CO2, &KEG_PRESSURE, &RESIDUAL_CO2, &PRIMING_SUGAR, &PACKAGE_PRESSURE, &GRAVITY, &AMBIENT_PRESSURE];
 
 /// The function of a name.
 pub fn named(name: &str) -> Option<&'static Function> {
@@ -57,7 +50,8 @@ const SEA_LEVEL: Input = optional(Key::SeaLevel, "101.325 kPa, the standard atmo
 const BEVERAGE: Input = optional(Key::Beverage, "beer");
 const ABV: Input = optional(Key::Abv, "usual for the drink, and noted");
 const EXTRACT: Input = optional(Key::Extract, "usual for the drink, and noted");
-const FERMENTABLE: Input = optional(Key::Fermentable, "0 for beer and water, and noted; needed for other drinks with living yeast");
+const FERMENTABLE: Input =
+    optional(Key::Fermentable, "0 for beer and water, and noted; needed for other drinks with living yeast");
 const YEAST: Input = optional(Key::Yeast, "live");
 const MODEL: Input = optional(Key::Model, "that of the basis for the drink");
 const RESIDUAL_MODEL: Input = optional(Key::ResidualModel, "that of the basis");
@@ -70,7 +64,8 @@ const HANDBOOK: Input = optional(Key::Basis, "handbook");
 const PHYSICAL: Input = optional(Key::Basis, "physical");
 
 const CARBONATION_NEEDED: &str = "say how much CO2 is meant, in volumes or co2_g_per_l";
-const TEMPERATURE_NEEDED: &str = "solubility changes by 3 % per °C: say at which temperature, in temperature_c or temperature_f";
+const TEMPERATURE_NEEDED: &str =
+    "solubility changes by 3 % per °C: say at which temperature, in temperature_c or temperature_f";
 const WARMEST_NEEDED: &str = "the highest temperature of the drink since active fermentation decides how much CO2 it kept: give warmest_c or warmest_f";
 
 fn temperature(request: &Request) -> Result<Temperature, Error> {
@@ -110,7 +105,9 @@ pub static DISSOLVED_CO2: Function = Function {
     run: |request, steps| {
         let context = request.context(BasisName::Handbook)?;
         let answer = match under_pressure(request)? {
-            Under::Gauge(gauge) => equilibrium::dissolved_co2_told(gauge, temperature(request)?, &context, &mut &mut *steps)?,
+            Under::Gauge(gauge) => {
+                equilibrium::dissolved_co2_told(gauge, temperature(request)?, &context, &mut &mut *steps)?
+            }
             Under::Absolute(absolute) => {
                 equilibrium::dissolved_co2_absolute(absolute, temperature(request)?, &context, &mut &mut *steps)?
             }
@@ -125,9 +122,10 @@ pub static DISSOLVED_CO2: Function = Function {
                 let x = [gauge.si(), context.ambient(&mut NoSteps)?, t, drink.abv(), drink.extract()];
                 equilibrium::visit_gauge(&context, each(request, x, s))
             }
-            Under::Absolute(absolute) => {
-                equilibrium::visit_absolute(&context, each(request, [absolute.si(), t, drink.abv(), drink.extract()], s))
-            }
+            Under::Absolute(absolute) => equilibrium::visit_absolute(
+                &context,
+                each(request, [absolute.si(), t, drink.abv(), drink.extract()], s),
+            ),
         }
     },
 };
@@ -266,8 +264,7 @@ pub static PRIMING_SUGAR: Function = Function {
     example: r#"{"volumes": 2.5, "warmest_f": 68, "packaged_us_gal": 5, "altitude_m": 0, "sugar": "sucrose"}"#,
     run: |request, steps| {
         let context = request.context(BasisName::Handbook)?;
-        let mut answer =
-            priming::priming_sugar(&wanted(request)?, sugar(request), &context, &mut &mut *steps)?;
+        let mut answer = priming::priming_sugar(&wanted(request)?, sugar(request), &context, &mut &mut *steps)?;
         if context.basis.count_headspace {
             note_headspace(request, &mut answer);
         }

@@ -46,8 +46,12 @@ impl Solubility for ChartFit {
     type Here = ChartHere;
     #[inline(always)]
     fn here(&self, t: f64, _: f64, _: f64, steps: &mut impl Steps) -> (ChartHere, i32) {
-        let here =
-            ChartHere { t, vapour: crate::property::water::vapour_pressure(t), factor: self.factor, slope: volumes_per_psi(t) };
+        let here = ChartHere {
+            t,
+            vapour: crate::property::water::vapour_pressure(t),
+            factor: self.factor,
+            slope: volumes_per_psi(t),
+        };
         (here, steps.within(&TEMPERATURE, t))
     }
 }

@@ -153,7 +153,11 @@ impl Here for WaterCoreHere {
         let co2 = steps.step(&CO2_SHARE, &[total, self.vapour, other], total - self.vapour - other);
         let m = molality(self.k0, co2, total, self.t, self.b);
         steps.record(&MOLALITY, &[self.k0, co2, total, self.t, self.b], m);
-        steps.record(&DISSOLVED, &[self.composition, m, self.density, self.factor], concentration(m, self.density, self.relative));
+        steps.record(
+            &DISSOLVED,
+            &[self.composition, m, self.density, self.factor],
+            concentration(m, self.density, self.relative),
+        );
         steps.within(&co2_gas::CHECKED, total)
     }
 }

@@ -1,0 +1,80 @@
+/* Every function by name. Written by tests/generated.rs: do not edit. */
+#define MOST_OUTPUTS 5
+
+static int32_t one_dissolved_co2(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
+    carb_dissolved_co2_result result = {.struct_size = sizeof result};
+    int32_t status = carb_dissolved_co2(inputs, &result, error);
+    out[0] = result.co2_g_per_l;
+    *cautions = result.cautions;
+    return status;
+}
+
+static int32_t one_keg_pressure(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
+    carb_keg_pressure_result result = {.struct_size = sizeof result};
+    int32_t status = carb_keg_pressure(inputs, &result, error);
+    out[0] = result.gauge_kpa;
+    out[1] = result.abs_kpa;
+    *cautions = result.cautions;
+    return status;
+}
+
+static int32_t one_residual_co2(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
+    carb_residual_co2_result result = {.struct_size = sizeof result};
+    int32_t status = carb_residual_co2(inputs, &result, error);
+    out[0] = result.co2_g_per_l;
+    *cautions = result.cautions;
+    return status;
+}
+
+static int32_t one_priming_sugar(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
+    carb_priming_sugar_result result = {.struct_size = sizeof result};
+    int32_t status = carb_priming_sugar(inputs, &result, error);
+    out[0] = result.mass_g;
+    out[1] = result.dose_g_per_l;
+    *cautions = result.cautions;
+    return status;
+}
+
+static int32_t one_package_pressure(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
+    carb_package_pressure_result result = {.struct_size = sizeof result};
+    int32_t status = carb_package_pressure(inputs, &result, error);
+    out[0] = result.expected_gauge_kpa;
+    out[1] = result.expected_abs_kpa;
+    out[2] = result.expected_co2_g_per_l;
+    out[3] = result.worst_gauge_kpa;
+    out[4] = result.worst_abs_kpa;
+    *cautions = result.cautions;
+    return status;
+}
+
+static int32_t one_gravity(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
+    carb_gravity_result result = {.struct_size = sizeof result};
+    int32_t status = carb_gravity(inputs, &result, error);
+    out[0] = result.sg;
+    out[1] = result.plato;
+    *cautions = result.cautions;
+    return status;
+}
+
+static int32_t one_ambient_pressure(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
+    carb_ambient_pressure_result result = {.struct_size = sizeof result};
+    int32_t status = carb_ambient_pressure(inputs, &result, error);
+    out[0] = result.ambient_kpa;
+    *cautions = result.cautions;
+    return status;
+}
+
+static const struct {
+    const char *name;
+    int32_t (*one)(const carb_inputs *, double *, uint32_t *, carb_error *);
+    int32_t (*n)(const carb_inputs *, const carb_series *, size_t, const char *, size_t, double *, int32_t *, carb_error *);
+    const char *outputs[MOST_OUTPUTS + 1];
+} functions[] = {
+    {"dissolved_co2", one_dissolved_co2, carb_dissolved_co2_n, {"co2_g_per_l", NULL}},
+    {"keg_pressure", one_keg_pressure, carb_keg_pressure_n, {"gauge_kpa", "abs_kpa", NULL}},
+    {"residual_co2", one_residual_co2, carb_residual_co2_n, {"co2_g_per_l", NULL}},
+    {"priming_sugar", one_priming_sugar, carb_priming_sugar_n, {"mass_g", "dose_g_per_l", NULL}},
+    {"package_pressure", one_package_pressure, carb_package_pressure_n, {"expected_gauge_kpa", "expected_abs_kpa", "expected_co2_g_per_l", "worst_gauge_kpa", "worst_abs_kpa", NULL}},
+    {"gravity", one_gravity, carb_gravity_n, {"sg", "plato", NULL}},
+    {"ambient_pressure", one_ambient_pressure, carb_ambient_pressure_n, {"ambient_kpa", NULL}},
+};

@@ -1,0 +1,121 @@
+"""Answers for arrays, element by element."""
+
+from __future__ import annotations
+
+import sys
+import warnings
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from . import _carb
+from ._errors import CarbError
+from ._result import CODES, Caution, Result
+
+
+class Elements:
+    """The answers for the elements of arrays. An output is worked out when it is first asked for."""
+
+    def __init__(self, function: str, given: dict[str, Any], arrays: dict[str, NDArray[np.float64]]) -> None:
+        self.function = function
+        self.given = given
+        self.arrays = arrays
+        self.shape = np.broadcast_shapes(*(array.shape for array in arrays.values()))
+        self.cautions: tuple[Caution, ...] = ()
+        self._values: dict[str, NDArray[np.float64]] = {}
+        whole = {name: array if array.size == 1 else np.broadcast_to(array, self.shape) for name, array in arrays.items()}
+        self._columns = {name: np.ascontiguousarray(array).ravel() for name, array in whole.items()}
+        self._count = int(np.prod(self.shape))
+        self.status = self._run(Result.of(function).outputs[0])
+
+    def _run(self, name: str) -> NDArray[np.int32]:
+        values, status = _carb.each(self.function, self.given, self._columns, self._count, name)
+        self._values[name] = values.reshape(self.shape)
+        self._values[name].flags.writeable = status.flags.writeable = False
+        return status.reshape(self.shape)
+
+    def value(self, name: str) -> NDArray[np.float64]:
+        if name not in self._values:
+            self._run(name)
+        return self._values[name]
+
+    @property
+    def request(self) -> dict[str, Any]:
+        return {**self.given, **self.arrays}
+
+    def element(self, index: Any) -> dict[str, Any]:
+        """The request for one element."""
+        picked = {name: np.broadcast_to(array, self.shape)[index] for name, array in self.arrays.items()}
+        return {**self.given, **picked}
+
+    def first(self, where: NDArray[np.bool_]) -> tuple[int, ...]:
+        """The index of the first element that is meant."""
+        return tuple(int(axis[0]) for axis in np.nonzero(where))
+
+    def refuse(self) -> None:
+        """Raises the error of the first element that has one; a missing value is none."""
+        wrong = (self.status < 0) & (self.status != CODES["NOT_A_NUMBER"])
+        if not wrong.any():
+            return
+        index = self.first(wrong)
+        try:
+            _carb.answer(self.function, self.element(index))
+        except CarbError as error:
+            text = f"{error} (element {', '.join(map(str, index))})"
+            found = CarbError(text, error.code, error.parameter, error.value, error.low, error.high, index)
+        else:
+            found = CarbError(f"element {index} has no answer", int(self.status[index]), index=index)
+        raise found
+
+    def caution(self) -> None:
+        """Gathers the cautions, one for each code, in the words of the first element that it concerns."""
+        found = []
+        for code, _, bit in _carb.caution_codes():
+            if bit is None:
+                continue
+            outside = (self.status > 0) & ((self.status >> bit) & 1).astype(bool)
+            count = np.count_nonzero(outside)
+            if count:
+                one = Result.of(self.function)(_carb.answer(self.function, self.element(self.first(outside))))
+                said = next(caution for caution in one.cautions if caution.code == code)
+                found.append(said._replace(text=f"{count} of {self._count} elements: {said.text}"))
+        self.cautions = tuple(found)
+
+
+def column(name: str, value: Any) -> NDArray[np.float64]:
+    """What was given as an array; what is masked or None is missing."""
+    if isinstance(value, np.ma.MaskedArray):
+        value = value.astype(np.float64).filled(np.nan)
+    array = np.asarray(value)
+    try:
+        if array.dtype.kind in "iufO":
+            # A copy, so that the caller's later changes do not reach the result.
+            return np.array(array, dtype=np.float64)
+    except (TypeError, ValueError):
+        pass
+    _carb.request({name: ()})  # The core's words for a value of the wrong type.
+    raise TypeError(name)
+
+
+def answer(function: str, given: dict[str, Any], refuse: bool, warn: bool) -> _carb.Record | Elements:
+    """Answers where something may be an array."""
+    plain = {n: v for n, v in given.items() if v is not None and (not hasattr(v, "__len__") or isinstance(v, str))}
+    arrays = {n: column(n, v) for n, v in given.items() if v is not None and n not in plain}
+    if all(array.shape == () for array in arrays.values()):
+        return _carb.answer(function, {n: float(arrays[n]) if n in arrays else v for n, v in given.items()})
+    found = Elements(function, _carb.request(plain), arrays)
+    if refuse:
+        found.refuse()
+    found.caution()
+    for caution in found.cautions if warn else ():
+        warnings.warn(Result.warnings[caution.code](caution.text), stacklevel=_outside())
+    return found
+
+
+def _outside() -> int:
+    """How many frames lie between the warning and the caller of the library."""
+    level, frame = 1, sys._getframe(1)
+    while frame.f_back is not None and frame.f_globals.get("__package__") == __package__:
+        level, frame = level + 1, frame.f_back
+    return level

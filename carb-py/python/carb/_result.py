@@ -1,0 +1,316 @@
+"""Results: what every function of the library returns, for numbers and for arrays."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping
+from functools import wraps
+from typing import TYPE_CHECKING, Any, ClassVar, Generic, NamedTuple, NoReturn, TypeVar
+
+from . import _carb
+from ._errors import CarbError
+
+if TYPE_CHECKING:
+    from ._arrays import Elements
+
+T = TypeVar("T")
+CODES: dict[str, int] = dict(_carb.codes())
+
+
+class Caution(NamedTuple):
+    """Something to mind about an answer."""
+
+    code: str
+    """Stable code."""
+    level: str
+    """``danger``, ``caution`` or ``note``."""
+    text: str
+    value: float
+    """The value given."""
+    limit: float | None
+    """The limit that it crossed, if there is one."""
+    unit: str
+    """In what both are measured."""
+
+
+class Source(NamedTuple):
+    """Where an equation comes from."""
+
+    key: str
+    citation: str
+
+
+class Frozen:
+    """An object that nobody changes."""
+
+    __slots__ = ()
+
+    def __setattr__(self, name: str, value: object) -> NoReturn:
+        raise AttributeError(f"{type(self).__name__} is immutable")
+
+    def __delattr__(self, name: str) -> NoReturn:
+        raise AttributeError(f"{type(self).__name__} is immutable")
+
+
+class View(Frozen, Mapping[str, Any]):
+    """A part of an answer: a mapping that is also read by attribute."""
+
+    __slots__ = ("_members",)
+    _members: dict[str, Any]
+
+    def __init__(self, members: dict[str, Any]) -> None:
+        object.__setattr__(self, "_members", members)
+
+    def __getitem__(self, name: str) -> Any:
+        return view(self._members[name])
+
+    def __getattr__(self, name: str) -> Any:
+        if not name.startswith("_") and name in self._members:
+            return self[name]
+        raise AttributeError(f"there is no {name} here, but: {', '.join(self)}")
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._members)
+
+    def __len__(self) -> int:
+        return len(self._members)
+
+    def __dir__(self) -> list[str]:
+        return [*super().__dir__(), *self]
+
+    def __repr__(self) -> str:
+        return f"{type(self).__name__}({', '.join(f'{name}={self[name]!r}' for name in self)})"
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return type(self), (self._members,)
+
+
+def view(value: Any) -> Any:
+    """Makes what JSON gave read-only."""
+    if isinstance(value, dict):
+        return View(value)
+    return tuple(map(view, value)) if isinstance(value, list) else value
+
+
+def request_text(request: Mapping[str, Any]) -> str:
+    """A request as JSON."""
+    import json
+
+    return json.dumps({"carb": 1, **request})
+
+
+def brief(value: Any) -> str:
+    """A value as a person wants to read it; ``to_dict()`` has all its digits."""
+    return f"{value:.6g}" if isinstance(value, float) else str(value)
+
+
+class Values(Frozen):
+    """Something that has outputs by name."""
+
+    __slots__ = ()
+    shown: ClassVar[tuple[str, ...]] = ()
+    """The outputs that are printed: each quantity under its metric and its US name."""
+
+    def _value(self, name: str) -> Any:
+        raise NotImplementedError
+
+    def __repr__(self) -> str:
+        return f"{type(self).__name__}({', '.join(f'{name}={brief(self._value(name))}' for name in self.shown)})"
+
+
+def output(name: str, doc: str) -> property:
+    """A property for an output."""
+    return property(lambda self: self._value(name), doc=doc)
+
+
+class Part(Values, Generic[T]):
+    """The outputs of a result that share a noun."""
+
+    __slots__ = ("_noun", "_whole")
+    _whole: Result[Any]
+    _noun: str
+
+    def __init__(self, whole: Result[Any], noun: str) -> None:
+        object.__setattr__(self, "_whole", whole)
+        object.__setattr__(self, "_noun", noun)
+
+    def _value(self, name: str) -> Any:
+        return self._whole._value(f"{self._noun}_{name}")
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Part) and (self._noun, self._whole) == (other._noun, other._whole)
+
+    def __hash__(self) -> int:
+        return hash((self._noun, self._whole))
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return type(self), (self._whole, self._noun)
+
+
+def part(kind: type[Part[Any]], noun: str, doc: str) -> property:
+    """A property for the outputs that share a noun."""
+    return property(lambda self: kind(self, noun), doc=doc)
+
+
+class Result(Values, Generic[T]):
+    """The answer of a function, with everything that it stands on.
+
+    Where arrays were given, the outputs are arrays; what belongs to one element (working, sources, ...) is had from that
+    element: ``result[3].working()``.
+    """
+
+    __slots__ = ("_answer", "_whole")
+    function: ClassVar[str] = ""
+    _answer: _carb.Record | Elements
+
+    def __init__(self, answer: _carb.Record | Elements) -> None:
+        object.__setattr__(self, "_answer", answer)
+
+    def _value(self, name: str) -> Any:
+        return self._answer.value(name)
+
+    @property
+    def _elements(self) -> Elements | None:
+        return None if isinstance(self._answer, _carb.Record) else self._answer
+
+    @property
+    def _details(self) -> dict[str, Any]:
+        if not hasattr(self, "_whole"):
+            import json
+
+            object.__setattr__(self, "_whole", json.loads(self.to_json()))
+        whole: dict[str, Any] = self._whole  # type: ignore[has-type]
+        return whole
+
+    @property
+    def request(self) -> dict[str, Any]:
+        """What was asked, as it was given."""
+        return self._answer.request
+
+    @property
+    def cautions(self) -> tuple[Caution, ...]:
+        """What to mind, the gravest first; for arrays, what is said of any element, as told of the first one."""
+        if self._elements is not None:
+            return self._elements.cautions
+        names = Caution._fields
+        return tuple(Caution(*map(entry.get, names)) for entry in self._details["cautions"])
+
+    @property
+    def status(self) -> Any:
+        """For arrays: below 0 an error code (see ``CODES``), else bits of the range cautions. For a number: 0."""
+        return 0 if self._elements is None else self._elements.status
+
+    @property
+    def sources(self) -> tuple[Source, ...]:
+        """The sources behind the value, in the order of their use."""
+        return tuple(Source(**entry) for entry in self._details["sources"])
+
+    @property
+    def equations(self) -> tuple[View, ...]:
+        """The equations used: id, standing, uncertainty in percent (k = 2)."""
+        return tuple(map(View, self._details["equations"]))
+
+    @property
+    def basis(self) -> View:
+        """The assumptions, as used."""
+        return View(self._details["basis"])
+
+    @property
+    def beverage(self) -> View:
+        """The drink, as used."""
+        return View(self._details["beverage"])
+
+    @property
+    def ambient(self) -> View | None:
+        """The air outside, as used; None where nothing asked for it."""
+        found = self._details.get("ambient")
+        return None if found is None else View(found)
+
+    @property
+    def steps(self) -> tuple[View, ...]:
+        """The working, one step for each equation: equation, formula, inputs, result, units, text."""
+        return tuple(map(View, self._details["working"]))
+
+    def working(self) -> str:
+        """The working as text."""
+        return "\n".join(step.text for step in self.steps)
+
+    def to_json(self) -> str:
+        """The whole answer as JSON, the same bytes in every language."""
+        if self._elements is not None:
+            raise TypeError("this belongs to one element: take it from one, such as result[0]")
+        return _carb.json(self.function, request_text(self.request))
+
+    def to_dict(self) -> dict[str, Any]:
+        """The whole answer as a dictionary; for arrays, the columns: the outputs by name, and the status."""
+        import json
+
+        if self._elements is not None:
+            return {**{name: self._value(name) for name in self.shown}, "status": self.status}
+        answer: dict[str, Any] = json.loads(self.to_json())
+        return answer
+
+    def __getitem__(self: R, index: Any) -> R:
+        """The result of one element."""
+        if self._elements is None:
+            raise TypeError("this is the result for a single number")
+        return type(self)(_carb.answer(self.function, self._elements.element(index)))
+
+    __iter__ = None
+
+    def __eq__(self, other: object) -> bool:
+        return type(self) is type(other) and _key(self.request) == _key(other.request)  # type: ignore[attr-defined]
+
+    def __hash__(self) -> int:
+        return hash((self.function, _key(self.request)))
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return _again, (type(self), self.request)
+
+    def _repr_html_(self) -> str:
+        from html import escape
+
+        if self._elements is not None:
+            return f"<pre>{escape(repr(self))}</pre>"
+        rows = "".join(f"<tr><th>{name}</th><td>{brief(self._value(name))}</td></tr>" for name in self.shown)
+        minded = "".join(f"<li><b>{c.level}</b>: {escape(c.text)}</li>" for c in self.cautions)
+        named = "; ".join(escape(source.citation) for source in self.sources)
+        return f"<table>{rows}</table><ul>{minded}</ul><p><small>{named}</small></p>"
+
+
+R = TypeVar("R", bound=Result[Any])
+F = TypeVar("F", bound=Callable[..., Any])
+
+
+def _key(request: Mapping[str, Any]) -> tuple[Any, ...]:
+    plain = (str, bool, float)
+    return tuple((name, v if isinstance(v, plain) else (v.shape, v.tobytes())) for name, v in request.items())
+
+
+def _again(kind: type[R], request: dict[str, Any]) -> R:
+    return run(kind, {**request, "errors": "nan"}, warn=False)
+
+
+def run(kind: type[R], given: dict[str, Any], warn: bool = True) -> R:
+    """Answers for numbers or, where something has a length, for arrays."""
+    errors = given.pop("errors", "raise")
+    if errors not in ("raise", "nan"):
+        raise CarbError('errors should be "raise" or "nan"', CODES["UNKNOWN_CHOICE"], "errors")
+    for value in given.values():
+        if hasattr(value, "__len__") and not isinstance(value, str):
+            from ._arrays import answer
+
+            return kind(answer(kind.function, given, errors == "raise", warn))
+    return kind(_carb.answer(kind.function, given))
+
+
+def function(kind: type[R]) -> Callable[[F], F]:
+    """Makes a declared function answer. Its names are checked by the core, whose errors say what was meant."""
+
+    def decorate(declared: F) -> F:
+        @wraps(declared)
+        def call(**given: Any) -> Any:
+            return run(kind, given)
+
+        return call  # type: ignore[return-value]
+
+    return decorate
