@@ -6,20 +6,16 @@ use core::ffi::{CStr, c_char};
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
 /// The largest `struct_size` that is believed; anything larger is a struct that was never initialised.
-pub const LARGEST_STRUCT: u32 = 4096;
+const LARGEST_STRUCT: u32 = 4096;
 /// The longest name, with its NUL; a longer one is a text without an end.
-pub const LONGEST_NAME: usize = 256;
+const LONGEST_NAME: usize = 256;
 
 /// Runs the body of a call. Gives what the body gives, or the code of its fault, with the error told and the outputs
 /// blanked.
 ///
 /// # Safety
 /// `error` is NULL or points to a `carb_error`.
-pub unsafe fn guard(
-    error: *mut carb_error,
-    blank: impl FnOnce(i32),
-    body: impl FnOnce() -> Result<i32, Fault>,
-) -> i32 {
+pub unsafe fn guard(error: *mut carb_error, blank: impl FnOnce(i32), body: impl FnOnce() -> Result<i32, Fault>) -> i32 {
     let state = FloatState::put_aside();
     // SAFETY: as for this function.
     let code = unsafe { guarded(error, blank, body) };
@@ -39,7 +35,11 @@ unsafe fn guarded(error: *mut carb_error, blank: impl FnOnce(i32), body: impl Fn
         body()
     }));
     let found = found.unwrap_or_else(|_| {
-        Err(Fault::face(carb_status::CARB_PANIC, "", "the library failed, which should not happen: please report the inputs"))
+        Err(Fault::face(
+            carb_status::CARB_PANIC,
+            "",
+            "the library failed, which should not happen: please report the inputs",
+        ))
     });
     let code = match &found {
         Ok(code) => *code,
@@ -60,7 +60,11 @@ unsafe fn guarded(error: *mut carb_error, blank: impl FnOnce(i32), body: impl Fn
 /// Where it may not.
 pub fn pointer<T>(pointer: *const T, what: &'static str) -> Result<(), Fault> {
     if pointer.is_null() || !pointer.is_aligned() {
-        return Err(Fault::face(carb_status::CARB_NULL_POINTER, what, "the pointer is NULL, or not aligned for its type"));
+        return Err(Fault::face(
+            carb_status::CARB_NULL_POINTER,
+            what,
+            "the pointer is NULL, or not aligned for its type",
+        ));
     }
     Ok(())
 }
@@ -113,12 +117,16 @@ pub unsafe fn text<'a>(text: *const c_char, length: usize, what: &'static str) -
 /// For a NULL pointer, for a name without an end, and for what is not UTF-8.
 ///
 /// # Safety
-/// `name` is NULL or points to a text that ends with a NUL, or to at least [`LONGEST_NAME`] bytes.
+/// `name` is NULL or points to a text that ends with a NUL, or to at least 256 bytes.
 pub unsafe fn name<'a>(name: *const c_char, what: &'static str) -> Result<&'a str, Fault> {
     pointer(name, what)?;
     // SAFETY: no byte behind the NUL is looked at.
     if (0..LONGEST_NAME).all(|at| unsafe { *name.add(at) } != 0) {
-        return Err(Fault::face(carb_status::CARB_TEXT_TOO_LONG, what, "no name is this long: does it end with a NUL?"));
+        return Err(Fault::face(
+            carb_status::CARB_TEXT_TOO_LONG,
+            what,
+            "no name is this long: does it end with a NUL?",
+        ));
     }
     // SAFETY: the NUL was found.
     let found = unsafe { CStr::from_ptr(name) };
@@ -245,11 +253,7 @@ impl FloatState {
     }
 }
 
-#[cfg(not(any(
-    target_arch = "x86_64",
-    all(target_arch = "x86", target_feature = "sse"),
-    target_arch = "aarch64"
-)))]
+#[cfg(not(any(target_arch = "x86_64", all(target_arch = "x86", target_feature = "sse"), target_arch = "aarch64")))]
 impl FloatState {
     fn put_aside() -> Self {
         Self {}

@@ -4,13 +4,13 @@ use crate::boundary::{self, Place, guard};
 use crate::error::{Fault, carb_error, carb_status};
 use crate::generated::carb_inputs;
 use crate::inputs::{self, name_of};
+use carb_core::basis::Function;
 use carb_core::basis::function::Slices;
 use carb_core::basis::kernel::Series;
 use carb_core::basis::request::Raw;
-use carb_core::basis::{Function, Request};
 use carb_core::error::code;
-use carb_core::evidence::caution::Level;
 use carb_core::evidence::NoSteps;
+use carb_core::evidence::caution::Level;
 use carb_core::quantity::field::COUNT;
 use carb_core::quantity::{Key, Unit};
 use core::ffi::c_char;
@@ -61,12 +61,7 @@ impl Shape {
 ///
 /// # Safety
 /// Each pointer is NULL or points to a struct as long as its `struct_size` says.
-pub(crate) unsafe fn one<R>(
-    shape: &Shape,
-    inputs: *const carb_inputs,
-    result: *mut R,
-    error: *mut carb_error,
-) -> i32 {
+pub(crate) unsafe fn one<R>(shape: &Shape, inputs: *const carb_inputs, result: *mut R, error: *mut carb_error) -> i32 {
     // SAFETY: by the contract of this function.
     let place = || unsafe { Place::new(result, "result") };
     let body = || {
@@ -243,7 +238,11 @@ pub unsafe extern "C" fn carb_convert(
         let converted = from.convert(value, to);
         if !converted.is_finite() {
             let text = "value is not a finite number in both units";
-            return Err(Fault::Face { status: carb_status::CARB_NOT_A_NUMBER, parameter: "value".into(), text: text.into() });
+            return Err(Fault::Face {
+                status: carb_status::CARB_NOT_A_NUMBER,
+                parameter: "value".into(),
+                text: text.into(),
+            });
         }
         // SAFETY: not NULL and aligned, by the check above.
         unsafe { *out = converted };

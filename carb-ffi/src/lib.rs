@@ -9,6 +9,7 @@
 pub mod boundary;
 pub mod call;
 pub mod error;
+#[rustfmt::skip]
 pub mod generated;
 pub mod inputs;
 pub mod json;

@@ -220,7 +220,8 @@ fn enumerations() -> Vec<(String, String)> {
         let text = caution.text.replace("{value}", "the value").replace("{limit}", "the limit");
         Some((format!("CARB_CAUTION_{}", caution.code.to_uppercase()), 1 << caution.bit?, text))
     });
-    let doc = "Bits of the cautions that equations raise outside their ranges, in results and in the status of elements.";
+    let doc =
+        "Bits of the cautions that equations raise outside their ranges, in results and in the status of elements.";
     add("carb_caution", doc, bits.collect());
     let flags = [("CARB_FLAG_NOT_GIVEN", 0, "not given"), ("CARB_NO", 1, "no"), ("CARB_YES", 2, "yes")];
     add("carb_flag", "Yes or no.", flags.map(|(name, value, doc)| (name.into(), value, doc.into())).to_vec());
@@ -278,7 +279,8 @@ fn about(function: &Function) -> String {
 }
 
 fn about_n(function: &Function) -> String {
-    let varies = |key: &Key| function.columns.contains(key) || *key == Key::Altitude && function.columns.contains(&Key::Ambient);
+    let varies =
+        |key: &Key| function.columns.contains(key) || *key == Key::Altitude && function.columns.contains(&Key::Ambient);
     let columns: Vec<String> = function
         .inputs
         .iter()
@@ -320,7 +322,11 @@ fn source(before: &str) -> String {
     let mut keys = inputs();
     keys.sort();
     for key in keys {
-        let _ = writeln!(text, "    Member {{ key: Key::{key:?}, offset: offset_of!(carb_inputs, {}) }},", Name::first(key));
+        let _ = writeln!(
+            text,
+            "    Member {{ key: Key::{key:?}, offset: offset_of!(carb_inputs, {}) }},",
+            Name::first(key)
+        );
     }
     text += "];\n";
     for function in FUNCTIONS {

@@ -92,6 +92,7 @@ struct Column<'a> {
 }
 
 impl Column<'_> {
+    #[inline(always)]
     fn load(&self, start: usize, block: &mut [f64; BLOCK]) {
         match self.values {
             [one] => block.fill(one * self.scale + self.offset),
@@ -142,6 +143,12 @@ impl<const N: usize, const M: usize> Visit<N, M> for Each<'_, N> {
     }
 }
 
+/// Runs a kernel over slices, compiled for several levels of the CPU and chosen at run time. No level changes a bit:
+/// Rust never fuses a multiplication with an addition by itself.
+#[cfg_attr(
+    feature = "std",
+    multiversion::multiversion(targets("x86_64+avx512f+avx512dq+avx512vl", "x86_64+avx2+fma", "aarch64+neon"))
+)]
 fn each<K: Kernel<N, M>, const N: usize, const M: usize>(kernel: K, job: Each<'_, N>) -> Result<(), Error> {
     let mut columns = [Column { values: &[], scale: 1.0, offset: 0.0, sea_level: None }; N];
     for ((column, x), key) in columns.iter_mut().zip(&job.x).zip(K::COLUMNS) {
@@ -175,12 +182,8 @@ fn each<K: Kernel<N, M>, const N: usize, const M: usize>(kernel: K, job: Each<'_
     Ok(())
 }
 
-/// The inner loop: fixed length and no branches, so that LLVM vectorises it for whatever CPU it runs on. No target
-/// changes a bit: Rust never fuses a multiplication with an addition by itself.
-#[cfg_attr(
-    feature = "std",
-    multiversion::multiversion(targets("x86_64+avx512f+avx512dq+avx512vl", "x86_64+avx2+fma", "aarch64+neon"))
-)]
+/// The inner loop: fixed length and no branches, so that LLVM vectorises it.
+#[inline(always)]
 fn block_loop<K: Kernel<N, M>, const N: usize, const M: usize>(
     kernel: &K,
     x: &[[f64; BLOCK]; N],
