@@ -115,8 +115,6 @@ pub enum Error {
     PressureTooHigh {
         /// The parameter that asks for it.
         parameter: Name,
-        /// The pressure.
-        pressure: f64,
         /// The highest that is answered.
         limit: f64,
     },
@@ -388,10 +386,9 @@ impl fmt::Display for Error {
                 "at {parameter} = {} the liquid fills its package, and the pressure has no limit but the glass: leave more headspace, or keep it cooler",
                 Short(value, parameter.unit)
             ),
-            Error::PressureTooHigh { parameter, pressure, limit } => write!(
+            Error::PressureTooHigh { parameter, limit } => write!(
                 f,
-                "{parameter} leads to {} absolute, more than {}, the most that any vessel of this trade is for: lower it",
-                Short(pressure, Some(&crate::quantity::unit::BAR)),
+                "{parameter} leads to more than {} absolute, the most that any vessel of this trade is for: lower it",
                 Short(limit, Some(&crate::quantity::unit::BAR))
             ),
             Error::NotConverged { parameter } => {

@@ -54,7 +54,7 @@ fn checked(test: &'static str, count: usize) {
     }
 }
 
-const TESTS: usize = 7;
+const TESTS: usize = 6;
 
 fn ask(function: &Function, inputs: &str, output: &str) -> f64 {
     let mut request = Request::new();
@@ -235,7 +235,7 @@ fn dose_by_hand(grams_per_volume: f64, sugar_per_mole_of_co2: f64) -> f64 {
 #[test]
 fn the_handbook_dose_is_that_of_the_printed_rules() {
     // Five US gallons at 68 °F and sea level, 2.5 volumes. Half a mole of hexose, a quarter of a mole of disaccharide,
-    // makes a mole of CO2. The figures are printed to 0.01 g; 0.05 g is a thousandth of an ounce and a half.
+    // makes a mole of CO2. The figures were worked out to 0.01 g; 0.05 g lies below what any scale of the trade shows.
     let sugars = [
         ("dextrose_monohydrate", 198.171 / 2.0, 138.03, 137.10),
         ("dextrose_anhydrous", 180.156 / 2.0, 125.48, 124.63),
@@ -251,9 +251,9 @@ fn the_handbook_dose_is_that_of_the_printed_rules() {
         let got_ideal = ask(&functions::PRIMING_SUGAR, &as_ideal, "mass_g");
         println!("{sugar}: {got:.3} g for {by_real_gas}, {got_ideal:.3} g for {by_ideal_gas} by the ideal gas");
         assert!((got - by_real_gas).abs() <= 0.05 && (got_ideal - by_ideal_gas).abs() <= 0.05);
-        // The same by hand, to the 0.01 % by which 9.09 % of water of crystallisation is rounded nowhere.
-        assert!((got / dose_by_hand(real, per_mole) - 1.0).abs() <= 1e-6);
-        assert!((got_ideal / dose_by_hand(ideal, per_mole) - 1.0).abs() <= 1e-6);
+        // By hand nothing is rounded: only the last bits of the arithmetic may differ.
+        assert!((got / dose_by_hand(real, per_mole) - 1.0).abs() <= 1e-12);
+        assert!((got_ideal / dose_by_hand(ideal, per_mole) - 1.0).abs() <= 1e-12);
     }
 }
 
@@ -274,10 +274,11 @@ fn harbour_ale(hot_day: f64) -> Plan {
 
 #[test]
 fn bottle_pressures_meet_an_independent_balance() {
-    // Worked out apart from the library, with linear gas and Henry's law taken from tables: °C, then bar gauge expected
-    // without air, and worst with all the air that was sealed in. They hold to 0.15 bar: the beer's water expands, and
-    // the independent figures carry Span and Wagner's gas, to a per cent or two of the 5 bar where they are largest.
+    // Worked out apart from the library by the same rules: °C, then bar gauge expected without air, and worst with all
+    // the air that was sealed in. They are rounded to 0.01 bar, and other equations for water and gas may shift the
+    // last digit by one.
     let figures = [(12.0, 1.16, 2.42), (20.0, 1.75, 3.17), (30.0, 2.58, 4.24), (40.0, 3.50, 5.45), (60.0, 5.49, 8.31)];
+    let tolerance = 0.015;
     let dose = harbour_ale(40.0).priming.value().expect("a dose").dose.g_per_l();
     println!("dose {dose:.3} g/L for 6.05");
     assert!((dose - 6.05).abs() <= 0.005);
@@ -286,14 +287,10 @@ fn bottle_pressures_meet_an_independent_balance() {
         let hot = plan.storage.iter().find(|s| s.place == "hot_day").expect("a hot day");
         let pressure = hot.pressure.value().expect("a pressure");
         let (got, got_worst) = (pressure.expected.gauge.bar(), pressure.worst.gauge.bar());
-        println!(
-            "{celsius} °C: expected {got:.3} for {expected} ({:+.3}), worst {got_worst:.3} for {worst} ({:+.3})",
-            got - expected,
-            got_worst - worst
-        );
-        if celsius <= 40.0 {
-            assert!((got - expected).abs() <= 0.15 && (got_worst - worst).abs() <= 0.15);
-        }
+        let (off, worst_off) = (got - expected, got_worst - worst);
+        print!("{celsius} °C: expected {got:.3} for {expected} ({off:+.3}), ");
+        println!("worst {got_worst:.3} for {worst} ({worst_off:+.3})");
+        assert!(off.abs() <= tolerance && worst_off.abs() <= tolerance);
     }
 }
 
@@ -316,6 +313,11 @@ fn property(name: &str) -> f64 {
             let ln_held = |p: f64| water_core::molality(1.0, 1.0e5, p, t, b).ln() - co2_gas::ln_fugacity(p, t, b);
             -GAS_CONSTANT * t * (ln_held(high) - ln_held(low)) / (high - low) * 1e6
         }
+        "co2_volume_at_least" | "co2_volume_at_most" => {
+            // What a mole of CO2 adds to the volume of a litre of water.
+            let grams = (water_core::DISSOLVED.kernel)(&[1.0, 1.0, 1000.0, 1.0]);
+            (CO2 * 1e3 / grams - 1.0) * 1e3
+        }
         "honey_water" => 100.0 * sugar("honey").water,
         "maple_syrup_water" => 100.0 * sugar("maple_syrup").water,
         "maple_syrup_sugars" => 100.0 * (sugar("maple_syrup").hexose + sugar("maple_syrup").disaccharide),
@@ -328,23 +330,18 @@ fn property(name: &str) -> f64 {
 fn gas_water_and_sugars_are_as_published() {
     let all = rows(PROPERTIES);
     for row in &all {
-        let (got, value) = (property(row["property"]), number(row, "value"));
-        println!("{} ({}): {got:.5} for {value} {}", row["property"], row["source"], row["unit"]);
+        let (name, value) = (row["property"], number(row, "value"));
         assert!(!row["reason"].is_empty());
-        assert!((got - value).abs() <= number(row, "tolerance"), "{}: {got} for {value}", row["property"]);
+        let got = property(name);
+        println!("{name} ({}): {got:.5} for {value} {}", row["source"], row["unit"]);
+        let met = match name {
+            "co2_volume_at_least" => got >= value,
+            "co2_volume_at_most" => got <= value,
+            _ => (got - value).abs() <= number(row, "tolerance"),
+        };
+        assert!(met, "{name}: {got} for {value}");
     }
     checked("properties", all.len());
-}
-
-#[test]
-fn dissolved_co2_takes_the_room_that_was_measured() {
-    // What a mole of CO2 adds to a litre of water lies between what was measured in beer (Torrent 2006) and what is
-    // published for water (Garcia 2001, at 0 °C), mL/mol.
-    let grams = (water_core::DISSOLVED.kernel)(&[1.0, 1.0, 1000.0, 1.0]);
-    let volume = (CO2 * 1e3 / grams - 1.0) * 1e3;
-    let (in_beer, in_water) = (32.1, 37.51);
-    assert!(in_beer < volume && volume < in_water, "{volume}");
-    checked("room of dissolved CO2", 2);
 }
 
 #[test]

@@ -9,7 +9,6 @@
  *
  * Written by carb-ffi/tests/generated.rs: do not edit. */
 
-
 #ifndef CARB_H
 #define CARB_H
 
@@ -20,745 +19,391 @@
 /* A number that is not given. (NaN is an error, never "not given".) */
 #define CARB_NOT_GIVEN (-DBL_MAX)
 
-/*
- The version of the binary interface; it is in the name of the shared library, libcarb.so.0.
- */
+// The version of the binary interface; it is in the name of the shared library, libcarb.so.0.
 #define CARB_ABI_VERSION 0
 
 
 
-/*
- The largest `struct_size` that is believed; anything larger is a struct that was never initialised.
- */
-#define LARGEST_STRUCT 4096
-
-/*
- The longest name, with its NUL; a longer one is a text without an end.
- */
-#define LONGEST_NAME 256
-
-/*
- What a function returns, and the status of an element that has no value.
- */
+// What a function returns, and the status of an element that has no value.
 typedef enum carb_status {
-    /*
-     It went well.
-     */
+    // It went well.
     CARB_OK = 0,
-    /*
-     NaN or infinite; in arrays: missing.
-     */
+    // NaN or infinite; in arrays: missing.
     CARB_NOT_A_NUMBER = -1,
-    /*
-     Outside what is answered.
-     */
+    // Outside what is answered.
     CARB_OUT_OF_RANGE = -2,
-    /*
-     Needed and not given.
-     */
+    // Needed and not given.
     CARB_MISSING = -3,
-    /*
-     An unknown name.
-     */
+    // An unknown name.
     CARB_UNKNOWN_NAME = -4,
-    /*
-     An unknown choice.
-     */
+    // An unknown choice.
     CARB_UNKNOWN_CHOICE = -5,
-    /*
-     One quantity given twice.
-     */
+    // One quantity given twice.
     CARB_GIVEN_TWICE = -6,
-    /*
-     Two parameters exclude each other.
-     */
+    // Two parameters exclude each other.
     CARB_EXCLUDED = -7,
-    /*
-     A parameter the function does not take.
-     */
+    // A parameter the function does not take.
     CARB_NOT_TAKEN = -8,
-    /*
-     A value of the wrong type.
-     */
+    // A value of the wrong type.
     CARB_WRONG_TYPE = -9,
-    /*
-     A name that two products go by.
-     */
+    // A name that two products go by.
     CARB_AMBIGUOUS_SUGAR = -10,
-    /*
-     A product that makes no CO2.
-     */
+    // A product that makes no CO2.
     CARB_MAKES_NO_CO2 = -11,
-    /*
-     Priming without living yeast.
-     */
+    // Priming without living yeast.
     CARB_NO_LIVE_YEAST = -12,
-    /*
-     A target below what the drink holds.
-     */
+    // A target below what the drink holds.
     CARB_TARGET_BELOW_HELD = -13,
-    /*
-     A pressure below what can be.
-     */
+    // A pressure below what can be.
     CARB_PRESSURE_TOO_LOW = -14,
-    /*
-     The liquid fills its package.
-     */
+    // The liquid fills its package.
     CARB_VESSEL_FULL = -15,
-    /*
-     A pressure beyond every vessel.
-     */
+    // A pressure beyond every vessel.
     CARB_PRESSURE_TOO_HIGH = -16,
-    /*
-     A solver that did not close.
-     */
+    // A solver that did not close.
     CARB_NOT_CONVERGED = -17,
-    /*
-     No valid request.
-     */
+    // No valid request.
     CARB_BAD_JSON = -18,
-    /*
-     A request of another version.
-     */
+    // A request of another version.
     CARB_WRONG_VERSION = -19,
-    /*
-     A pointer is NULL, or not aligned for its type.
-     */
+    // A pointer is NULL, or not aligned for its type.
     CARB_NULL_POINTER = -100,
-    /*
-     A struct_size that no struct has, or a member set that this version does not know.
-     */
+    // A struct_size that no struct has, or a member set that this version does not know.
     CARB_BAD_STRUCT_SIZE = -101,
-    /*
-     A text that is not UTF-8.
-     */
+    // A text that is not UTF-8.
     CARB_BAD_UTF8 = -102,
-    /*
-     A buffer that the text does not fit into.
-     */
+    // A buffer that the text does not fit into.
     CARB_BUFFER_TOO_SMALL = -103,
-    /*
-     A number that is no enumerator of its list.
-     */
+    // A number that is no enumerator of its list.
     CARB_UNKNOWN_ENUM = -104,
-    /*
-     The library failed, which should not happen.
-     */
+    // The library failed, which should not happen.
     CARB_PANIC = -105,
-    /*
-     An output that the function does not have.
-     */
+    // An output that the function does not have.
     CARB_UNKNOWN_OUTPUT = -106,
-    /*
-     A unit that is not known, or that measures something else.
-     */
+    // A unit that is not known, or that measures something else.
     CARB_UNKNOWN_UNIT = -107,
-    /*
-     A count of elements that does not fit.
-     */
+    // A count of elements that does not fit.
     CARB_BAD_COUNT = -108,
-    /*
-     A name longer than any, or without an end.
-     */
+    // A name longer than any, or without an end.
     CARB_TEXT_TOO_LONG = -109,
-    /*
-     Two outputs that lie over each other.
-     */
+    // Two outputs that lie over each other.
     CARB_OVERLAP = -110,
 } carb_status;
 
-/*
- Bits of the cautions that equations raise outside their ranges, in results and in the status of elements.
- */
+// Bits of the cautions that equations raise outside their ranges, in results and in the status of elements.
 typedef enum carb_caution {
-    /*
-     the printed chart covers chilled beer; at the value its fit is extrapolated beyond the limit
-     */
+    // the printed chart covers chilled beer; at the value its fit is extrapolated beyond the limit
     CARB_CAUTION_CHART_TEMPERATURE = 1,
-    /*
-     the printed chart ends; at the value absolute its fit is extrapolated beyond the limit
-     */
+    // the printed chart ends; at the value absolute its fit is extrapolated beyond the limit
     CARB_CAUTION_CHART_PRESSURE = 2,
-    /*
-     solubility in water was measured for this equation up to the limit; the value is extrapolated
-     */
+    // solubility in water was measured for this equation up to the limit; the value is extrapolated
     CARB_CAUTION_CORE_WARM = 4,
-    /*
-     the value lies below the limit: the equations for water are extrapolated, and a weak drink freezes
-     */
+    // the value lies below the limit: the equations for water are extrapolated, and a weak drink freezes
     CARB_CAUTION_BELOW_FREEZING = 8,
-    /*
-     the residual CO2 table ends at the limit; for the value its value there is kept
-     */
+    // the residual CO2 table ends at the limit; for the value its value there is kept
     CARB_CAUTION_RESIDUAL_HELD = 16,
-    /*
-     the wine relation is given for 20 °C and carried to 0-25 °C; the value lies beyond the limit
-     */
+    // the wine relation is given for 20 °C and carried to 0-25 °C; the value lies beyond the limit
     CARB_CAUTION_WINE_TEMPERATURE = 32,
-    /*
-     the effect of dissolved matter on solubility is known to the limit; the value is extrapolated
-     */
+    // the effect of dissolved matter on solubility is known to the limit; the value is extrapolated
     CARB_CAUTION_EXTRACT_HIGH = 64,
-    /*
-     the effect of alcohol on solubility is known to the limit; the value is extrapolated
-     */
+    // the effect of alcohol on solubility is known to the limit; the value is extrapolated
     CARB_CAUTION_ALCOHOL_HIGH = 128,
-    /*
-     the value absolute lies beyond the limit, where the gas and solubility equations were checked
-     */
+    // the value absolute lies beyond the limit, where the gas and solubility equations were checked
     CARB_CAUTION_GAS_PRESSURE = 256,
-    /*
-     the gravity tables end at the limit; the value is extrapolated
-     */
+    // the gravity tables end at the limit; the value is extrapolated
     CARB_CAUTION_GRAVITY_RANGE = 512,
 } carb_caution;
 
-/*
- Yes or no.
- */
+// Yes or no.
 typedef enum carb_flag {
-    /*
-     not given
-     */
+    // not given
     CARB_FLAG_NOT_GIVEN = 0,
-    /*
-     no
-     */
+    // no
     CARB_NO = 1,
-    /*
-     yes
-     */
+    // yes
     CARB_YES = 2,
 } carb_flag;
 
-/*
- What the drink is.
- */
+// What the drink is.
 typedef enum carb_beverage {
-    /*
-     not given
-     */
+    // not given
     CARB_BEVERAGE_NOT_GIVEN = 0,
-    /*
-     water
-     */
+    // water
     CARB_BEVERAGE_WATER = 1,
-    /*
-     beer
-     */
+    // beer
     CARB_BEVERAGE_BEER = 2,
-    /*
-     cider
-     */
+    // cider
     CARB_BEVERAGE_CIDER = 3,
-    /*
-     mead
-     */
+    // mead
     CARB_BEVERAGE_MEAD = 4,
-    /*
-     wine
-     */
+    // wine
     CARB_BEVERAGE_WINE = 5,
-    /*
-     soft_drink
-     */
+    // soft_drink
     CARB_BEVERAGE_SOFT_DRINK = 6,
 } carb_beverage;
 
-/*
- Whether living yeast goes into the package.
- */
+// Whether living yeast goes into the package.
 typedef enum carb_yeast {
-    /*
-     not given
-     */
+    // not given
     CARB_YEAST_NOT_GIVEN = 0,
-    /*
-     live
-     */
+    // live
     CARB_YEAST_LIVE = 1,
-    /*
-     none
-     */
+    // none
     CARB_YEAST_NONE = 2,
 } carb_yeast;
 
-/*
- The priming sugar.
- */
+// The priming sugar.
 typedef enum carb_sugar {
-    /*
-     not given
-     */
+    // not given
     CARB_SUGAR_NOT_GIVEN = 0,
-    /*
-     dextrose_monohydrate
-     */
+    // dextrose_monohydrate
     CARB_SUGAR_DEXTROSE_MONOHYDRATE = 1,
-    /*
-     dextrose_anhydrous
-     */
+    // dextrose_anhydrous
     CARB_SUGAR_DEXTROSE_ANHYDROUS = 2,
-    /*
-     sucrose
-     */
+    // sucrose
     CARB_SUGAR_SUCROSE = 3,
-    /*
-     dry_malt_extract
-     */
+    // dry_malt_extract
     CARB_SUGAR_DRY_MALT_EXTRACT = 4,
-    /*
-     honey
-     */
+    // honey
     CARB_SUGAR_HONEY = 5,
-    /*
-     maple_syrup
-     */
+    // maple_syrup
     CARB_SUGAR_MAPLE_SYRUP = 6,
 } carb_sugar;
 
-/*
- The set of assumptions to start from.
- */
+// The set of assumptions to start from.
 typedef enum carb_basis {
-    /*
-     not given
-     */
+    // not given
     CARB_BASIS_NOT_GIVEN = 0,
-    /*
-     handbook
-     */
+    // handbook
     CARB_BASIS_HANDBOOK = 1,
-    /*
-     physical
-     */
+    // physical
     CARB_BASIS_PHYSICAL = 2,
 } carb_basis;
 
-/*
- The solubility model (default: that of the basis for this drink).
- */
+// The solubility model (default: that of the basis for this drink).
 typedef enum carb_model {
-    /*
-     not given
-     */
+    // not given
     CARB_MODEL_NOT_GIVEN = 0,
-    /*
-     chart_fit
-     */
+    // chart_fit
     CARB_MODEL_CHART_FIT = 1,
-    /*
-     water_core
-     */
+    // water_core
     CARB_MODEL_WATER_CORE = 2,
-    /*
-     eu_wine
-     */
+    // eu_wine
     CARB_MODEL_EU_WINE = 3,
 } carb_model;
 
-/*
- The model of residual CO2 (default: that of the basis).
- */
+// The model of residual CO2 (default: that of the basis).
 typedef enum carb_residual_model {
-    /*
-     not given
-     */
+    // not given
     CARB_RESIDUAL_MODEL_NOT_GIVEN = 0,
-    /*
-     table
-     */
+    // table
     CARB_RESIDUAL_MODEL_TABLE = 1,
-    /*
-     equilibrium
-     */
+    // equilibrium
     CARB_RESIDUAL_MODEL_EQUILIBRIUM = 2,
 } carb_residual_model;
 
-/*
- What was wrong. The caller owns it, sets struct_size to sizeof (carb_error), and may pass NULL instead. After a call
- that succeeded the code is CARB_OK and the texts are empty.
- */
+// What was wrong. The caller owns it, sets struct_size to sizeof (carb_error), and may pass NULL instead. After a call
+// that succeeded the code is CARB_OK and the texts are empty.
 typedef struct carb_error {
-    /*
-     sizeof (carb_error)
-     */
+    // sizeof (carb_error)
     uint32_t struct_size;
-    /*
-     the status that was returned
-     */
+    // the status that was returned
     int32_t code;
-    /*
-     the parameter at fault, by the name that was used; empty where there is none
-     */
+    // the parameter at fault, by the name that was used; empty where there is none
     char parameter[64];
-    /*
-     the value at fault, in the unit of the parameter's name; NaN where there is none
-     */
+    // the value at fault, in the unit of the parameter's name; NaN where there is none
     double value;
-    /*
-     the lowest value that is answered; NaN where there is no limit
-     */
+    // the lowest value that is answered; NaN where there is no limit
     double low;
-    /*
-     the highest value that is answered, infinite where that side is open; NaN where there is no limit
-     */
+    // the highest value that is answered, infinite where that side is open; NaN where there is no limit
     double high;
-    /*
-     what is wrong and what to do, in a sentence of UTF-8
-     */
+    // what is wrong and what to do, in a sentence of UTF-8
     char text[512];
 } carb_error;
 
-/*
- The inputs of every function. carb_inputs_init makes one in which nothing is given: numbers are CARB_NOT_GIVEN,
- choices and flags 0. Set its members, or use carb_inputs_set and carb_inputs_choose by any name. A function
- refuses what it does not take.
- */
+// The inputs of every function. carb_inputs_init makes one in which nothing is given: numbers are CARB_NOT_GIVEN,
+// choices and flags 0. Set its members, or use carb_inputs_set and carb_inputs_choose by any name. A function
+// refuses what it does not take.
 typedef struct carb_inputs {
-    /*
-     sizeof (carb_inputs)
-     */
+    // sizeof (carb_inputs)
     uint32_t struct_size;
-    /*
-     what the drink is; an enum carb_beverage
-     */
+    // what the drink is; an enum carb_beverage
     int32_t beverage;
-    /*
-     whether living yeast goes into the package; an enum carb_yeast
-     */
+    // whether living yeast goes into the package; an enum carb_yeast
     int32_t yeast;
-    /*
-     the priming sugar; an enum carb_sugar
-     */
+    // the priming sugar; an enum carb_sugar
     int32_t sugar;
-    /*
-     the set of assumptions to start from; an enum carb_basis
-     */
+    // the set of assumptions to start from; an enum carb_basis
     int32_t basis;
-    /*
-     the solubility model (default: that of the basis for this drink); an enum carb_model
-     */
+    // the solubility model (default: that of the basis for this drink); an enum carb_model
     int32_t model;
-    /*
-     the model of residual CO2 (default: that of the basis); an enum carb_residual_model
-     */
+    // the model of residual CO2 (default: that of the basis); an enum carb_residual_model
     int32_t residual_model;
-    /*
-     whether the gas over the drink takes its share of the CO2; an enum carb_flag
-     */
+    // whether the gas over the drink takes its share of the CO2; an enum carb_flag
     int32_t count_headspace;
-    /*
-     alcohol by volume; %, 0 to 25
-     */
+    // alcohol by volume; %, 0 to 25
     double abv_percent;
-    /*
-     everything dissolved except CO2 and alcohol: it lowers the solubility of CO2; g/L, 0 to 400
-     */
+    // everything dissolved except CO2 and alcohol: it lowers the solubility of CO2; g/L, 0 to 400
     double extract_g_per_l;
-    /*
-     what yeast in the package can still turn into CO2: it makes pressure; g/L, 0 to 400
-     */
+    // what yeast in the package can still turn into CO2: it makes pressure; g/L, 0 to 400
     double fermentable_g_per_l;
-    /*
-     drink that reaches packages (not the batch size: trub and losses stay behind); L, 0.001 to 1000000
-     */
+    // drink that reaches packages (not the batch size: trub and losses stay behind); L, 0.001 to 1000000
     double packaged_l;
-    /*
-     CO2 per litre of drink; g/L, 0 to 30
-     */
+    // CO2 per litre of drink; g/L, 0 to 30
     double co2_g_per_l;
-    /*
-     highest temperature of the drink since active fermentation; °C, 0 to 45
-     */
+    // highest temperature of the drink since active fermentation; °C, 0 to 45
     double warmest_c;
-    /*
-     temperature at which the package is closed (default: the warmest); °C, -5 to 60
-     */
+    // temperature at which the package is closed (default: the warmest); °C, -5 to 60
     double filling_c;
-    /*
-     temperature of the drink; °C, -5 to 60
-     */
+    // temperature of the drink; °C, -5 to 60
     double temperature_c;
-    /*
-     temperature at which bottles are conditioned; °C, -5 to 60
-     */
+    // temperature at which bottles are conditioned; °C, -5 to 60
     double room_c;
-    /*
-     height above sea level, from which the air pressure outside follows by ISO 2533; m, -500 to 9000
-     */
+    // height above sea level, from which the air pressure outside follows by ISO 2533; m, -500 to 9000
     double altitude_m;
-    /*
-     measured pressure of the air outside, at the station (not reduced to sea level); kPa, 30 to 110
-     */
+    // measured pressure of the air outside, at the station (not reduced to sea level); kPa, 30 to 110
     double ambient_kpa;
-    /*
-     air pressure reduced to sea level, as weather reports give it; needs the altitude too; kPa, 87 to 109
-     */
+    // air pressure reduced to sea level, as weather reports give it; needs the altitude too; kPa, 87 to 109
     double sea_level_kpa;
-    /*
-     pressure above the air outside, total of the gas over the drink; kPa, -110 to 3000
-     */
+    // pressure above the air outside, total of the gas over the drink; kPa, -110 to 3000
     double gauge_kpa;
-    /*
-     pressure above vacuum, total of the gas over the drink; kPa, 0 to 3000
-     */
+    // pressure above vacuum, total of the gas over the drink; kPa, 0 to 3000
     double abs_kpa;
-    /*
-     gas space over the drink, in percent of the drink's volume; %, 0 to 100
-     */
+    // gas space over the drink, in percent of the drink's volume; %, 0 to 100
     double headspace_percent;
-    /*
-     specific gravity 20/20 °C; SG, 0.98 to 1.16
-     */
+    // specific gravity 20/20 °C; SG, 0.98 to 1.16
     double sg;
-    /*
-     extract, grams in 100 g of solution; °P, -5.5 to 37
-     */
+    // extract, grams in 100 g of solution; °P, -5.5 to 37
     double plato;
-    /*
-     CO2 really made, in percent of the sugar's theoretical yield; %, 50 to 105
-     */
+    // CO2 really made, in percent of the sugar's theoretical yield; %, 50 to 105
     double yield_percent;
-    /*
-     factor on every solubility; ×, 0.5 to 2
-     */
+    // factor on every solubility; ×, 0.5 to 2
     double solubility_multiplier;
-    /*
-     factor on the residual CO2; ×, 0 to 3
-     */
+    // factor on the residual CO2; ×, 0 to 3
     double residual_multiplier;
-    /*
-     factor on the yield of sugar; ×, 0.5 to 2
-     */
+    // factor on the yield of sugar; ×, 0.5 to 2
     double yield_multiplier;
 } carb_inputs;
 
-/*
- What carb_dissolved_co2 answers; numbers are NaN where it returns an error.
- */
+// What carb_dissolved_co2 answers; numbers are NaN where it returns an error.
 typedef struct carb_dissolved_co2_result {
-    /*
-     sizeof (carb_dissolved_co2_result)
-     */
+    // sizeof (carb_dissolved_co2_result)
     uint32_t struct_size;
-    /*
-     bits of an enum carb_caution: where an equation was used outside its range
-     */
+    // bits of an enum carb_caution: where an equation was used outside its range
     uint32_t cautions;
-    /*
-     1 if somebody may be hurt, else 0; carb_json tells why
-     */
+    // 1 if somebody may be hurt, else 0; carb_json tells why
     int32_t danger;
-    /*
-     how many cautions there are, notes included; carb_json tells them
-     */
+    // how many cautions there are, notes included; carb_json tells them
     int32_t caution_count;
-    /*
-     CO2 per litre of drink; g/L
-     */
+    // CO2 per litre of drink; g/L
     double co2_g_per_l;
 } carb_dissolved_co2_result;
 
-/*
- Values of one input of an array call.
- */
+// Values of one input of an array call.
 typedef struct carb_series {
-    /*
-     any name of the vocabulary, such as "temperature_f"
-     */
+    // any name of the vocabulary, such as "temperature_f"
     const char *name;
-    /*
-     the values, in the unit of the name
-     */
+    // the values, in the unit of the name
     const double *values;
-    /*
-     how many: 1 (the same for every element), or as many as there are elements
-     */
+    // how many: 1 (the same for every element), or as many as there are elements
     size_t count;
 } carb_series;
 
-/*
- What carb_keg_pressure answers; numbers are NaN where it returns an error.
- */
+// What carb_keg_pressure answers; numbers are NaN where it returns an error.
 typedef struct carb_keg_pressure_result {
-    /*
-     sizeof (carb_keg_pressure_result)
-     */
+    // sizeof (carb_keg_pressure_result)
     uint32_t struct_size;
-    /*
-     bits of an enum carb_caution: where an equation was used outside its range
-     */
+    // bits of an enum carb_caution: where an equation was used outside its range
     uint32_t cautions;
-    /*
-     1 if somebody may be hurt, else 0; carb_json tells why
-     */
+    // 1 if somebody may be hurt, else 0; carb_json tells why
     int32_t danger;
-    /*
-     how many cautions there are, notes included; carb_json tells them
-     */
+    // how many cautions there are, notes included; carb_json tells them
     int32_t caution_count;
-    /*
-     pressure above the air outside, total of the gas over the drink; kPa
-     */
+    // pressure above the air outside, total of the gas over the drink; kPa
     double gauge_kpa;
-    /*
-     pressure above vacuum, total of the gas over the drink; kPa
-     */
+    // pressure above vacuum, total of the gas over the drink; kPa
     double abs_kpa;
 } carb_keg_pressure_result;
 
-/*
- What carb_residual_co2 answers; numbers are NaN where it returns an error.
- */
+// What carb_residual_co2 answers; numbers are NaN where it returns an error.
 typedef struct carb_residual_co2_result {
-    /*
-     sizeof (carb_residual_co2_result)
-     */
+    // sizeof (carb_residual_co2_result)
     uint32_t struct_size;
-    /*
-     bits of an enum carb_caution: where an equation was used outside its range
-     */
+    // bits of an enum carb_caution: where an equation was used outside its range
     uint32_t cautions;
-    /*
-     1 if somebody may be hurt, else 0; carb_json tells why
-     */
+    // 1 if somebody may be hurt, else 0; carb_json tells why
     int32_t danger;
-    /*
-     how many cautions there are, notes included; carb_json tells them
-     */
+    // how many cautions there are, notes included; carb_json tells them
     int32_t caution_count;
-    /*
-     CO2 per litre of drink; g/L
-     */
+    // CO2 per litre of drink; g/L
     double co2_g_per_l;
 } carb_residual_co2_result;
 
-/*
- What carb_priming_sugar answers; numbers are NaN where it returns an error.
- */
+// What carb_priming_sugar answers; numbers are NaN where it returns an error.
 typedef struct carb_priming_sugar_result {
-    /*
-     sizeof (carb_priming_sugar_result)
-     */
+    // sizeof (carb_priming_sugar_result)
     uint32_t struct_size;
-    /*
-     bits of an enum carb_caution: where an equation was used outside its range
-     */
+    // bits of an enum carb_caution: where an equation was used outside its range
     uint32_t cautions;
-    /*
-     1 if somebody may be hurt, else 0; carb_json tells why
-     */
+    // 1 if somebody may be hurt, else 0; carb_json tells why
     int32_t danger;
-    /*
-     how many cautions there are, notes included; carb_json tells them
-     */
+    // how many cautions there are, notes included; carb_json tells them
     int32_t caution_count;
-    /*
-     mass of priming sugar, as sold; g
-     */
+    // mass of priming sugar, as sold; g
     double mass_g;
-    /*
-     priming sugar, as sold, per litre of drink; g/L
-     */
+    // priming sugar, as sold, per litre of drink; g/L
     double dose_g_per_l;
 } carb_priming_sugar_result;
 
-/*
- What carb_package_pressure answers; numbers are NaN where it returns an error.
- */
+// What carb_package_pressure answers; numbers are NaN where it returns an error.
 typedef struct carb_package_pressure_result {
-    /*
-     sizeof (carb_package_pressure_result)
-     */
+    // sizeof (carb_package_pressure_result)
     uint32_t struct_size;
-    /*
-     bits of an enum carb_caution: where an equation was used outside its range
-     */
+    // bits of an enum carb_caution: where an equation was used outside its range
     uint32_t cautions;
-    /*
-     1 if somebody may be hurt, else 0; carb_json tells why
-     */
+    // 1 if somebody may be hurt, else 0; carb_json tells why
     int32_t danger;
-    /*
-     how many cautions there are, notes included; carb_json tells them
-     */
+    // how many cautions there are, notes included; carb_json tells them
     int32_t caution_count;
-    /*
-     expected: pressure above the air outside, total of the gas over the drink; kPa
-     */
+    // expected: pressure above the air outside, total of the gas over the drink; kPa
     double expected_gauge_kpa;
-    /*
-     expected: pressure above vacuum, total of the gas over the drink; kPa
-     */
+    // expected: pressure above vacuum, total of the gas over the drink; kPa
     double expected_abs_kpa;
-    /*
-     expected: CO2 per litre of drink; g/L
-     */
+    // expected: CO2 per litre of drink; g/L
     double expected_co2_g_per_l;
-    /*
-     worst: pressure above the air outside, total of the gas over the drink; kPa
-     */
+    // worst: pressure above the air outside, total of the gas over the drink; kPa
     double worst_gauge_kpa;
-    /*
-     worst: pressure above vacuum, total of the gas over the drink; kPa
-     */
+    // worst: pressure above vacuum, total of the gas over the drink; kPa
     double worst_abs_kpa;
 } carb_package_pressure_result;
 
-/*
- What carb_gravity answers; numbers are NaN where it returns an error.
- */
+// What carb_gravity answers; numbers are NaN where it returns an error.
 typedef struct carb_gravity_result {
-    /*
-     sizeof (carb_gravity_result)
-     */
+    // sizeof (carb_gravity_result)
     uint32_t struct_size;
-    /*
-     bits of an enum carb_caution: where an equation was used outside its range
-     */
+    // bits of an enum carb_caution: where an equation was used outside its range
     uint32_t cautions;
-    /*
-     1 if somebody may be hurt, else 0; carb_json tells why
-     */
+    // 1 if somebody may be hurt, else 0; carb_json tells why
     int32_t danger;
-    /*
-     how many cautions there are, notes included; carb_json tells them
-     */
+    // how many cautions there are, notes included; carb_json tells them
     int32_t caution_count;
-    /*
-     specific gravity 20/20 °C; SG
-     */
+    // specific gravity 20/20 °C; SG
     double sg;
-    /*
-     extract, grams in 100 g of solution; °P
-     */
+    // extract, grams in 100 g of solution; °P
     double plato;
 } carb_gravity_result;
 
-/*
- What carb_ambient_pressure answers; numbers are NaN where it returns an error.
- */
+// What carb_ambient_pressure answers; numbers are NaN where it returns an error.
 typedef struct carb_ambient_pressure_result {
-    /*
-     sizeof (carb_ambient_pressure_result)
-     */
+    // sizeof (carb_ambient_pressure_result)
     uint32_t struct_size;
-    /*
-     bits of an enum carb_caution: where an equation was used outside its range
-     */
+    // bits of an enum carb_caution: where an equation was used outside its range
     uint32_t cautions;
-    /*
-     1 if somebody may be hurt, else 0; carb_json tells why
-     */
+    // 1 if somebody may be hurt, else 0; carb_json tells why
     int32_t danger;
-    /*
-     how many cautions there are, notes included; carb_json tells them
-     */
+    // how many cautions there are, notes included; carb_json tells them
     int32_t caution_count;
-    /*
-     measured pressure of the air outside, at the station (not reduced to sea level); kPa
-     */
+    // measured pressure of the air outside, at the station (not reduced to sea level); kPa
     double ambient_kpa;
 } carb_ambient_pressure_result;
 
@@ -766,45 +411,35 @@ typedef struct carb_ambient_pressure_result {
 extern "C" {
 #endif // __cplusplus
 
-/*
- The version of the library, such as "1.2.3"; a constant text.
- */
+// The version of the library, such as "1.2.3"; a constant text.
 const char *carb_version(void);
 
-/*
- The CARB_ABI_VERSION that the library was built with; a program may compare it with that of its header.
- */
+// The CARB_ABI_VERSION that the library was built with; a program may compare it with that of its header.
 uint32_t carb_abi_version(void);
 
-/*
- Converts a value between two units of one kind by their names, such as "psi" to "kpa". Between gauge and absolute
- pressure nothing is converted: that takes the air outside.
- */
+// Converts a value between two units of one kind by their names, such as "psi" to "kpa". Between gauge and absolute
+// pressure nothing is converted: that takes the air outside.
 int32_t carb_convert(const char *from_name, const char *to_name, double value, double *out, struct carb_error *error);
 
-/*
- CO2 that a drink holds at equilibrium under a pressure of CO2.
-
- Required: temperature_c.
-
- One of: gauge_kpa, abs_kpa.
-
- Optional: altitude_m (needed with a gauge pressure, unless ambient is given), ambient_kpa (needed with a gauge
- pressure, unless altitude is given), sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer),
- abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the drink, and noted), basis
- (handbook), model (that of the basis for the drink), solubility_multiplier (1).
- */
+// CO2 that a drink holds at equilibrium under a pressure of CO2.
+//
+// Required: temperature_c.
+//
+// One of: gauge_kpa, abs_kpa.
+//
+// Optional: altitude_m (needed with a gauge pressure, unless ambient is given), ambient_kpa (needed with a gauge
+// pressure, unless altitude is given), sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer),
+// abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the drink, and noted), basis
+// (handbook), model (that of the basis for the drink), solubility_multiplier (1).
 int32_t carb_dissolved_co2(const struct carb_inputs *inputs,
                            struct carb_dissolved_co2_result *result,
                            struct carb_error *error);
 
-/*
- carb_dissolved_co2 element by element. What does not vary comes from inputs, the rest from the series, each
- under any of its names; these may vary: gauge_kpa, abs_kpa, temperature_c, altitude_m, ambient_kpa, abv_percent,
- extract_g_per_l. out receives the output of a name such as "co2_g_per_l" (in any unit) and NaN where status is
- below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n
- elements; a series may lie over them.
- */
+// carb_dissolved_co2 element by element. What does not vary comes from inputs, the rest from the series, each
+// under any of its names; these may vary: gauge_kpa, abs_kpa, temperature_c, altitude_m, ambient_kpa, abv_percent,
+// extract_g_per_l. out receives the output of a name such as "co2_g_per_l" (in any unit) and NaN where status is
+// below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n
+// elements; a series may lie over them.
 int32_t carb_dissolved_co2_n(const struct carb_inputs *inputs,
                              const struct carb_series *series,
                              size_t series_count,
@@ -814,28 +449,24 @@ int32_t carb_dissolved_co2_n(const struct carb_inputs *inputs,
                              int32_t *status,
                              struct carb_error *error);
 
-/*
- Regulator pressure that holds a drink at a carbonation.
-
- Required: co2_g_per_l, temperature_c.
-
- One of: altitude_m, ambient_kpa.
-
- Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual for the
- drink, and noted), extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis
- for the drink), solubility_multiplier (1).
- */
+// Regulator pressure that holds a drink at a carbonation.
+//
+// Required: co2_g_per_l, temperature_c.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual for the
+// drink, and noted), extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis
+// for the drink), solubility_multiplier (1).
 int32_t carb_keg_pressure(const struct carb_inputs *inputs,
                           struct carb_keg_pressure_result *result,
                           struct carb_error *error);
 
-/*
- carb_keg_pressure element by element. What does not vary comes from inputs, the rest from the series, each under
- any of its names; these may vary: co2_g_per_l, temperature_c, altitude_m, ambient_kpa, abv_percent,
- extract_g_per_l. out receives the output of a name such as "gauge_kpa" (in any unit) and NaN where status is
- below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n
- elements; a series may lie over them.
- */
+// carb_keg_pressure element by element. What does not vary comes from inputs, the rest from the series, each under
+// any of its names; these may vary: co2_g_per_l, temperature_c, altitude_m, ambient_kpa, abv_percent,
+// extract_g_per_l. out receives the output of a name such as "gauge_kpa" (in any unit) and NaN where status is
+// below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n
+// elements; a series may lie over them.
 int32_t carb_keg_pressure_n(const struct carb_inputs *inputs,
                             const struct carb_series *series,
                             size_t series_count,
@@ -845,28 +476,24 @@ int32_t carb_keg_pressure_n(const struct carb_inputs *inputs,
                             int32_t *status,
                             struct carb_error *error);
 
-/*
- CO2 left in a drink after fermentation, open to the air.
-
- Required: warmest_c.
-
- One of: altitude_m, ambient_kpa.
-
- Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual for the
- drink, and noted), extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis
- for the drink), residual_model (that of the basis), solubility_multiplier (1), residual_multiplier (1).
- */
+// CO2 left in a drink after fermentation, open to the air.
+//
+// Required: warmest_c.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual for the
+// drink, and noted), extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis
+// for the drink), residual_model (that of the basis), solubility_multiplier (1), residual_multiplier (1).
 int32_t carb_residual_co2(const struct carb_inputs *inputs,
                           struct carb_residual_co2_result *result,
                           struct carb_error *error);
 
-/*
- carb_residual_co2 element by element. What does not vary comes from inputs, the rest from the series, each under
- any of its names; these may vary: warmest_c, altitude_m, ambient_kpa, abv_percent, extract_g_per_l. out receives
- the output of a name such as "co2_g_per_l" (in any unit) and NaN where status is below 0; status receives
- CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie
- over them.
- */
+// carb_residual_co2 element by element. What does not vary comes from inputs, the rest from the series, each under
+// any of its names; these may vary: warmest_c, altitude_m, ambient_kpa, abv_percent, extract_g_per_l. out receives
+// the output of a name such as "co2_g_per_l" (in any unit) and NaN where status is below 0; status receives
+// CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie
+// over them.
 int32_t carb_residual_co2_n(const struct carb_inputs *inputs,
                             const struct carb_series *series,
                             size_t series_count,
@@ -876,32 +503,28 @@ int32_t carb_residual_co2_n(const struct carb_inputs *inputs,
                             int32_t *status,
                             struct carb_error *error);
 
-/*
- Priming sugar that gives a drink its carbonation.
-
- Required: co2_g_per_l, warmest_c, packaged_l.
-
- One of: altitude_m, ambient_kpa.
-
- Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), sugar (sucrose), beverage (beer), abv_percent
- (usual for the drink, and noted), extract_g_per_l (usual for the drink, and noted), fermentable_g_per_l (0 for
- beer and water, and noted; needed for other drinks with living yeast), yeast (live), basis (handbook), model
- (that of the basis for the drink), residual_model (that of the basis), yield_percent (that of the basis: 100 by
- the handbook, 95 by the balance), count_headspace (that of the basis), headspace_percent (4 % of the liquid;
- counts by the physical basis only), room_c (20 °C; counts by the physical basis only), solubility_multiplier
- (1), residual_multiplier (1), yield_multiplier (1).
- */
+// Priming sugar that gives a drink its carbonation.
+//
+// Required: co2_g_per_l, warmest_c, packaged_l.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), sugar (sucrose), beverage (beer), abv_percent
+// (usual for the drink, and noted), extract_g_per_l (usual for the drink, and noted), fermentable_g_per_l (0 for
+// beer and water, and noted; needed for other drinks with living yeast), yeast (live), basis (handbook), model
+// (that of the basis for the drink), residual_model (that of the basis), yield_percent (that of the basis: 100 by
+// the handbook, 95 by the balance), count_headspace (that of the basis), headspace_percent (4 % of the liquid;
+// counts by the physical basis only), room_c (20 °C; counts by the physical basis only), solubility_multiplier
+// (1), residual_multiplier (1), yield_multiplier (1).
 int32_t carb_priming_sugar(const struct carb_inputs *inputs,
                            struct carb_priming_sugar_result *result,
                            struct carb_error *error);
 
-/*
- carb_priming_sugar element by element. What does not vary comes from inputs, the rest from the series, each
- under any of its names; these may vary: co2_g_per_l, warmest_c, packaged_l, altitude_m, ambient_kpa,
- abv_percent, extract_g_per_l, fermentable_g_per_l, headspace_percent, room_c. out receives the output of a name
- such as "mass_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
- carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
- */
+// carb_priming_sugar element by element. What does not vary comes from inputs, the rest from the series, each
+// under any of its names; these may vary: co2_g_per_l, warmest_c, packaged_l, altitude_m, ambient_kpa,
+// abv_percent, extract_g_per_l, fermentable_g_per_l, headspace_percent, room_c. out receives the output of a name
+// such as "mass_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
 int32_t carb_priming_sugar_n(const struct carb_inputs *inputs,
                              const struct carb_series *series,
                              size_t series_count,
@@ -911,31 +534,27 @@ int32_t carb_priming_sugar_n(const struct carb_inputs *inputs,
                              int32_t *status,
                              struct carb_error *error);
 
-/*
- Pressure in a sealed package, expected and worst; volumes count the CO2 in liquid and headspace together, per
- litre of drink.
-
- Required: co2_g_per_l, temperature_c.
-
- One of: altitude_m, ambient_kpa.
-
- Optional: headspace_percent (4 % of the liquid, and noted), filling_c (20 °C), sea_level_kpa (101.325 kPa, the
- standard atmosphere), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for
- the drink, and noted), fermentable_g_per_l (0 for beer and water, and noted; needed for other drinks with living
- yeast), yeast (live), basis (physical), model (that of the basis for the drink), yield_percent (that of the
- basis: 100 by the handbook, 95 by the balance), solubility_multiplier (1), yield_multiplier (1).
- */
+// Pressure in a sealed package, expected and worst; volumes count the CO2 in liquid and headspace together, per
+// litre of drink.
+//
+// Required: co2_g_per_l, temperature_c.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: headspace_percent (4 % of the liquid, and noted), filling_c (20 °C), sea_level_kpa (101.325 kPa, the
+// standard atmosphere), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for
+// the drink, and noted), fermentable_g_per_l (0 for beer and water, and noted; needed for other drinks with living
+// yeast), yeast (live), basis (physical), model (that of the basis for the drink), yield_percent (that of the
+// basis: 100 by the handbook, 95 by the balance), solubility_multiplier (1), yield_multiplier (1).
 int32_t carb_package_pressure(const struct carb_inputs *inputs,
                               struct carb_package_pressure_result *result,
                               struct carb_error *error);
 
-/*
- carb_package_pressure element by element. What does not vary comes from inputs, the rest from the series, each
- under any of its names; these may vary: co2_g_per_l, temperature_c, headspace_percent, filling_c, altitude_m,
- ambient_kpa, abv_percent, extract_g_per_l, fermentable_g_per_l. out receives the output of a name such as
- "expected_gauge_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
- carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
- */
+// carb_package_pressure element by element. What does not vary comes from inputs, the rest from the series, each
+// under any of its names; these may vary: co2_g_per_l, temperature_c, headspace_percent, filling_c, altitude_m,
+// ambient_kpa, abv_percent, extract_g_per_l, fermentable_g_per_l. out receives the output of a name such as
+// "expected_gauge_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
 int32_t carb_package_pressure_n(const struct carb_inputs *inputs,
                                 const struct carb_series *series,
                                 size_t series_count,
@@ -945,19 +564,15 @@ int32_t carb_package_pressure_n(const struct carb_inputs *inputs,
                                 int32_t *status,
                                 struct carb_error *error);
 
-/*
- A gravity reading as specific gravity and as degrees Plato.
-
- One of: sg, plato.
- */
+// A gravity reading as specific gravity and as degrees Plato.
+//
+// One of: sg, plato.
 int32_t carb_gravity(const struct carb_inputs *inputs, struct carb_gravity_result *result, struct carb_error *error);
 
-/*
- carb_gravity element by element. What does not vary comes from inputs, the rest from the series, each under any
- of its names; these may vary: sg, plato. out receives the output of a name such as "sg" (in any unit) and NaN
- where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below
- 0. Both have n elements; a series may lie over them.
- */
+// carb_gravity element by element. What does not vary comes from inputs, the rest from the series, each under any
+// of its names; these may vary: sg, plato. out receives the output of a name such as "sg" (in any unit) and NaN
+// where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below
+// 0. Both have n elements; a series may lie over them.
 int32_t carb_gravity_n(const struct carb_inputs *inputs,
                        const struct carb_series *series,
                        size_t series_count,
@@ -967,23 +582,19 @@ int32_t carb_gravity_n(const struct carb_inputs *inputs,
                        int32_t *status,
                        struct carb_error *error);
 
-/*
- Pressure of the air at an altitude.
-
- Required: altitude_m.
-
- Optional: sea_level_kpa (101.325 kPa, the standard atmosphere).
- */
+// Pressure of the air at an altitude.
+//
+// Required: altitude_m.
+//
+// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere).
 int32_t carb_ambient_pressure(const struct carb_inputs *inputs,
                               struct carb_ambient_pressure_result *result,
                               struct carb_error *error);
 
-/*
- carb_ambient_pressure element by element. What does not vary comes from inputs, the rest from the series, each
- under any of its names; these may vary: altitude_m, sea_level_kpa. out receives the output of a name such as
- "ambient_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
- carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
- */
+// carb_ambient_pressure element by element. What does not vary comes from inputs, the rest from the series, each
+// under any of its names; these may vary: altitude_m, sea_level_kpa. out receives the output of a name such as
+// "ambient_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
 int32_t carb_ambient_pressure_n(const struct carb_inputs *inputs,
                                 const struct carb_series *series,
                                 size_t series_count,
@@ -993,33 +604,26 @@ int32_t carb_ambient_pressure_n(const struct carb_inputs *inputs,
                                 int32_t *status,
                                 struct carb_error *error);
 
-/*
- Makes a struct in which nothing is given; struct_size is sizeof (carb_inputs).
- */
+// Makes a struct in which nothing is given; struct_size is sizeof (carb_inputs).
 int32_t carb_inputs_init(struct carb_inputs *inputs, uint32_t struct_size);
 
-/*
- Sets a number by any name of the vocabulary, such as temperature_f. A name of a member sets just its value; another
- unit is converted to that of the member. Where the name or the value is refused nothing is set.
- */
+// Sets a number by any name of the vocabulary, such as temperature_f. A name of a member sets just its value; another
+// unit is converted to that of the member. Where the name or the value is refused nothing is set.
 int32_t carb_inputs_set(struct carb_inputs *inputs, const char *name, double value, struct carb_error *error);
 
-/*
- Sets a choice by its name, such as "beverage" to "soft_drink", or a flag to "true" or "false". Where either is refused
- nothing is set.
- */
-int32_t carb_inputs_choose(struct carb_inputs *inputs, const char *name, const char *choice, struct carb_error *error);
+// Sets a choice by its name, such as "beverage" to "soft_drink", or a flag to "true" or "false". Where either is refused
+// nothing is set.
+int32_t carb_inputs_choose(struct carb_inputs *inputs,
+                           const char *name,
+                           const char *choice,
+                           struct carb_error *error);
 
-/*
- 1 if the name is that of a member of carb_inputs, which carb_inputs_set sets without conversion; 0 if it is another.
- */
+// 1 if the name is that of a member of carb_inputs, which carb_inputs_set sets without conversion; 0 if it is another.
 int32_t carb_is_first_name(const char *name);
 
-/*
- Answers a request of a function, or of "plan": JSON in, JSON out. The request need not end with a NUL; the answer
- does. needed receives the bytes of the answer, its NUL included. Returns CARB_OK, or the code of the error that the
- answer tells (it is written all the same), or CARB_BUFFER_TOO_SMALL; with capacity 0 the buffer may be NULL.
- */
+// Answers a request of a function, or of "plan": JSON in, JSON out. The request need not end with a NUL; the answer
+// does. needed receives the bytes of the answer, its NUL included. Returns CARB_OK, or the code of the error that the
+// answer tells (it is written all the same), or CARB_BUFFER_TOO_SMALL; with capacity 0 the buffer may be NULL.
 int32_t carb_json(const char *function,
                   const char *request,
                   size_t request_length,
@@ -1027,275 +631,9 @@ int32_t carb_json(const char *function,
                   size_t capacity,
                   size_t *needed);
 
-/*
- The plan of a packaging day as a page of text (UTF-8, 80 columns), from a request in JSON. Buffer and needed are used
- as by carb_json. danger may be NULL; it receives 1 if somebody may be hurt (a program for the command line then exits
- with a failure), else 0.
- */
-int32_t carb_plan_page(const char *request,
-                       size_t request_length,
-                       char *buffer,
-                       size_t capacity,
-                       size_t *needed,
-                       int32_t *danger,
-                       struct carb_error *error);
-
-/*
- Makes a struct in which nothing is given; struct_size is sizeof (carb_inputs).
- */
-int32_t carb_inputs_init(struct carb_inputs *inputs, uint32_t struct_size);
-
-/*
- Sets a number by any name of the vocabulary, such as temperature_f. A name of a member sets just its value; another
- unit is converted to that of the member. Where the name or the value is refused nothing is set.
- */
-int32_t carb_inputs_set(struct carb_inputs *inputs, const char *name, double value, struct carb_error *error);
-
-/*
- Sets a choice by its name, such as "beverage" to "soft_drink", or a flag to "true" or "false". Where either is refused
- nothing is set.
- */
-int32_t carb_inputs_choose(struct carb_inputs *inputs, const char *name, const char *choice, struct carb_error *error);
-
-/*
- 1 if the name is that of a member of carb_inputs, which carb_inputs_set sets without conversion; 0 if it is another.
- */
-int32_t carb_is_first_name(const char *name);
-
-/*
- CO2 that a drink holds at equilibrium under a pressure of CO2.
-
- Required: temperature_c.
-
- One of: gauge_kpa, abs_kpa.
-
- Optional: altitude_m (needed with a gauge pressure, unless ambient is given), ambient_kpa (needed with a gauge
- pressure, unless altitude is given), sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer),
- abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the drink, and noted), basis
- (handbook), model (that of the basis for the drink), solubility_multiplier (1).
- */
-int32_t carb_dissolved_co2(const struct carb_inputs *inputs,
-                           struct carb_dissolved_co2_result *result,
-                           struct carb_error *error);
-
-/*
- carb_dissolved_co2 element by element. What does not vary comes from inputs, the rest from the series, each
- under any of its names; these may vary: gauge_kpa, abs_kpa, temperature_c, altitude_m, ambient_kpa, abv_percent,
- extract_g_per_l. out receives the output of a name such as "co2_g_per_l" (in any unit) and NaN where status is
- below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n
- elements; a series may lie over them.
- */
-int32_t carb_dissolved_co2_n(const struct carb_inputs *inputs,
-                             const struct carb_series *series,
-                             size_t series_count,
-                             const char *output,
-                             size_t n,
-                             double *out,
-                             int32_t *status,
-                             struct carb_error *error);
-
-/*
- Regulator pressure that holds a drink at a carbonation.
-
- Required: co2_g_per_l, temperature_c.
-
- One of: altitude_m, ambient_kpa.
-
- Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual for the
- drink, and noted), extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis
- for the drink), solubility_multiplier (1).
- */
-int32_t carb_keg_pressure(const struct carb_inputs *inputs,
-                          struct carb_keg_pressure_result *result,
-                          struct carb_error *error);
-
-/*
- carb_keg_pressure element by element. What does not vary comes from inputs, the rest from the series, each under
- any of its names; these may vary: co2_g_per_l, temperature_c, altitude_m, ambient_kpa, abv_percent,
- extract_g_per_l. out receives the output of a name such as "gauge_kpa" (in any unit) and NaN where status is
- below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n
- elements; a series may lie over them.
- */
-int32_t carb_keg_pressure_n(const struct carb_inputs *inputs,
-                            const struct carb_series *series,
-                            size_t series_count,
-                            const char *output,
-                            size_t n,
-                            double *out,
-                            int32_t *status,
-                            struct carb_error *error);
-
-/*
- CO2 left in a drink after fermentation, open to the air.
-
- Required: warmest_c.
-
- One of: altitude_m, ambient_kpa.
-
- Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual for the
- drink, and noted), extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis
- for the drink), residual_model (that of the basis), solubility_multiplier (1), residual_multiplier (1).
- */
-int32_t carb_residual_co2(const struct carb_inputs *inputs,
-                          struct carb_residual_co2_result *result,
-                          struct carb_error *error);
-
-/*
- carb_residual_co2 element by element. What does not vary comes from inputs, the rest from the series, each under
- any of its names; these may vary: warmest_c, altitude_m, ambient_kpa, abv_percent, extract_g_per_l. out receives
- the output of a name such as "co2_g_per_l" (in any unit) and NaN where status is below 0; status receives
- CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie
- over them.
- */
-int32_t carb_residual_co2_n(const struct carb_inputs *inputs,
-                            const struct carb_series *series,
-                            size_t series_count,
-                            const char *output,
-                            size_t n,
-                            double *out,
-                            int32_t *status,
-                            struct carb_error *error);
-
-/*
- Priming sugar that gives a drink its carbonation.
-
- Required: co2_g_per_l, warmest_c, packaged_l.
-
- One of: altitude_m, ambient_kpa.
-
- Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), sugar (sucrose), beverage (beer), abv_percent
- (usual for the drink, and noted), extract_g_per_l (usual for the drink, and noted), fermentable_g_per_l (0 for
- beer and water, and noted; needed for other drinks with living yeast), yeast (live), basis (handbook), model
- (that of the basis for the drink), residual_model (that of the basis), yield_percent (that of the basis: 100 by
- the handbook, 95 by the balance), count_headspace (that of the basis), headspace_percent (4 % of the liquid;
- counts by the physical basis only), room_c (20 °C; counts by the physical basis only), solubility_multiplier
- (1), residual_multiplier (1), yield_multiplier (1).
- */
-int32_t carb_priming_sugar(const struct carb_inputs *inputs,
-                           struct carb_priming_sugar_result *result,
-                           struct carb_error *error);
-
-/*
- carb_priming_sugar element by element. What does not vary comes from inputs, the rest from the series, each
- under any of its names; these may vary: co2_g_per_l, warmest_c, packaged_l, altitude_m, ambient_kpa,
- abv_percent, extract_g_per_l, fermentable_g_per_l, headspace_percent, room_c. out receives the output of a name
- such as "mass_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
- carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
- */
-int32_t carb_priming_sugar_n(const struct carb_inputs *inputs,
-                             const struct carb_series *series,
-                             size_t series_count,
-                             const char *output,
-                             size_t n,
-                             double *out,
-                             int32_t *status,
-                             struct carb_error *error);
-
-/*
- Pressure in a sealed package, expected and worst; volumes count the CO2 in liquid and headspace together, per
- litre of drink.
-
- Required: co2_g_per_l, temperature_c.
-
- One of: altitude_m, ambient_kpa.
-
- Optional: headspace_percent (4 % of the liquid, and noted), filling_c (20 °C), sea_level_kpa (101.325 kPa, the
- standard atmosphere), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for
- the drink, and noted), fermentable_g_per_l (0 for beer and water, and noted; needed for other drinks with living
- yeast), yeast (live), basis (physical), model (that of the basis for the drink), yield_percent (that of the
- basis: 100 by the handbook, 95 by the balance), solubility_multiplier (1), yield_multiplier (1).
- */
-int32_t carb_package_pressure(const struct carb_inputs *inputs,
-                              struct carb_package_pressure_result *result,
-                              struct carb_error *error);
-
-/*
- carb_package_pressure element by element. What does not vary comes from inputs, the rest from the series, each
- under any of its names; these may vary: co2_g_per_l, temperature_c, headspace_percent, filling_c, altitude_m,
- ambient_kpa, abv_percent, extract_g_per_l, fermentable_g_per_l. out receives the output of a name such as
- "expected_gauge_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
- carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
- */
-int32_t carb_package_pressure_n(const struct carb_inputs *inputs,
-                                const struct carb_series *series,
-                                size_t series_count,
-                                const char *output,
-                                size_t n,
-                                double *out,
-                                int32_t *status,
-                                struct carb_error *error);
-
-/*
- A gravity reading as specific gravity and as degrees Plato.
-
- One of: sg, plato.
- */
-int32_t carb_gravity(const struct carb_inputs *inputs, struct carb_gravity_result *result, struct carb_error *error);
-
-/*
- carb_gravity element by element. What does not vary comes from inputs, the rest from the series, each under any
- of its names; these may vary: sg, plato. out receives the output of a name such as "sg" (in any unit) and NaN
- where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below
- 0. Both have n elements; a series may lie over them.
- */
-int32_t carb_gravity_n(const struct carb_inputs *inputs,
-                       const struct carb_series *series,
-                       size_t series_count,
-                       const char *output,
-                       size_t n,
-                       double *out,
-                       int32_t *status,
-                       struct carb_error *error);
-
-/*
- Pressure of the air at an altitude.
-
- Required: altitude_m.
-
- Optional: sea_level_kpa (101.325 kPa, the standard atmosphere).
- */
-int32_t carb_ambient_pressure(const struct carb_inputs *inputs,
-                              struct carb_ambient_pressure_result *result,
-                              struct carb_error *error);
-
-/*
- carb_ambient_pressure element by element. What does not vary comes from inputs, the rest from the series, each
- under any of its names; these may vary: altitude_m, sea_level_kpa. out receives the output of a name such as
- "ambient_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
- carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
- */
-int32_t carb_ambient_pressure_n(const struct carb_inputs *inputs,
-                                const struct carb_series *series,
-                                size_t series_count,
-                                const char *output,
-                                size_t n,
-                                double *out,
-                                int32_t *status,
-                                struct carb_error *error);
-
-/*
- Converts a value between two units of one kind by their names, such as "psi" to "kpa". Between gauge and absolute
- pressure nothing is converted: that takes the air outside.
- */
-int32_t carb_convert(const char *from_name, const char *to_name, double value, double *out, struct carb_error *error);
-
-/*
- Answers a request of a function, or of "plan": JSON in, JSON out. The request need not end with a NUL; the answer
- does. needed receives the bytes of the answer, its NUL included. Returns CARB_OK, or the code of the error that the
- answer tells (it is written all the same), or CARB_BUFFER_TOO_SMALL; with capacity 0 the buffer may be NULL.
- */
-int32_t carb_json(const char *function,
-                  const char *request,
-                  size_t request_length,
-                  char *buffer,
-                  size_t capacity,
-                  size_t *needed);
-
-/*
- The plan of a packaging day as a page of text (UTF-8, 80 columns), from a request in JSON. Buffer and needed are used
- as by carb_json. danger may be NULL; it receives 1 if somebody may be hurt (a program for the command line then exits
- with a failure), else 0.
- */
+// The plan of a packaging day as a page of text (UTF-8, 80 columns), from a request in JSON. Buffer and needed are used
+// as by carb_json. danger may be NULL; it receives 1 if somebody may be hurt (a program for the command line then exits
+// with a failure), else 0.
 int32_t carb_plan_page(const char *request,
                        size_t request_length,
                        char *buffer,

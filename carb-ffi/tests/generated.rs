@@ -403,10 +403,8 @@ fn header() -> String {
     let mut config = cbindgen::Config::from_file(root("cbindgen.toml")).expect("cbindgen.toml");
     config.export.include = enumerations().into_iter().map(|(name, _)| name).collect();
     config.export.include.push("CARB_ABI_VERSION".into());
-    let mut builder = cbindgen::Builder::new().with_config(config);
-    for file in ["lib.rs", "error.rs", "inputs.rs", "generated.rs", "call.rs", "json.rs"] {
-        builder = builder.with_src(root("src").join(file));
-    }
+    // The modules are found from there, in their order.
+    let builder = cbindgen::Builder::new().with_config(config).with_src(root("src/lib.rs"));
     let mut bytes = Vec::new();
     builder.generate().expect("a header").write(&mut bytes);
     String::from_utf8(bytes).expect("UTF-8")

@@ -44,12 +44,23 @@ fn named(function: &str) -> PyResult<&'static Function> {
     functions::named(function).ok_or_else(|| PyValueError::new_err(format!("there is no function {function}")))
 }
 
+/// The name that `text` spells; the core's error says what was meant.
+fn known(py: Python<'_>, text: &str) -> PyResult<Name> {
+    Name::parse(text).ok_or_else(|| match Request::new().set(text, Raw::Other) {
+        Err(error) => raised(py, &error),
+        Ok(()) => PyValueError::new_err(text.to_owned()),
+    })
+}
+
 /// Reads names and values. `None` means that nothing was given.
 fn read(given: &Bound<'_, PyDict>) -> PyResult<Request> {
     let mut request = Request::new();
-    for (name, value) in given.iter().filter(|(_, value)| !value.is_none()) {
-        let name = name.extract::<&str>()?;
-        let result = if let Ok(flag) = value.cast::<PyBool>() {
+    for (name, value) in given.iter() {
+        let name = name.cast::<PyString>()?.to_str()?;
+        let result = if value.is_none() {
+            known(given.py(), name).map(|_| ())?;
+            continue;
+        } else if let Ok(flag) = value.cast::<PyBool>() {
             request.set(name, Raw::Flag(flag.is_true()))
         } else if let Ok(text) = value.cast::<PyString>() {
             request.set(name, Raw::Text(text.to_str()?))
@@ -141,13 +152,7 @@ fn each<'py>(
     let (which, unit) = output(function, name)?;
     let mut columns: Vec<(Name, PyReadonlyArray1<'py, f64>)> = Vec::new();
     for (name, values) in arrays.iter() {
-        let name = name.extract::<&str>()?;
-        let known = Name::parse(name).ok_or_else(|| {
-            // The core's own words for it.
-            let refused = Request::new().set(name, Raw::Other).err();
-            refused.map_or_else(|| PyValueError::new_err("a name is wrong"), |error| raised(py, &error))
-        })?;
-        columns.push((known, values.extract()?));
+        columns.push((known(py, name.cast::<PyString>()?.to_str()?)?, values.extract()?));
     }
     let mut series = Vec::new();
     for (name, values) in &columns {

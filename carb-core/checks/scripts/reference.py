@@ -3,8 +3,8 @@
     pip install CoolProp PyCO2SYS fluids numpy
     python3 reference.py
 
-Nothing here comes from carb-core. CoolProp gives CO2 by the equation of state of Span and Wagner (1996) and water by that
-of Wagner and Pruss (2002); PyCO2SYS gives the solubility of CO2 by Weiss (1974); fluids gives the U.S. Standard
+Nothing here comes from carb-core. CoolProp gives CO2 by the equation of state of Span and Wagner (1996) and water by
+that of Wagner and Pruss (2002); PyCO2SYS gives the solubility of CO2 by Weiss (1974); fluids gives the U.S. Standard
 Atmosphere 1976, which is that of ISO 2533 at these altitudes.
 """
 
@@ -59,7 +59,7 @@ def atmosphere():
 
 
 def bottles():
-    """CO2 and air in a sealed bottle of water, by bisection on the pressure of CO2; worst: 8 % more CO2, air sealed in."""
+    """CO2 in a sealed bottle of water, by bisection on the pressure of CO2; worst: 8 % more, and air sealed in."""
     molar_mass = coolprop.PropsSI("M", "CO2")
     state = AbstractState("HEOS", "CO2")
     vapour = lambda kelvin: coolprop.PropsSI("P", "T", kelvin, "Q", 0, "Water")
@@ -132,6 +132,14 @@ if __name__ == "__main__":
         "bottle.csv",
         "Pressure in a sealed bottle of water by gas and water of CoolProp with the solubility of PyCO2SYS.",
         "CoolProp",
-        ("co2_g_per_l", "temperature_c", "headspace_percent", "filling_c", "ambient_kpa", "expected_abs_bar", "worst_abs_bar"),
+        (
+            "co2_g_per_l",
+            "temperature_c",
+            "headspace_percent",
+            "filling_c",
+            "ambient_kpa",
+            "expected_abs_bar",
+            "worst_abs_bar",
+        ),
         bottles(),
     )

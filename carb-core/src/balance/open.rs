@@ -51,8 +51,8 @@ pub static RESIDUAL_EQUILIBRIUM: Equation = Equation {
     formula: "r = k*c",
     result: symbol("r", Measure::In(&VOLUMES), "CO2 left in the drink"),
     inputs: &[
-        symbol("c", Measure::In(&VOLUMES), "CO2 held at equilibrium"),
-        symbol("k", Measure::In(&FACTOR), "factor on the residual CO2, 1 by default"),
+        limited("c", Measure::In(&VOLUMES), "CO2 held at equilibrium", 0.0, 2.0),
+        limited("k", Measure::In(&FACTOR), "factor on the residual CO2, 1 by default", 0.0, 3.0),
     ],
     uncertainty_percent: Some(8.0),
     uncertainty: "judgement: solubility 6 %, and fresh beer may hold more than equilibrium",

@@ -160,7 +160,8 @@ impl<H: Here> Sealed<H> {
         let total = co2 + self.here.vapour() + self.air;
         let open = (self.content(co2) - content).abs() > CLOSURE * content + TINY;
         let unclosed = if open { code::NOT_CONVERGED } else { 0 };
-        let high = if total > MOST { code::PRESSURE_TOO_HIGH } else { unclosed };
+        let below = if self.content(0.0) > content + TINY { code::TARGET_BELOW_HELD } else { unclosed };
+        let high = if total > MOST { code::PRESSURE_TOO_HIGH } else { below };
         (co2, if self.gas < LEAST_GAS { code::VESSEL_FULL } else { high })
     }
 

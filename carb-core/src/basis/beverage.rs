@@ -150,6 +150,14 @@ impl Beverage {
         }
     }
 
+    /// What is fermentable in the drink, g/L, whether or not yeast is there to ferment it.
+    ///
+    /// # Errors
+    /// As [`Beverage::fermentable`].
+    pub fn fermentable_matter(&self) -> Result<f64, Error> {
+        Ok(self.fermentable.unwrap_or(self.fermentable()?))
+    }
+
     /// Notes what was assumed about the composition.
     pub fn note_composition(&self, cautions: &mut Cautions) {
         if (self.abv.is_none() || self.extract.is_none()) && self.kind != Kind::Water {

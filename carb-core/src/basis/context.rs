@@ -105,6 +105,11 @@ impl Basis {
         }
     }
 
+    /// The yield of the worst case, percent of theory: all of it, or more where the caller says so.
+    pub fn most_yield(&self) -> f64 {
+        (self.yield_percent * self.yield_factor).max(100.0)
+    }
+
     /// The solubility model for a drink.
     pub fn model_for(&self, kind: Kind) -> Model {
         self.model.unwrap_or(match (kind, self.name) {

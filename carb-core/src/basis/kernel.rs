@@ -108,9 +108,10 @@ impl Column<'_> {
             let (low, high) = Key::Altitude.limits().unwrap_or_default();
             for value in block.iter_mut() {
                 let pressure = atmosphere::station_pressure(sea_level, *value);
-                // Infinite, and so refused by the limits of the ambient pressure, where the altitude is.
+                // An altitude outside its limits becomes a pressure that is refused; what is no number stays none.
                 let outside = below(*value, low) | above(*value, high);
-                *value = if outside { f64::INFINITY } else { pressure };
+                let refused = if value.is_finite() { f64::MAX } else { *value };
+                *value = if outside { refused } else { pressure };
             }
         }
     }
@@ -198,7 +199,7 @@ fn block_loop<K: Kernel<N, M>, const N: usize, const M: usize>(
         let (low, high) = (slack(low, -1.0), slack(high, 1.0));
         for (found, &value) in refused.iter_mut().zip(column) {
             let outside = if (value < low) | (value > high) { code::OUT_OF_RANGE } else { *found };
-            *found = if value.is_nan() | (*found == code::NOT_A_NUMBER) { code::NOT_A_NUMBER } else { outside };
+            *found = if !value.is_finite() | (*found == code::NOT_A_NUMBER) { code::NOT_A_NUMBER } else { outside };
         }
     }
     for at in 0..BLOCK {

@@ -177,7 +177,12 @@ impl Request {
             (FieldKind::Number { .. }, Raw::Number(number)) if !number.is_finite() => {
                 return Err(Error::NotANumber { parameter: name });
             }
-            (FieldKind::Number { .. }, Raw::Number(number)) => match name.unit {
+            (FieldKind::Number { min, max, .. }, Raw::Number(number)) => match name.unit {
+                // So large that it is no finite number in SI units.
+                Some(unit) if !unit.to_si(number).is_finite() => {
+                    let value = f64::MAX.copysign(number);
+                    return Err(Error::OutOfRange { parameter: name, value, low: min, high: max });
+                }
                 Some(unit) => Value::Number(number, unit),
                 None => return wrong("a number"),
             },

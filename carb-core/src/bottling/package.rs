@@ -14,13 +14,13 @@ use crate::error::{Error, code};
 use crate::evidence::caution::{
     CARBONATION_DANGER, CARBONATION_HIGH, Caution, Cautions, FERMENTABLE_DANGER, FERMENTABLE_LEFT, HEATED_GLASS, above,
 };
-use crate::evidence::equation::{Equation, Measure, Standing, symbol};
-use crate::evidence::{Notes, Steps};
+use crate::evidence::equation::{Equation, Measure, Standing, limited, symbol};
+use crate::evidence::{NoSteps, Notes, Steps};
 use crate::property::fermentable;
-use crate::property::solubility::Solubility;
 use crate::property::solubility::composition::Factor;
 use crate::property::solubility::water_core::WaterCore;
-use crate::quantity::unit::{CO2_GRAMS_PER_LITRE, VOLUMES};
+use crate::property::solubility::{Here, Solubility};
+use crate::quantity::unit::{CO2_GRAMS_PER_LITRE, PASCAL, VOLUMES};
 use crate::quantity::{AbsolutePressure, Carbonation, GaugePressure, Key, Name, Percent, Temperature};
 
 /// How much more CO2 than the model says a drink may have kept; judgement.
@@ -33,9 +33,21 @@ pub static WORST_CO2: Equation = Equation {
     formula: "c = 1.08*r + s + e",
     result: symbol("c", Measure::In(&CO2_GRAMS_PER_LITRE), "CO2 in the package, per litre of drink as filled"),
     inputs: &[
-        symbol("r", Measure::In(&CO2_GRAMS_PER_LITRE), "larger of the two residual models, or the CO2 stated"),
-        symbol("s", Measure::In(&CO2_GRAMS_PER_LITRE), "CO2 from the sugar, full theoretical yield"),
-        symbol("e", Measure::In(&CO2_GRAMS_PER_LITRE), "CO2 from what is still fermentable, full theoretical yield"),
+        limited(
+            "r",
+            Measure::In(&CO2_GRAMS_PER_LITRE),
+            "larger of the two residual models, or the CO2 stated",
+            0.0,
+            30.0,
+        ),
+        limited("s", Measure::In(&CO2_GRAMS_PER_LITRE), "CO2 from the sugar, full theoretical yield", 0.0, 30.0),
+        limited(
+            "e",
+            Measure::In(&CO2_GRAMS_PER_LITRE),
+            "CO2 from what is still fermentable, full theoretical yield",
+            0.0,
+            30.0,
+        ),
     ],
     uncertainty_percent: None,
     uncertainty: "a bound on the safe side, not an estimate",
@@ -68,6 +80,24 @@ pub static EXPECTED_CO2: Equation = Equation {
     kernel: |x| x[0] + x[1] + x[2],
 };
 
+/// The worst case is never better than what is expected: the wine relation, carried far beyond its range, would make it
+/// so.
+pub static WORST_PRESSURE: Equation = Equation {
+    id: "worst_pressure",
+    title: "pressure in the worst case",
+    formula: "W = max(w, P)",
+    result: symbol("W", Measure::In(&PASCAL), "pressure in the worst case, absolute"),
+    inputs: &[
+        limited("w", Measure::In(&PASCAL), "pressure by the least favourable solubility, absolute", 0.0, 3.0e6),
+        limited("P", Measure::In(&PASCAL), "pressure expected, absolute", 0.0, 3.0e6),
+    ],
+    uncertainty_percent: None,
+    uncertainty: "a bound on the safe side, not an estimate",
+    sources: &[],
+    standing: Standing::Judgement,
+    kernel: |x| at_least(x[0], x[1]),
+};
+
 /// CO2 in a package, per litre of drink as filled, liquid and gas together; kg/m3.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Contents {
@@ -81,6 +111,14 @@ pub struct Contents {
 #[derive(Clone, Copy)]
 struct Package<S> {
     solubility: S,
+    /// Factor on the solubility in the worst case: the caller's where that lowers it, else 1.
+    worst_factor: f64,
+}
+
+impl<S> Package<S> {
+    fn new(solubility: S, context: &Context) -> Self {
+        Self { solubility, worst_factor: context.basis.solubility_factor.min(1.0) }
+    }
 }
 
 impl<S: Solubility> Package<S> {
@@ -97,11 +135,12 @@ impl<S: Solubility> Package<S> {
         let (absolute, told) = vessel.total(co2, steps);
         let gauge = pressure::gauge(absolute, ambient, steps);
 
-        let unfavourable = WaterCore { composition: Factor::Unfavourable, factor: 1.0 };
+        let unfavourable = WaterCore { composition: Factor::Unfavourable, factor: self.worst_factor };
         let (worst_here, more) = unfavourable.here(t, abv, extract, steps);
         let worst_vessel = Sealed::new(worst_here, Closed { headspace, filling, air: ambient }, t, steps);
         let (worst_co2, worst_solved) = worst_vessel.solve(contents.worst);
-        let (worst_absolute, worst_told) = worst_vessel.total(worst_co2, steps);
+        let (unfavourable, worst_told) = worst_vessel.total(worst_co2, steps);
+        let worst_absolute = steps.step(&WORST_PRESSURE, &[unfavourable, absolute], at_least(unfavourable, absolute));
         let worst_gauge = pressure::gauge(worst_absolute, ambient, steps);
 
         let range = bits | told | more | worst_told;
@@ -110,15 +149,16 @@ impl<S: Solubility> Package<S> {
         ([gauge, absolute, vessel.dissolved(co2), worst_gauge, worst_absolute], status)
     }
 
-    fn explain(status: i32, carbonation: Key, t: f64) -> Error {
+    fn explain(&self, status: i32, content: f64, [t, _, _, _, abv, extract]: [f64; 6]) -> Error {
+        let parameter = Name::first(Key::Carbonation);
         match status {
             code::VESSEL_FULL => Error::VesselFull { parameter: Name::first(Key::Temperature), value: t },
-            code::PRESSURE_TOO_HIGH => Error::PressureTooHigh {
-                parameter: Name::first(carbonation),
-                pressure: sealed::MOST,
-                limit: sealed::MOST,
-            },
-            _ => Error::NotConverged { parameter: Name::first(carbonation) },
+            code::TARGET_BELOW_HELD => {
+                let (here, _) = self.solubility.here(t, abv, extract, &mut NoSteps);
+                Error::TargetBelowHeld { parameter, value: content, held: here.dissolved(0.0, 0.0) }
+            }
+            code::PRESSURE_TOO_HIGH => Error::PressureTooHigh { parameter, limit: sealed::MOST },
+            _ => Error::NotConverged { parameter },
         }
     }
 }
@@ -142,8 +182,8 @@ impl<S: Solubility> Kernel<8, 5> for OfContents<S> {
     fn eval(&self, [expected, worst, rest @ ..]: [f64; 8], steps: &mut impl Steps) -> ([f64; 5], i32) {
         self.0.pressures(Contents { expected, worst }, rest, steps)
     }
-    fn explain(&self, status: i32, x: [f64; 8]) -> Error {
-        Package::<S>::explain(status, Key::Carbonation, x[2])
+    fn explain(&self, status: i32, [content, _, rest @ ..]: [f64; 8]) -> Error {
+        self.0.explain(status, content, rest)
     }
 }
 
@@ -155,6 +195,8 @@ struct OfStated<S> {
     live: f64,
     yield_percent: f64,
     yield_factor: f64,
+    /// Yield in the worst case, percent of theory.
+    most_percent: f64,
 }
 
 impl<S: Solubility> Kernel<8, 5> for OfStated<S> {
@@ -175,19 +217,19 @@ impl<S: Solubility> Kernel<8, 5> for OfStated<S> {
         let left = matter * self.live;
         let y = fermentable::extract_yield();
         let likely = extract_co2(y, self.yield_percent, self.yield_factor, left);
-        let most = extract_co2(y, 100.0, 1.0, left);
+        let most = extract_co2(y, self.most_percent, 1.0, left);
         let contents = Contents { expected: stated + 0.0 + likely, worst: worst_co2(stated, 0.0, most) };
         if left != 0.0 {
             steps.record(&fermentable::THEORETICAL_YIELD, &[0.0, 1.0], y);
             steps.record(&EXTRACT_CO2, &[y, self.yield_percent, self.yield_factor, left], likely);
-            steps.record(&EXTRACT_CO2, &[y, 100.0, 1.0, left], most);
+            steps.record(&EXTRACT_CO2, &[y, self.most_percent, 1.0, left], most);
         }
         steps.record(&EXPECTED_CO2, &[stated, 0.0, likely], contents.expected);
         steps.record(&WORST_CO2, &[stated, 0.0, most], contents.worst);
         self.package.pressures(contents, rest, steps)
     }
-    fn explain(&self, status: i32, x: [f64; 8]) -> Error {
-        Package::<S>::explain(status, Key::Carbonation, x[2])
+    fn explain(&self, status: i32, [content, _, rest @ ..]: [f64; 8]) -> Error {
+        self.package.explain(status, content, rest)
     }
 }
 
@@ -195,15 +237,16 @@ impl<S: Solubility> Kernel<8, 5> for OfStated<S> {
 pub(crate) fn visit<V: Visit<8, 5>>(context: &Context, visitor: V) -> V::Output {
     let basis = &context.basis;
     with_solubility!(context, solubility => visitor.visit(OfStated {
-        package: Package { solubility },
+        package: Package::new(solubility, context),
         live: if context.beverage.yeast == Yeast::Live { 1.0 } else { 0.0 },
         yield_percent: basis.yield_percent,
         yield_factor: basis.yield_factor,
+        most_percent: basis.most_yield(),
     }))
 }
 
 fn visit_contents<V: Visit<8, 5>>(context: &Context, visitor: V) -> V::Output {
-    with_solubility!(context, solubility => visitor.visit(OfContents(Package { solubility })))
+    with_solubility!(context, solubility => visitor.visit(OfContents(Package::new(solubility, context))))
 }
 
 /// The pressure in a package: never one bare number.
@@ -271,7 +314,7 @@ pub(crate) fn columns(
     let drink = context.beverage;
     Ok([
         stated,
-        drink.fermentable()?,
+        drink.fermentable_matter()?,
         keeping.temperature.si(),
         keeping.headspace.si(),
         keeping.filling.si(),
@@ -313,7 +356,8 @@ pub fn package_pressure(
     let values = visit(context, Once { x, steps: &mut Both(&mut notes, steps) })?;
     context.beverage.note_finished(&mut notes.cautions);
     context.note_model(&mut notes.cautions);
-    let left = extract_co2(fermentable::extract_yield(), 100.0, 1.0, x[1]);
+    let left =
+        extract_co2(fermentable::extract_yield(), context.basis.most_yield(), 1.0, context.beverage.fermentable()?);
     note_contents(worst_co2(x[0], 0.0, left), left, &mut notes.cautions);
     note_temperature(x[2], &mut notes.cautions);
     Ok(Answer { value: package(values), context: *context, notes })

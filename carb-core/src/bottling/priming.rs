@@ -166,11 +166,7 @@ impl<S: Solubility> Kernel<9, 2> for Priming<S> {
                 Error::TargetBelowHeld { parameter: Name::first(Key::Carbonation), value: target, held: r + e }
             }
             code::VESSEL_FULL => Error::VesselFull { parameter: Name::first(Key::Room), value: room },
-            _ => Error::PressureTooHigh {
-                parameter: Name::first(Key::Carbonation),
-                pressure: sealed::MOST,
-                limit: sealed::MOST,
-            },
+            _ => Error::PressureTooHigh { parameter: Name::first(Key::Carbonation), limit: sealed::MOST },
         }
     }
 }

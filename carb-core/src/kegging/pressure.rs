@@ -30,7 +30,7 @@ impl<S: Solubility> Kernel<5, 2> for Keg<S> {
         if status == code::TARGET_BELOW_HELD {
             return Error::TargetBelowHeld { parameter, value: c, held: here.dissolved_under(ambient) };
         }
-        Error::PressureTooHigh { parameter, pressure: here.total_pressure(c), limit: sealed::MOST }
+        Error::PressureTooHigh { parameter, limit: sealed::MOST }
     }
 }
 

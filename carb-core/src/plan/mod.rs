@@ -283,13 +283,15 @@ fn contents(
 ) -> Result<Found, Error> {
     let context = physical(request)?;
     let warmest = warmest(request)?;
-    let residual = |model, steps: &mut dyn Steps| {
-        let basis = Basis { residual: model, ..context.basis };
+    let residual = |model, factor, steps: &mut dyn Steps| {
+        let basis = Basis { residual: model, residual_factor: factor, ..context.basis };
         open::residual_co2(warmest, &context.with_basis(basis), &mut &mut *steps).map(|answer| answer.value.si())
     };
-    let held = residual(ResidualModel::Equilibrium, steps)?;
-    let table = residual(ResidualModel::Table, steps)?;
-    let larger = if held > table { held } else { table };
+    let factor = context.basis.residual_factor;
+    let held = residual(ResidualModel::Equilibrium, factor, steps)?;
+    // In the worst case the larger of the two models, and no factor below 1.
+    let unfavourable = residual(ResidualModel::Equilibrium, factor.max(1.0), steps)?;
+    let larger = residual(ResidualModel::Table, factor.max(1.0), steps)?.max(unfavourable);
     let (d, left) = (dose.dose.si(), context.beverage.fermentable()?);
     let basis = &context.basis;
     let mut made = |y: f64, percent: f64, factor: f64, matter: f64| {
@@ -301,9 +303,12 @@ fn contents(
         made(likely, basis.yield_percent, basis.yield_factor, d),
         made(extract, basis.yield_percent, basis.yield_factor, left),
     );
-    let (most_sugar, most_extract) = (made(most, 100.0, 1.0, d), made(extract, 100.0, 1.0, left));
-    let least_of = likely * LEAST_YIELD / 100.0;
-    let least_yield = if least_of < sugar.yield_range.0 { least_of } else { sugar.yield_range.0 };
+    let at_most = basis.most_yield();
+    let (most_sugar, most_extract) = (made(most, at_most, 1.0, d), made(extract, at_most, 1.0, left));
+    // The least that the sugar may give: Balling's share, or a poor sample of it, and never more than is expected.
+    let share = LEAST_YIELD.min(basis.yield_percent);
+    let poorest = sugar.yield_range.0.min(likely) * basis.yield_percent.min(100.0) / 100.0;
+    let least_yield = (likely * share / 100.0).min(poorest);
     let expected = held + from_sugar + from_extract;
     let worst = worst_co2(larger, most_sugar, most_extract);
     steps.record(&EXPECTED_CO2, &[held, from_sugar, from_extract], expected);

@@ -40,4 +40,5 @@ pub static CATALOGUE: &[&Equation] = &[
     &priming::BATCH,
     &package::EXPECTED_CO2,
     &package::WORST_CO2,
+    &package::WORST_PRESSURE,
 ];

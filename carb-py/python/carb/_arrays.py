@@ -10,27 +10,30 @@ import numpy as np
 from numpy.typing import NDArray
 
 from . import _carb
-from ._errors import CarbError
+from ._errors import CarbError, CarbWarning
 from ._result import CODES, Caution, Result
 
 
 class Elements:
     """The answers for the elements of arrays. An output is worked out when it is first asked for."""
 
-    def __init__(self, function: str, given: dict[str, Any], arrays: dict[str, NDArray[np.float64]]) -> None:
-        self.function = function
+    def __init__(self, kind: type[Result[Any]], given: dict[str, Any], arrays: dict[str, NDArray[np.float64]]) -> None:
+        self.kind = kind
         self.given = given
         self.arrays = arrays
         self.shape = np.broadcast_shapes(*(array.shape for array in arrays.values()))
         self.cautions: tuple[Caution, ...] = ()
         self._values: dict[str, NDArray[np.float64]] = {}
-        whole = {name: array if array.size == 1 else np.broadcast_to(array, self.shape) for name, array in arrays.items()}
-        self._columns = {name: np.ascontiguousarray(array).ravel() for name, array in whole.items()}
+        self._columns = {name: self._column(array) for name, array in arrays.items()}
         self._count = int(np.prod(self.shape))
-        self.status = self._run(Result.of(function).outputs[0])
+        self.status = self._run(kind.outputs[0])
+
+    def _column(self, array: NDArray[np.float64]) -> NDArray[np.float64]:
+        """One number for all elements, or one for each."""
+        return array.ravel() if array.size == 1 else np.broadcast_to(array, self.shape).ravel()
 
     def _run(self, name: str) -> NDArray[np.int32]:
-        values, status = _carb.each(self.function, self.given, self._columns, self._count, name)
+        values, status = _carb.each(self.kind.function, self.given, self._columns, self._count, name)
         self._values[name] = values.reshape(self.shape)
         self._values[name].flags.writeable = status.flags.writeable = False
         return status.reshape(self.shape)
@@ -60,7 +63,7 @@ class Elements:
             return
         index = self.first(wrong)
         try:
-            _carb.answer(self.function, self.element(index))
+            _carb.answer(self.kind.function, self.element(index))
         except CarbError as error:
             text = f"{error} (element {', '.join(map(str, index))})"
             found = CarbError(text, error.code, error.parameter, error.value, error.low, error.high, index)
@@ -77,7 +80,7 @@ class Elements:
             outside = (self.status > 0) & ((self.status >> bit) & 1).astype(bool)
             count = np.count_nonzero(outside)
             if count:
-                one = Result.of(self.function)(_carb.answer(self.function, self.element(self.first(outside))))
+                one = self.kind(_carb.answer(self.kind.function, self.element(self.first(outside))))
                 said = next(caution for caution in one.cautions if caution.code == code)
                 found.append(said._replace(text=f"{count} of {self._count} elements: {said.text}"))
         self.cautions = tuple(found)
@@ -98,18 +101,19 @@ def column(name: str, value: Any) -> NDArray[np.float64]:
     raise TypeError(name)
 
 
-def answer(function: str, given: dict[str, Any], refuse: bool, warn: bool) -> _carb.Record | Elements:
+def answer(kind: type[Result[Any]], given: dict[str, Any], refuse: bool, warn: bool) -> _carb.Record | Elements:
     """Answers where something may be an array."""
     plain = {n: v for n, v in given.items() if v is not None and (not hasattr(v, "__len__") or isinstance(v, str))}
     arrays = {n: column(n, v) for n, v in given.items() if v is not None and n not in plain}
     if all(array.shape == () for array in arrays.values()):
-        return _carb.answer(function, {n: float(arrays[n]) if n in arrays else v for n, v in given.items()})
-    found = Elements(function, _carb.request(plain), arrays)
+        return _carb.answer(kind.function, {n: float(arrays[n]) if n in arrays else v for n, v in given.items()})
+    found = Elements(kind, _carb.request(plain), arrays)
     if refuse:
         found.refuse()
     found.caution()
+    kinds = {warning.code: warning for warning in CarbWarning.__subclasses__()}
     for caution in found.cautions if warn else ():
-        warnings.warn(Result.warnings[caution.code](caution.text), stacklevel=_outside())
+        warnings.warn(kinds[caution.code](caution.text), stacklevel=_outside())
     return found
 
 

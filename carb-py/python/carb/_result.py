@@ -154,12 +154,14 @@ def part(kind: type[Part[Any]], noun: str, doc: str) -> property:
 class Result(Values, Generic[T]):
     """The answer of a function, with everything that it stands on.
 
-    Where arrays were given, the outputs are arrays; what belongs to one element (working, sources, ...) is had from that
-    element: ``result[3].working()``.
+    Where arrays were given, the outputs are arrays; what belongs to one element (working, sources, ...) is had from
+    that element: ``result[3].working()``.
     """
 
     __slots__ = ("_answer", "_whole")
     function: ClassVar[str] = ""
+    outputs: ClassVar[tuple[str, ...]] = ()
+    """The outputs in every unit, nouns before."""
     _answer: _carb.Record | Elements
 
     def __init__(self, answer: _carb.Record | Elements) -> None:
@@ -250,12 +252,15 @@ class Result(Values, Generic[T]):
         return answer
 
     def __getitem__(self: R, index: Any) -> R:
-        """The result of one element."""
+        """The result of one element, or of some, where arrays were given."""
         if self._elements is None:
             raise TypeError("this is the result for a single number")
-        return type(self)(_carb.answer(self.function, self._elements.element(index)))
+        return _again(type(self), self._elements.element(index))
 
-    __iter__ = None
+    def __repr__(self) -> str:
+        if self._elements is None:
+            return super().__repr__()
+        return f"<{type(self).__name__} of shape {self._elements.shape}: {', '.join(self.shown)}>"
 
     def __eq__(self, other: object) -> bool:
         return type(self) is type(other) and _key(self.request) == _key(other.request)  # type: ignore[attr-defined]
@@ -299,7 +304,7 @@ def run(kind: type[R], given: dict[str, Any], warn: bool = True) -> R:
         if hasattr(value, "__len__") and not isinstance(value, str):
             from ._arrays import answer
 
-            return kind(answer(kind.function, given, errors == "raise", warn))
+            return kind(answer(kind, given, errors == "raise", warn))
     return kind(_carb.answer(kind.function, given))
 
 

@@ -203,9 +203,9 @@ pub static DISSOLVED: Equation = Equation {
     formula: "c = k*F*m*44.0095/(1000/rho + 0.0335*m)",
     result: symbol("c", Measure::In(&CO2_GRAMS_PER_LITRE), "CO2 in the drink"),
     inputs: &[
-        symbol("F", Measure::Plain(""), "solubility relative to water"),
-        symbol("m", Measure::Plain("mol/kg"), "CO2 per mass of water"),
-        symbol("rho", Measure::Plain("kg/m3"), "density of water"),
+        limited("F", Measure::Plain(""), "solubility relative to water", 0.5, 1.0),
+        limited("m", Measure::Plain("mol/kg"), "CO2 per mass of water", 0.0, 0.7),
+        limited("rho", Measure::Plain("kg/m3"), "density of water", 980.0, 1000.0),
         symbol("k", Measure::In(&FACTOR), "factor on the solubility, 1 by default"),
     ],
     uncertainty_percent: Some(0.2),

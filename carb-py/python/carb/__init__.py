@@ -1,0 +1,34 @@
+"""The mathematics of carbonating and packaging beer, cider, mead and soft drinks.
+
+>>> import carb
+>>> pressure = carb.keg_pressure(volumes=2.5, temperature_f=38, altitude_m=0)
+>>> round(pressure.gauge_psi, 1)
+11.2
+
+Functions take names with units and give results with names and units; ``pressure.working()`` shows how a number was
+found, ``pressure.cautions`` what to mind, ``pressure.sources`` where the equations come from.
+"""
+
+from . import _generated
+from ._carb import __version__
+from ._errors import CarbError, CarbWarning
+from ._generated import *  # noqa: F403
+from ._generated import At
+from ._plan import Plan, plan
+from ._result import CODES, Caution, Result, Source
+
+at = At
+
+__all__ = [
+    *_generated.__all__,
+    "CODES",
+    "CarbError",
+    "CarbWarning",
+    "Caution",
+    "Plan",
+    "Result",
+    "Source",
+    "__version__",
+    "at",
+    "plan",
+]

@@ -1,0 +1,856 @@
+"""The functions of the library and their results."""
+
+# Written by generate.py from the tables of the core; a test compares.
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any, Literal, TypeVar
+
+from ._at import Bound, bound
+from ._errors import CarbWarning
+from ._result import Part, Result, function, output, part
+
+if TYPE_CHECKING:
+    from ._types import Number
+
+__all__ = [
+    "AlcoholHighWarning",
+    "AmbientPressure",
+    "At",
+    "BelowFreezingWarning",
+    "ChartPressureWarning",
+    "ChartTemperatureWarning",
+    "CoreWarmWarning",
+    "DissolvedCo2",
+    "ExtractHighWarning",
+    "GasPressureWarning",
+    "Gravity",
+    "GravityRangeWarning",
+    "KegPressure",
+    "PackagePressure",
+    "PackagePressureExpected",
+    "PackagePressureWorst",
+    "PrimingSugar",
+    "ResidualCo2",
+    "ResidualHeldWarning",
+    "WineTemperatureWarning",
+    "ambient_pressure",
+    "dissolved_co2",
+    "gravity",
+    "keg_pressure",
+    "package_pressure",
+    "priming_sugar",
+    "residual_co2",
+]
+
+T = TypeVar("T")
+
+
+class ChartTemperatureWarning(CarbWarning):
+    """Elements with the caution ``chart_temperature``."""
+
+    code = "chart_temperature"
+
+
+class ChartPressureWarning(CarbWarning):
+    """Elements with the caution ``chart_pressure``."""
+
+    code = "chart_pressure"
+
+
+class CoreWarmWarning(CarbWarning):
+    """Elements with the caution ``core_warm``."""
+
+    code = "core_warm"
+
+
+class BelowFreezingWarning(CarbWarning):
+    """Elements with the caution ``below_freezing``."""
+
+    code = "below_freezing"
+
+
+class ResidualHeldWarning(CarbWarning):
+    """Elements with the caution ``residual_held``."""
+
+    code = "residual_held"
+
+
+class WineTemperatureWarning(CarbWarning):
+    """Elements with the caution ``wine_temperature``."""
+
+    code = "wine_temperature"
+
+
+class ExtractHighWarning(CarbWarning):
+    """Elements with the caution ``extract_high``."""
+
+    code = "extract_high"
+
+
+class AlcoholHighWarning(CarbWarning):
+    """Elements with the caution ``alcohol_high``."""
+
+    code = "alcohol_high"
+
+
+class GasPressureWarning(CarbWarning):
+    """Elements with the caution ``gas_pressure``."""
+
+    code = "gas_pressure"
+
+
+class GravityRangeWarning(CarbWarning):
+    """Elements with the caution ``gravity_range``."""
+
+    code = "gravity_range"
+
+
+class DissolvedCo2(Result[T]):
+    """CO2 that a drink holds at equilibrium under a pressure of CO2."""
+
+    __slots__ = ()
+    function = "dissolved_co2"
+    outputs = ("co2_g_per_l", "volumes")
+    shown = ("co2_g_per_l", "volumes")
+    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
+    volumes = output("volumes", "CO2 per litre of drink, vol.")
+
+
+@function(DissolvedCo2)
+def dissolved_co2(
+    *,
+    gauge_kpa: Number | None = None,
+    gauge_bar: Number | None = None,
+    gauge_psi: Number | None = None,
+    gauge_pa: Number | None = None,
+    abs_kpa: Number | None = None,
+    abs_bar: Number | None = None,
+    abs_psi: Number | None = None,
+    abs_pa: Number | None = None,
+    temperature_c: Number | None = None,
+    temperature_f: Number | None = None,
+    temperature_k: Number | None = None,
+    altitude_m: Number | None = None,
+    altitude_ft: Number | None = None,
+    ambient_kpa: Number | None = None,
+    ambient_bar: Number | None = None,
+    ambient_psi: Number | None = None,
+    ambient_pa: Number | None = None,
+    sea_level_kpa: float | None = None,
+    sea_level_bar: float | None = None,
+    sea_level_psi: float | None = None,
+    sea_level_pa: float | None = None,
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
+    abv_percent: Number | None = None,
+    extract_g_per_l: Number | None = None,
+    basis: Literal["handbook", "physical"] | None = None,
+    model: Literal["chart_fit", "water_core", "eu_wine"] | None = None,
+    solubility_multiplier: float | None = None,
+    errors: Literal["raise", "nan"] = "raise",
+    **unknown: Any,
+) -> DissolvedCo2[Any]:
+    """CO2 that a drink holds at equilibrium under a pressure of CO2.
+
+    Parameters
+    ----------
+    gauge_kpa, gauge_bar, gauge_psi, gauge_pa : float or array, optional
+        Pressure above the air outside, total of the gas over the drink. From -110 to 3000 in ``gauge_kpa``.
+        Required: this, or another pressure.
+    abs_kpa, abs_bar, abs_psi, abs_pa : float or array, optional
+        Pressure above vacuum, total of the gas over the drink. From 0 to 3000 in ``abs_kpa``. Required: this,
+        or another pressure.
+    temperature_c, temperature_f, temperature_k : float or array, optional
+        Temperature of the drink. From -5 to 60 in ``temperature_c``. Required.
+    altitude_m, altitude_ft : float or array, optional
+        Height above sea level, from which the air pressure outside follows by ISO 2533. From -500 to 9000 in
+        ``altitude_m``. Default: needed with a gauge pressure, unless ambient is given.
+    ambient_kpa, ambient_bar, ambient_psi, ambient_pa : float or array, optional
+        Measured pressure of the air outside, at the station (not reduced to sea level). From 30 to 110 in
+        ``ambient_kpa``. Default: needed with a gauge pressure, unless altitude is given.
+    sea_level_kpa, sea_level_bar, sea_level_psi, sea_level_pa : float, optional
+        Air pressure reduced to sea level, as weather reports give it; needs the altitude too. From 87 to 109
+        in ``sea_level_kpa``. Default: 101.325 kPa, the standard atmosphere.
+    beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
+        What the drink is. Default: beer.
+    abv_percent : float or array, optional
+        Alcohol by volume. From 0 to 25 in ``abv_percent``. Default: usual for the drink, and noted.
+    extract_g_per_l : float or array, optional
+        Everything dissolved except CO2 and alcohol: it lowers the solubility of CO2. From 0 to 400 in
+        ``extract_g_per_l``. Default: usual for the drink, and noted.
+    basis : {"handbook", "physical"}, optional
+        The set of assumptions to start from. Default: handbook.
+    model : {"chart_fit", "water_core", "eu_wine"}, optional
+        The solubility model (default: that of the basis for this drink). Default: that of the basis for the
+        drink.
+    solubility_multiplier : float, optional
+        Factor on every solubility. From 0.5 to 2 in ``solubility_multiplier``. Default: 1.
+    errors : {"raise", "nan"}, optional
+        For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
+
+    Returns
+    -------
+    DissolvedCo2
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, a value outside its range, or where there is no answer.
+
+    Warns
+    -----
+    CarbWarning
+        For arrays, where elements lie outside the range of an equation. (For numbers, see ``cautions``.)
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.dissolved_co2(gauge_psi=12, temperature_f=38, altitude_m=0).co2_g_per_l
+    5.092096899113167
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+class KegPressure(Result[T]):
+    """Regulator pressure that holds a drink at a carbonation."""
+
+    __slots__ = ()
+    function = "keg_pressure"
+    outputs = ("gauge_kpa", "gauge_bar", "gauge_psi", "gauge_pa", "abs_kpa", "abs_bar", "abs_psi", "abs_pa")
+    shown = ("gauge_kpa", "gauge_bar", "gauge_psi", "abs_kpa", "abs_bar", "abs_psi")
+    gauge_kpa = output("gauge_kpa", "Pressure above the air outside, total of the gas over the drink, kPa.")
+    gauge_bar = output("gauge_bar", "Pressure above the air outside, total of the gas over the drink, bar.")
+    gauge_psi = output("gauge_psi", "Pressure above the air outside, total of the gas over the drink, psi.")
+    gauge_pa = output("gauge_pa", "Pressure above the air outside, total of the gas over the drink, Pa.")
+    abs_kpa = output("abs_kpa", "Pressure above vacuum, total of the gas over the drink, kPa.")
+    abs_bar = output("abs_bar", "Pressure above vacuum, total of the gas over the drink, bar.")
+    abs_psi = output("abs_psi", "Pressure above vacuum, total of the gas over the drink, psi.")
+    abs_pa = output("abs_pa", "Pressure above vacuum, total of the gas over the drink, Pa.")
+
+
+@function(KegPressure)
+def keg_pressure(
+    *,
+    co2_g_per_l: Number | None = None,
+    volumes: Number | None = None,
+    temperature_c: Number | None = None,
+    temperature_f: Number | None = None,
+    temperature_k: Number | None = None,
+    altitude_m: Number | None = None,
+    altitude_ft: Number | None = None,
+    ambient_kpa: Number | None = None,
+    ambient_bar: Number | None = None,
+    ambient_psi: Number | None = None,
+    ambient_pa: Number | None = None,
+    sea_level_kpa: float | None = None,
+    sea_level_bar: float | None = None,
+    sea_level_psi: float | None = None,
+    sea_level_pa: float | None = None,
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
+    abv_percent: Number | None = None,
+    extract_g_per_l: Number | None = None,
+    basis: Literal["handbook", "physical"] | None = None,
+    model: Literal["chart_fit", "water_core", "eu_wine"] | None = None,
+    solubility_multiplier: float | None = None,
+    errors: Literal["raise", "nan"] = "raise",
+    **unknown: Any,
+) -> KegPressure[Any]:
+    """Regulator pressure that holds a drink at a carbonation.
+
+    Parameters
+    ----------
+    co2_g_per_l, volumes : float or array, optional
+        CO2 per litre of drink. From 0 to 30 in ``co2_g_per_l``. Required.
+    temperature_c, temperature_f, temperature_k : float or array, optional
+        Temperature of the drink. From -5 to 60 in ``temperature_c``. Required.
+    altitude_m, altitude_ft : float or array, optional
+        Height above sea level, from which the air pressure outside follows by ISO 2533. From -500 to 9000 in
+        ``altitude_m``. Required: this, or another ambient.
+    ambient_kpa, ambient_bar, ambient_psi, ambient_pa : float or array, optional
+        Measured pressure of the air outside, at the station (not reduced to sea level). From 30 to 110 in
+        ``ambient_kpa``. Required: this, or another ambient.
+    sea_level_kpa, sea_level_bar, sea_level_psi, sea_level_pa : float, optional
+        Air pressure reduced to sea level, as weather reports give it; needs the altitude too. From 87 to 109
+        in ``sea_level_kpa``. Default: 101.325 kPa, the standard atmosphere.
+    beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
+        What the drink is. Default: beer.
+    abv_percent : float or array, optional
+        Alcohol by volume. From 0 to 25 in ``abv_percent``. Default: usual for the drink, and noted.
+    extract_g_per_l : float or array, optional
+        Everything dissolved except CO2 and alcohol: it lowers the solubility of CO2. From 0 to 400 in
+        ``extract_g_per_l``. Default: usual for the drink, and noted.
+    basis : {"handbook", "physical"}, optional
+        The set of assumptions to start from. Default: handbook.
+    model : {"chart_fit", "water_core", "eu_wine"}, optional
+        The solubility model (default: that of the basis for this drink). Default: that of the basis for the
+        drink.
+    solubility_multiplier : float, optional
+        Factor on every solubility. From 0.5 to 2 in ``solubility_multiplier``. Default: 1.
+    errors : {"raise", "nan"}, optional
+        For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
+
+    Returns
+    -------
+    KegPressure
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, a value outside its range, or where there is no answer.
+
+    Warns
+    -----
+    CarbWarning
+        For arrays, where elements lie outside the range of an equation. (For numbers, see ``cautions``.)
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.keg_pressure(volumes=2.5, temperature_f=38, altitude_m=0).gauge_kpa
+    77.31862844464919
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+class ResidualCo2(Result[T]):
+    """CO2 left in a drink after fermentation, open to the air."""
+
+    __slots__ = ()
+    function = "residual_co2"
+    outputs = ("co2_g_per_l", "volumes")
+    shown = ("co2_g_per_l", "volumes")
+    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
+    volumes = output("volumes", "CO2 per litre of drink, vol.")
+
+
+@function(ResidualCo2)
+def residual_co2(
+    *,
+    warmest_c: Number | None = None,
+    warmest_f: Number | None = None,
+    warmest_k: Number | None = None,
+    altitude_m: Number | None = None,
+    altitude_ft: Number | None = None,
+    ambient_kpa: Number | None = None,
+    ambient_bar: Number | None = None,
+    ambient_psi: Number | None = None,
+    ambient_pa: Number | None = None,
+    sea_level_kpa: float | None = None,
+    sea_level_bar: float | None = None,
+    sea_level_psi: float | None = None,
+    sea_level_pa: float | None = None,
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
+    abv_percent: Number | None = None,
+    extract_g_per_l: Number | None = None,
+    basis: Literal["handbook", "physical"] | None = None,
+    model: Literal["chart_fit", "water_core", "eu_wine"] | None = None,
+    residual_model: Literal["table", "equilibrium"] | None = None,
+    solubility_multiplier: float | None = None,
+    residual_multiplier: float | None = None,
+    errors: Literal["raise", "nan"] = "raise",
+    **unknown: Any,
+) -> ResidualCo2[Any]:
+    """CO2 left in a drink after fermentation, open to the air.
+
+    Parameters
+    ----------
+    warmest_c, warmest_f, warmest_k : float or array, optional
+        Highest temperature of the drink since active fermentation. From 0 to 45 in ``warmest_c``. Required.
+    altitude_m, altitude_ft : float or array, optional
+        Height above sea level, from which the air pressure outside follows by ISO 2533. From -500 to 9000 in
+        ``altitude_m``. Required: this, or another ambient.
+    ambient_kpa, ambient_bar, ambient_psi, ambient_pa : float or array, optional
+        Measured pressure of the air outside, at the station (not reduced to sea level). From 30 to 110 in
+        ``ambient_kpa``. Required: this, or another ambient.
+    sea_level_kpa, sea_level_bar, sea_level_psi, sea_level_pa : float, optional
+        Air pressure reduced to sea level, as weather reports give it; needs the altitude too. From 87 to 109
+        in ``sea_level_kpa``. Default: 101.325 kPa, the standard atmosphere.
+    beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
+        What the drink is. Default: beer.
+    abv_percent : float or array, optional
+        Alcohol by volume. From 0 to 25 in ``abv_percent``. Default: usual for the drink, and noted.
+    extract_g_per_l : float or array, optional
+        Everything dissolved except CO2 and alcohol: it lowers the solubility of CO2. From 0 to 400 in
+        ``extract_g_per_l``. Default: usual for the drink, and noted.
+    basis : {"handbook", "physical"}, optional
+        The set of assumptions to start from. Default: handbook.
+    model : {"chart_fit", "water_core", "eu_wine"}, optional
+        The solubility model (default: that of the basis for this drink). Default: that of the basis for the
+        drink.
+    residual_model : {"table", "equilibrium"}, optional
+        The model of residual CO2 (default: that of the basis). Default: that of the basis.
+    solubility_multiplier : float, optional
+        Factor on every solubility. From 0.5 to 2 in ``solubility_multiplier``. Default: 1.
+    residual_multiplier : float, optional
+        Factor on the residual CO2. From 0 to 3 in ``residual_multiplier``. Default: 1.
+    errors : {"raise", "nan"}, optional
+        For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
+
+    Returns
+    -------
+    ResidualCo2
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, a value outside its range, or where there is no answer.
+
+    Warns
+    -----
+    CarbWarning
+        For arrays, where elements lie outside the range of an equation. (For numbers, see ``cautions``.)
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.residual_co2(warmest_c=20, altitude_m=0).co2_g_per_l
+    1.7029879588734678
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+class PrimingSugar(Result[T]):
+    """Priming sugar that gives a drink its carbonation."""
+
+    __slots__ = ()
+    function = "priming_sugar"
+    outputs = ("mass_g", "mass_kg", "mass_oz", "mass_lb", "dose_g_per_l")
+    shown = ("mass_g", "mass_oz", "dose_g_per_l")
+    mass_g = output("mass_g", "Mass of priming sugar, as sold.")
+    mass_kg = output("mass_kg", "Mass of priming sugar, as sold, kg.")
+    mass_oz = output("mass_oz", "Mass of priming sugar, as sold, oz.")
+    mass_lb = output("mass_lb", "Mass of priming sugar, as sold, lb.")
+    dose_g_per_l = output("dose_g_per_l", "Priming sugar, as sold, per litre of drink, g/L.")
+
+
+@function(PrimingSugar)
+def priming_sugar(
+    *,
+    co2_g_per_l: Number | None = None,
+    volumes: Number | None = None,
+    warmest_c: Number | None = None,
+    warmest_f: Number | None = None,
+    warmest_k: Number | None = None,
+    packaged_l: Number | None = None,
+    packaged_ml: Number | None = None,
+    packaged_us_gal: Number | None = None,
+    packaged_imp_gal: Number | None = None,
+    packaged_us_fl_oz: Number | None = None,
+    altitude_m: Number | None = None,
+    altitude_ft: Number | None = None,
+    ambient_kpa: Number | None = None,
+    ambient_bar: Number | None = None,
+    ambient_psi: Number | None = None,
+    ambient_pa: Number | None = None,
+    sea_level_kpa: float | None = None,
+    sea_level_bar: float | None = None,
+    sea_level_psi: float | None = None,
+    sea_level_pa: float | None = None,
+    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup"] | None = None,
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
+    abv_percent: Number | None = None,
+    extract_g_per_l: Number | None = None,
+    fermentable_g_per_l: Number | None = None,
+    yeast: Literal["live", "none"] | None = None,
+    basis: Literal["handbook", "physical"] | None = None,
+    model: Literal["chart_fit", "water_core", "eu_wine"] | None = None,
+    residual_model: Literal["table", "equilibrium"] | None = None,
+    yield_percent: float | None = None,
+    count_headspace: bool | None = None,
+    headspace_percent: Number | None = None,
+    room_c: Number | None = None,
+    room_f: Number | None = None,
+    room_k: Number | None = None,
+    solubility_multiplier: float | None = None,
+    residual_multiplier: float | None = None,
+    yield_multiplier: float | None = None,
+    errors: Literal["raise", "nan"] = "raise",
+    **unknown: Any,
+) -> PrimingSugar[Any]:
+    """Priming sugar that gives a drink its carbonation.
+
+    Parameters
+    ----------
+    co2_g_per_l, volumes : float or array, optional
+        CO2 per litre of drink. From 0 to 30 in ``co2_g_per_l``. Required.
+    warmest_c, warmest_f, warmest_k : float or array, optional
+        Highest temperature of the drink since active fermentation. From 0 to 45 in ``warmest_c``. Required.
+    packaged_l, packaged_ml, packaged_us_gal, packaged_imp_gal, packaged_us_fl_oz : float or array, optional
+        Drink that reaches packages (not the batch size: trub and losses stay behind). From 0.001 to 1e+06 in
+        ``packaged_l``. Required.
+    altitude_m, altitude_ft : float or array, optional
+        Height above sea level, from which the air pressure outside follows by ISO 2533. From -500 to 9000 in
+        ``altitude_m``. Required: this, or another ambient.
+    ambient_kpa, ambient_bar, ambient_psi, ambient_pa : float or array, optional
+        Measured pressure of the air outside, at the station (not reduced to sea level). From 30 to 110 in
+        ``ambient_kpa``. Required: this, or another ambient.
+    sea_level_kpa, sea_level_bar, sea_level_psi, sea_level_pa : float, optional
+        Air pressure reduced to sea level, as weather reports give it; needs the altitude too. From 87 to 109
+        in ``sea_level_kpa``. Default: 101.325 kPa, the standard atmosphere.
+    sugar : {"dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey",
+        "maple_syrup"}, optional
+        The priming sugar. Default: sucrose.
+    beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
+        What the drink is. Default: beer.
+    abv_percent : float or array, optional
+        Alcohol by volume. From 0 to 25 in ``abv_percent``. Default: usual for the drink, and noted.
+    extract_g_per_l : float or array, optional
+        Everything dissolved except CO2 and alcohol: it lowers the solubility of CO2. From 0 to 400 in
+        ``extract_g_per_l``. Default: usual for the drink, and noted.
+    fermentable_g_per_l : float or array, optional
+        What yeast in the package can still turn into CO2: it makes pressure. From 0 to 400 in
+        ``fermentable_g_per_l``. Default: 0 for beer and water, and noted; needed for other drinks with living
+        yeast.
+    yeast : {"live", "none"}, optional
+        Whether living yeast goes into the package. Default: live.
+    basis : {"handbook", "physical"}, optional
+        The set of assumptions to start from. Default: handbook.
+    model : {"chart_fit", "water_core", "eu_wine"}, optional
+        The solubility model (default: that of the basis for this drink). Default: that of the basis for the
+        drink.
+    residual_model : {"table", "equilibrium"}, optional
+        The model of residual CO2 (default: that of the basis). Default: that of the basis.
+    yield_percent : float, optional
+        CO2 really made, in percent of the sugar's theoretical yield. From 50 to 105 in ``yield_percent``.
+        Default: that of the basis: 100 by the handbook, 95 by the balance.
+    count_headspace : bool, optional
+        Whether the gas over the drink takes its share of the CO2. Default: that of the basis.
+    headspace_percent : float or array, optional
+        Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
+        Default: 4 % of the liquid; counts by the physical basis only.
+    room_c, room_f, room_k : float or array, optional
+        Temperature at which bottles are conditioned. From -5 to 60 in ``room_c``. Default: 20 °C; counts by
+        the physical basis only.
+    solubility_multiplier : float, optional
+        Factor on every solubility. From 0.5 to 2 in ``solubility_multiplier``. Default: 1.
+    residual_multiplier : float, optional
+        Factor on the residual CO2. From 0 to 3 in ``residual_multiplier``. Default: 1.
+    yield_multiplier : float, optional
+        Factor on the yield of sugar. From 0.5 to 2 in ``yield_multiplier``. Default: 1.
+    errors : {"raise", "nan"}, optional
+        For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
+
+    Returns
+    -------
+    PrimingSugar
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, a value outside its range, or where there is no answer.
+
+    Warns
+    -----
+    CarbWarning
+        For arrays, where elements lie outside the range of an equation. (For numbers, see ``cautions``.)
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.priming_sugar(volumes=2.5, warmest_f=68, packaged_us_gal=5, altitude_m=0, sugar="sucrose").mass_g
+    119.2044278929602
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+class PackagePressureExpected(Part[T]):
+    """The outputs of PackagePressure that are expected."""
+
+    __slots__ = ()
+    shown = ("gauge_kpa", "gauge_bar", "gauge_psi", "abs_kpa", "abs_bar", "abs_psi", "co2_g_per_l", "volumes")
+    gauge_kpa = output("gauge_kpa", "Pressure above the air outside, total of the gas over the drink, kPa.")
+    gauge_bar = output("gauge_bar", "Pressure above the air outside, total of the gas over the drink, bar.")
+    gauge_psi = output("gauge_psi", "Pressure above the air outside, total of the gas over the drink, psi.")
+    gauge_pa = output("gauge_pa", "Pressure above the air outside, total of the gas over the drink, Pa.")
+    abs_kpa = output("abs_kpa", "Pressure above vacuum, total of the gas over the drink, kPa.")
+    abs_bar = output("abs_bar", "Pressure above vacuum, total of the gas over the drink, bar.")
+    abs_psi = output("abs_psi", "Pressure above vacuum, total of the gas over the drink, psi.")
+    abs_pa = output("abs_pa", "Pressure above vacuum, total of the gas over the drink, Pa.")
+    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
+    volumes = output("volumes", "CO2 per litre of drink, vol.")
+
+
+class PackagePressureWorst(Part[T]):
+    """The outputs of PackagePressure that are worst."""
+
+    __slots__ = ()
+    shown = ("gauge_kpa", "gauge_bar", "gauge_psi", "abs_kpa", "abs_bar", "abs_psi")
+    gauge_kpa = output("gauge_kpa", "Pressure above the air outside, total of the gas over the drink, kPa.")
+    gauge_bar = output("gauge_bar", "Pressure above the air outside, total of the gas over the drink, bar.")
+    gauge_psi = output("gauge_psi", "Pressure above the air outside, total of the gas over the drink, psi.")
+    gauge_pa = output("gauge_pa", "Pressure above the air outside, total of the gas over the drink, Pa.")
+    abs_kpa = output("abs_kpa", "Pressure above vacuum, total of the gas over the drink, kPa.")
+    abs_bar = output("abs_bar", "Pressure above vacuum, total of the gas over the drink, bar.")
+    abs_psi = output("abs_psi", "Pressure above vacuum, total of the gas over the drink, psi.")
+    abs_pa = output("abs_pa", "Pressure above vacuum, total of the gas over the drink, Pa.")
+
+
+class PackagePressure(Result[T]):
+    """Pressure in a sealed package, expected and worst; volumes count the CO2 in liquid and headspace together, per litre of drink."""
+
+    __slots__ = ()
+    function = "package_pressure"
+    outputs = ("expected_gauge_kpa", "expected_gauge_bar", "expected_gauge_psi", "expected_gauge_pa", "expected_abs_kpa", "expected_abs_bar", "expected_abs_psi", "expected_abs_pa", "expected_co2_g_per_l", "expected_volumes", "worst_gauge_kpa", "worst_gauge_bar", "worst_gauge_psi", "worst_gauge_pa", "worst_abs_kpa", "worst_abs_bar", "worst_abs_psi", "worst_abs_pa")
+    shown = ("expected_gauge_kpa", "expected_gauge_bar", "expected_gauge_psi", "expected_abs_kpa", "expected_abs_bar", "expected_abs_psi", "expected_co2_g_per_l", "expected_volumes", "worst_gauge_kpa", "worst_gauge_bar", "worst_gauge_psi", "worst_abs_kpa", "worst_abs_bar", "worst_abs_psi")
+    expected = part(PackagePressureExpected, "expected", "Expected.")
+    worst = part(PackagePressureWorst, "worst", "Worst.")
+
+
+@function(PackagePressure)
+def package_pressure(
+    *,
+    co2_g_per_l: Number | None = None,
+    volumes: Number | None = None,
+    temperature_c: Number | None = None,
+    temperature_f: Number | None = None,
+    temperature_k: Number | None = None,
+    headspace_percent: Number | None = None,
+    filling_c: Number | None = None,
+    filling_f: Number | None = None,
+    filling_k: Number | None = None,
+    altitude_m: Number | None = None,
+    altitude_ft: Number | None = None,
+    ambient_kpa: Number | None = None,
+    ambient_bar: Number | None = None,
+    ambient_psi: Number | None = None,
+    ambient_pa: Number | None = None,
+    sea_level_kpa: float | None = None,
+    sea_level_bar: float | None = None,
+    sea_level_psi: float | None = None,
+    sea_level_pa: float | None = None,
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
+    abv_percent: Number | None = None,
+    extract_g_per_l: Number | None = None,
+    fermentable_g_per_l: Number | None = None,
+    yeast: Literal["live", "none"] | None = None,
+    basis: Literal["handbook", "physical"] | None = None,
+    model: Literal["chart_fit", "water_core", "eu_wine"] | None = None,
+    yield_percent: float | None = None,
+    solubility_multiplier: float | None = None,
+    yield_multiplier: float | None = None,
+    errors: Literal["raise", "nan"] = "raise",
+    **unknown: Any,
+) -> PackagePressure[Any]:
+    """Pressure in a sealed package, expected and worst; volumes count the CO2 in liquid and headspace together, per litre of drink.
+
+    Parameters
+    ----------
+    co2_g_per_l, volumes : float or array, optional
+        CO2 per litre of drink. From 0 to 30 in ``co2_g_per_l``. Required.
+    temperature_c, temperature_f, temperature_k : float or array, optional
+        Temperature of the drink. From -5 to 60 in ``temperature_c``. Required.
+    headspace_percent : float or array, optional
+        Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
+        Default: 4 % of the liquid, and noted.
+    filling_c, filling_f, filling_k : float or array, optional
+        Temperature at which the package is closed (default: the warmest). From -5 to 60 in ``filling_c``.
+        Default: 20 °C.
+    altitude_m, altitude_ft : float or array, optional
+        Height above sea level, from which the air pressure outside follows by ISO 2533. From -500 to 9000 in
+        ``altitude_m``. Required: this, or another ambient.
+    ambient_kpa, ambient_bar, ambient_psi, ambient_pa : float or array, optional
+        Measured pressure of the air outside, at the station (not reduced to sea level). From 30 to 110 in
+        ``ambient_kpa``. Required: this, or another ambient.
+    sea_level_kpa, sea_level_bar, sea_level_psi, sea_level_pa : float, optional
+        Air pressure reduced to sea level, as weather reports give it; needs the altitude too. From 87 to 109
+        in ``sea_level_kpa``. Default: 101.325 kPa, the standard atmosphere.
+    beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
+        What the drink is. Default: beer.
+    abv_percent : float or array, optional
+        Alcohol by volume. From 0 to 25 in ``abv_percent``. Default: usual for the drink, and noted.
+    extract_g_per_l : float or array, optional
+        Everything dissolved except CO2 and alcohol: it lowers the solubility of CO2. From 0 to 400 in
+        ``extract_g_per_l``. Default: usual for the drink, and noted.
+    fermentable_g_per_l : float or array, optional
+        What yeast in the package can still turn into CO2: it makes pressure. From 0 to 400 in
+        ``fermentable_g_per_l``. Default: 0 for beer and water, and noted; needed for other drinks with living
+        yeast.
+    yeast : {"live", "none"}, optional
+        Whether living yeast goes into the package. Default: live.
+    basis : {"handbook", "physical"}, optional
+        The set of assumptions to start from. Default: physical.
+    model : {"chart_fit", "water_core", "eu_wine"}, optional
+        The solubility model (default: that of the basis for this drink). Default: that of the basis for the
+        drink.
+    yield_percent : float, optional
+        CO2 really made, in percent of the sugar's theoretical yield. From 50 to 105 in ``yield_percent``.
+        Default: that of the basis: 100 by the handbook, 95 by the balance.
+    solubility_multiplier : float, optional
+        Factor on every solubility. From 0.5 to 2 in ``solubility_multiplier``. Default: 1.
+    yield_multiplier : float, optional
+        Factor on the yield of sugar. From 0.5 to 2 in ``yield_multiplier``. Default: 1.
+    errors : {"raise", "nan"}, optional
+        For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
+
+    Returns
+    -------
+    PackagePressure
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, a value outside its range, or where there is no answer.
+
+    Warns
+    -----
+    CarbWarning
+        For arrays, where elements lie outside the range of an equation. (For numbers, see ``cautions``.)
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.package_pressure(volumes=2.4, temperature_c=30, headspace_percent=4, altitude_m=240).expected.gauge_kpa
+    279.4888057489013
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+class Gravity(Result[T]):
+    """A gravity reading as specific gravity and as degrees Plato."""
+
+    __slots__ = ()
+    function = "gravity"
+    outputs = ("sg", "plato")
+    shown = ("sg", "plato")
+    sg = output("sg", "Specific gravity 20/20 °C, SG.")
+    plato = output("plato", "Extract, grams in 100 g of solution, °P.")
+
+
+@function(Gravity)
+def gravity(
+    *,
+    sg: Number | None = None,
+    plato: Number | None = None,
+    errors: Literal["raise", "nan"] = "raise",
+    **unknown: Any,
+) -> Gravity[Any]:
+    """A gravity reading as specific gravity and as degrees Plato.
+
+    Parameters
+    ----------
+    sg : float or array, optional
+        Specific gravity 20/20 °C. From 0.98 to 1.16 in ``sg``. Required: this, or another gravity.
+    plato : float or array, optional
+        Extract, grams in 100 g of solution. From -5.5 to 37 in ``plato``. Required: this, or another gravity.
+    errors : {"raise", "nan"}, optional
+        For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
+
+    Returns
+    -------
+    Gravity
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, a value outside its range, or where there is no answer.
+
+    Warns
+    -----
+    CarbWarning
+        For arrays, where elements lie outside the range of an equation. (For numbers, see ``cautions``.)
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.gravity(sg=1.048).plato
+    11.9120807562241
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+class AmbientPressure(Result[T]):
+    """Pressure of the air at an altitude."""
+
+    __slots__ = ()
+    function = "ambient_pressure"
+    outputs = ("ambient_kpa", "ambient_bar", "ambient_psi", "ambient_pa")
+    shown = ("ambient_kpa", "ambient_bar", "ambient_psi")
+    ambient_kpa = output("ambient_kpa", "Measured pressure of the air outside, at the station (not reduced to sea level), kPa.")
+    ambient_bar = output("ambient_bar", "Measured pressure of the air outside, at the station (not reduced to sea level), bar.")
+    ambient_psi = output("ambient_psi", "Measured pressure of the air outside, at the station (not reduced to sea level), psi.")
+    ambient_pa = output("ambient_pa", "Measured pressure of the air outside, at the station (not reduced to sea level), Pa.")
+
+
+@function(AmbientPressure)
+def ambient_pressure(
+    *,
+    altitude_m: Number | None = None,
+    altitude_ft: Number | None = None,
+    sea_level_kpa: Number | None = None,
+    sea_level_bar: Number | None = None,
+    sea_level_psi: Number | None = None,
+    sea_level_pa: Number | None = None,
+    errors: Literal["raise", "nan"] = "raise",
+    **unknown: Any,
+) -> AmbientPressure[Any]:
+    """Pressure of the air at an altitude.
+
+    Parameters
+    ----------
+    altitude_m, altitude_ft : float or array, optional
+        Height above sea level, from which the air pressure outside follows by ISO 2533. From -500 to 9000 in
+        ``altitude_m``. Required.
+    sea_level_kpa, sea_level_bar, sea_level_psi, sea_level_pa : float or array, optional
+        Air pressure reduced to sea level, as weather reports give it; needs the altitude too. From 87 to 109
+        in ``sea_level_kpa``. Default: 101.325 kPa, the standard atmosphere.
+    errors : {"raise", "nan"}, optional
+        For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
+
+    Returns
+    -------
+    AmbientPressure
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, a value outside its range, or where there is no answer.
+
+    Warns
+    -----
+    CarbWarning
+        For arrays, where elements lie outside the range of an equation. (For numbers, see ``cautions``.)
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.ambient_pressure(altitude_m=1609.344).ambient_kpa
+    83.43175708062897
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+class At(Bound):
+    """All functions with a context that they share; what a call gives replaces it.
+
+    Examples
+    --------
+    >>> import carb
+    >>> here = carb.at(altitude_m=240, beverage="beer")
+    >>> here.ambient_pressure().ambient_kpa
+    98.47497148824074
+    """
+
+    __slots__ = ()
+    groups = (
+        frozenset(("gauge_kpa", "gauge_bar", "gauge_psi", "gauge_pa", "abs_kpa", "abs_bar", "abs_psi", "abs_pa")),
+        frozenset(("temperature_c", "temperature_f", "temperature_k")),
+        frozenset(("altitude_m", "altitude_ft", "ambient_kpa", "ambient_bar", "ambient_psi", "ambient_pa")),
+        frozenset(("sea_level_kpa", "sea_level_bar", "sea_level_psi", "sea_level_pa")),
+        frozenset(("co2_g_per_l", "volumes")),
+        frozenset(("warmest_c", "warmest_f", "warmest_k")),
+        frozenset(("packaged_l", "packaged_ml", "packaged_us_gal", "packaged_imp_gal", "packaged_us_fl_oz")),
+        frozenset(("room_c", "room_f", "room_k")),
+        frozenset(("filling_c", "filling_f", "filling_k")),
+        frozenset(("sg", "plato")),
+        frozenset(("serving_c", "serving_f", "serving_k")),
+        frozenset(("cellar_c", "cellar_f", "cellar_k")),
+        frozenset(("hot_day_c", "hot_day_f", "hot_day_k")),
+    )
+    plan_names = frozenset(("title", "beverage", "abv_percent", "extract_g_per_l", "fermentable_g_per_l", "yeast", "packaged_l", "packaged_ml", "packaged_us_gal", "packaged_imp_gal", "packaged_us_fl_oz", "co2_g_per_l", "volumes", "warmest_c", "warmest_f", "warmest_k", "serving_c", "serving_f", "serving_k", "cellar_c", "cellar_f", "cellar_k", "room_c", "room_f", "room_k", "hot_day_c", "hot_day_f", "hot_day_k", "altitude_m", "altitude_ft", "ambient_kpa", "ambient_bar", "ambient_psi", "ambient_pa", "sea_level_kpa", "sea_level_bar", "sea_level_psi", "sea_level_pa", "headspace_percent", "sugar", "basis", "model", "residual_model", "yield_percent", "count_headspace", "solubility_multiplier", "residual_multiplier", "yield_multiplier", "working"))
+    dissolved_co2 = bound(dissolved_co2)
+    keg_pressure = bound(keg_pressure)
+    residual_co2 = bound(residual_co2)
+    priming_sugar = bound(priming_sugar)
+    package_pressure = bound(package_pressure)
+    gravity = bound(gravity)
+    ambient_pressure = bound(ambient_pressure)

@@ -1,0 +1,471 @@
+"""The types of the functions of the library and of their results."""
+
+# Written by generate.py from the tables of the core; a test compares.
+
+
+from typing import Any, Generic, Literal, TypedDict, TypeVar, overload
+
+import numpy as np
+from numpy.typing import NDArray
+from typing_extensions import Unpack
+
+from ._at import Bound
+from ._errors import CarbWarning
+from ._result import Part, Result
+from ._types import Number
+
+__all__ = [
+    "AlcoholHighWarning",
+    "AmbientPressure",
+    "At",
+    "BelowFreezingWarning",
+    "ChartPressureWarning",
+    "ChartTemperatureWarning",
+    "CoreWarmWarning",
+    "DissolvedCo2",
+    "ExtractHighWarning",
+    "GasPressureWarning",
+    "Gravity",
+    "GravityRangeWarning",
+    "KegPressure",
+    "PackagePressure",
+    "PackagePressureExpected",
+    "PackagePressureWorst",
+    "PrimingSugar",
+    "ResidualCo2",
+    "ResidualHeldWarning",
+    "WineTemperatureWarning",
+    "ambient_pressure",
+    "dissolved_co2",
+    "gravity",
+    "keg_pressure",
+    "package_pressure",
+    "priming_sugar",
+    "residual_co2",
+]
+
+T = TypeVar("T")
+N = TypeVar("N")
+
+class ChartTemperatureWarning(CarbWarning): ...
+class ChartPressureWarning(CarbWarning): ...
+class CoreWarmWarning(CarbWarning): ...
+class BelowFreezingWarning(CarbWarning): ...
+class ResidualHeldWarning(CarbWarning): ...
+class WineTemperatureWarning(CarbWarning): ...
+class ExtractHighWarning(CarbWarning): ...
+class AlcoholHighWarning(CarbWarning): ...
+class GasPressureWarning(CarbWarning): ...
+class GravityRangeWarning(CarbWarning): ...
+
+class DissolvedCo2(Result[T]):
+    @property
+    def co2_g_per_l(self) -> T: ...
+    @property
+    def volumes(self) -> T: ...
+
+
+class _DissolvedCo2Inputs(TypedDict, Generic[N], total=False):
+    gauge_kpa: N | None
+    gauge_bar: N | None
+    gauge_psi: N | None
+    gauge_pa: N | None
+    abs_kpa: N | None
+    abs_bar: N | None
+    abs_psi: N | None
+    abs_pa: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine"] | None
+    solubility_multiplier: float | None
+    errors: Literal["raise", "nan"]
+
+@overload
+def dissolved_co2(**given: Unpack[_DissolvedCo2Inputs[float]]) -> DissolvedCo2[float]: ...  # type: ignore[overload-overlap]
+@overload
+def dissolved_co2(**given: Unpack[_DissolvedCo2Inputs[Number]]) -> DissolvedCo2[NDArray[np.float64]]: ...
+
+class KegPressure(Result[T]):
+    @property
+    def gauge_kpa(self) -> T: ...
+    @property
+    def gauge_bar(self) -> T: ...
+    @property
+    def gauge_psi(self) -> T: ...
+    @property
+    def gauge_pa(self) -> T: ...
+    @property
+    def abs_kpa(self) -> T: ...
+    @property
+    def abs_bar(self) -> T: ...
+    @property
+    def abs_psi(self) -> T: ...
+    @property
+    def abs_pa(self) -> T: ...
+
+
+class _KegPressureInputs(TypedDict, Generic[N], total=False):
+    co2_g_per_l: N | None
+    volumes: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine"] | None
+    solubility_multiplier: float | None
+    errors: Literal["raise", "nan"]
+
+@overload
+def keg_pressure(**given: Unpack[_KegPressureInputs[float]]) -> KegPressure[float]: ...  # type: ignore[overload-overlap]
+@overload
+def keg_pressure(**given: Unpack[_KegPressureInputs[Number]]) -> KegPressure[NDArray[np.float64]]: ...
+
+class ResidualCo2(Result[T]):
+    @property
+    def co2_g_per_l(self) -> T: ...
+    @property
+    def volumes(self) -> T: ...
+
+
+class _ResidualCo2Inputs(TypedDict, Generic[N], total=False):
+    warmest_c: N | None
+    warmest_f: N | None
+    warmest_k: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine"] | None
+    residual_model: Literal["table", "equilibrium"] | None
+    solubility_multiplier: float | None
+    residual_multiplier: float | None
+    errors: Literal["raise", "nan"]
+
+@overload
+def residual_co2(**given: Unpack[_ResidualCo2Inputs[float]]) -> ResidualCo2[float]: ...  # type: ignore[overload-overlap]
+@overload
+def residual_co2(**given: Unpack[_ResidualCo2Inputs[Number]]) -> ResidualCo2[NDArray[np.float64]]: ...
+
+class PrimingSugar(Result[T]):
+    @property
+    def mass_g(self) -> T: ...
+    @property
+    def mass_kg(self) -> T: ...
+    @property
+    def mass_oz(self) -> T: ...
+    @property
+    def mass_lb(self) -> T: ...
+    @property
+    def dose_g_per_l(self) -> T: ...
+
+
+class _PrimingSugarInputs(TypedDict, Generic[N], total=False):
+    co2_g_per_l: N | None
+    volumes: N | None
+    warmest_c: N | None
+    warmest_f: N | None
+    warmest_k: N | None
+    packaged_l: N | None
+    packaged_ml: N | None
+    packaged_us_gal: N | None
+    packaged_imp_gal: N | None
+    packaged_us_fl_oz: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup"] | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    fermentable_g_per_l: N | None
+    yeast: Literal["live", "none"] | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine"] | None
+    residual_model: Literal["table", "equilibrium"] | None
+    yield_percent: float | None
+    count_headspace: bool | None
+    headspace_percent: N | None
+    room_c: N | None
+    room_f: N | None
+    room_k: N | None
+    solubility_multiplier: float | None
+    residual_multiplier: float | None
+    yield_multiplier: float | None
+    errors: Literal["raise", "nan"]
+
+@overload
+def priming_sugar(**given: Unpack[_PrimingSugarInputs[float]]) -> PrimingSugar[float]: ...  # type: ignore[overload-overlap]
+@overload
+def priming_sugar(**given: Unpack[_PrimingSugarInputs[Number]]) -> PrimingSugar[NDArray[np.float64]]: ...
+
+class PackagePressureExpected(Part[T]):
+    @property
+    def gauge_kpa(self) -> T: ...
+    @property
+    def gauge_bar(self) -> T: ...
+    @property
+    def gauge_psi(self) -> T: ...
+    @property
+    def gauge_pa(self) -> T: ...
+    @property
+    def abs_kpa(self) -> T: ...
+    @property
+    def abs_bar(self) -> T: ...
+    @property
+    def abs_psi(self) -> T: ...
+    @property
+    def abs_pa(self) -> T: ...
+    @property
+    def co2_g_per_l(self) -> T: ...
+    @property
+    def volumes(self) -> T: ...
+
+
+class PackagePressureWorst(Part[T]):
+    @property
+    def gauge_kpa(self) -> T: ...
+    @property
+    def gauge_bar(self) -> T: ...
+    @property
+    def gauge_psi(self) -> T: ...
+    @property
+    def gauge_pa(self) -> T: ...
+    @property
+    def abs_kpa(self) -> T: ...
+    @property
+    def abs_bar(self) -> T: ...
+    @property
+    def abs_psi(self) -> T: ...
+    @property
+    def abs_pa(self) -> T: ...
+
+
+class PackagePressure(Result[T]):
+    @property
+    def expected(self) -> PackagePressureExpected[T]: ...
+    @property
+    def worst(self) -> PackagePressureWorst[T]: ...
+
+
+class _PackagePressureInputs(TypedDict, Generic[N], total=False):
+    co2_g_per_l: N | None
+    volumes: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    headspace_percent: N | None
+    filling_c: N | None
+    filling_f: N | None
+    filling_k: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    fermentable_g_per_l: N | None
+    yeast: Literal["live", "none"] | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine"] | None
+    yield_percent: float | None
+    solubility_multiplier: float | None
+    yield_multiplier: float | None
+    errors: Literal["raise", "nan"]
+
+@overload
+def package_pressure(**given: Unpack[_PackagePressureInputs[float]]) -> PackagePressure[float]: ...  # type: ignore[overload-overlap]
+@overload
+def package_pressure(**given: Unpack[_PackagePressureInputs[Number]]) -> PackagePressure[NDArray[np.float64]]: ...
+
+class Gravity(Result[T]):
+    @property
+    def sg(self) -> T: ...
+    @property
+    def plato(self) -> T: ...
+
+
+class _GravityInputs(TypedDict, Generic[N], total=False):
+    sg: N | None
+    plato: N | None
+    errors: Literal["raise", "nan"]
+
+@overload
+def gravity(**given: Unpack[_GravityInputs[float]]) -> Gravity[float]: ...  # type: ignore[overload-overlap]
+@overload
+def gravity(**given: Unpack[_GravityInputs[Number]]) -> Gravity[NDArray[np.float64]]: ...
+
+class AmbientPressure(Result[T]):
+    @property
+    def ambient_kpa(self) -> T: ...
+    @property
+    def ambient_bar(self) -> T: ...
+    @property
+    def ambient_psi(self) -> T: ...
+    @property
+    def ambient_pa(self) -> T: ...
+
+
+class _AmbientPressureInputs(TypedDict, Generic[N], total=False):
+    altitude_m: N | None
+    altitude_ft: N | None
+    sea_level_kpa: N | None
+    sea_level_bar: N | None
+    sea_level_psi: N | None
+    sea_level_pa: N | None
+    errors: Literal["raise", "nan"]
+
+@overload
+def ambient_pressure(**given: Unpack[_AmbientPressureInputs[float]]) -> AmbientPressure[float]: ...  # type: ignore[overload-overlap]
+@overload
+def ambient_pressure(**given: Unpack[_AmbientPressureInputs[Number]]) -> AmbientPressure[NDArray[np.float64]]: ...
+
+class At(Bound):
+    def __init__(
+        self,
+        *,
+        gauge_kpa: float | None = None,
+        gauge_bar: float | None = None,
+        gauge_psi: float | None = None,
+        gauge_pa: float | None = None,
+        abs_kpa: float | None = None,
+        abs_bar: float | None = None,
+        abs_psi: float | None = None,
+        abs_pa: float | None = None,
+        temperature_c: float | None = None,
+        temperature_f: float | None = None,
+        temperature_k: float | None = None,
+        altitude_m: float | None = None,
+        altitude_ft: float | None = None,
+        ambient_kpa: float | None = None,
+        ambient_bar: float | None = None,
+        ambient_psi: float | None = None,
+        ambient_pa: float | None = None,
+        sea_level_kpa: float | None = None,
+        sea_level_bar: float | None = None,
+        sea_level_psi: float | None = None,
+        sea_level_pa: float | None = None,
+        beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
+        abv_percent: float | None = None,
+        extract_g_per_l: float | None = None,
+        basis: Literal["handbook", "physical"] | None = None,
+        model: Literal["chart_fit", "water_core", "eu_wine"] | None = None,
+        solubility_multiplier: float | None = None,
+        co2_g_per_l: float | None = None,
+        volumes: float | None = None,
+        warmest_c: float | None = None,
+        warmest_f: float | None = None,
+        warmest_k: float | None = None,
+        residual_model: Literal["table", "equilibrium"] | None = None,
+        residual_multiplier: float | None = None,
+        packaged_l: float | None = None,
+        packaged_ml: float | None = None,
+        packaged_us_gal: float | None = None,
+        packaged_imp_gal: float | None = None,
+        packaged_us_fl_oz: float | None = None,
+        sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup"] | None = None,
+        fermentable_g_per_l: float | None = None,
+        yeast: Literal["live", "none"] | None = None,
+        yield_percent: float | None = None,
+        count_headspace: bool | None = None,
+        headspace_percent: float | None = None,
+        room_c: float | None = None,
+        room_f: float | None = None,
+        room_k: float | None = None,
+        yield_multiplier: float | None = None,
+        filling_c: float | None = None,
+        filling_f: float | None = None,
+        filling_k: float | None = None,
+        sg: float | None = None,
+        plato: float | None = None,
+        title: str | None = None,
+        serving_c: float | None = None,
+        serving_f: float | None = None,
+        serving_k: float | None = None,
+        cellar_c: float | None = None,
+        cellar_f: float | None = None,
+        cellar_k: float | None = None,
+        hot_day_c: float | None = None,
+        hot_day_f: float | None = None,
+        hot_day_k: float | None = None,
+        working: bool | None = None,
+    ) -> None: ...
+    @overload
+    def dissolved_co2(self, **given: Unpack[_DissolvedCo2Inputs[float]]) -> DissolvedCo2[float]: ...  # type: ignore[overload-overlap]
+    @overload
+    def dissolved_co2(self, **given: Unpack[_DissolvedCo2Inputs[Number]]) -> DissolvedCo2[NDArray[np.float64]]: ...
+    @overload
+    def keg_pressure(self, **given: Unpack[_KegPressureInputs[float]]) -> KegPressure[float]: ...  # type: ignore[overload-overlap]
+    @overload
+    def keg_pressure(self, **given: Unpack[_KegPressureInputs[Number]]) -> KegPressure[NDArray[np.float64]]: ...
+    @overload
+    def residual_co2(self, **given: Unpack[_ResidualCo2Inputs[float]]) -> ResidualCo2[float]: ...  # type: ignore[overload-overlap]
+    @overload
+    def residual_co2(self, **given: Unpack[_ResidualCo2Inputs[Number]]) -> ResidualCo2[NDArray[np.float64]]: ...
+    @overload
+    def priming_sugar(self, **given: Unpack[_PrimingSugarInputs[float]]) -> PrimingSugar[float]: ...  # type: ignore[overload-overlap]
+    @overload
+    def priming_sugar(self, **given: Unpack[_PrimingSugarInputs[Number]]) -> PrimingSugar[NDArray[np.float64]]: ...
+    @overload
+    def package_pressure(self, **given: Unpack[_PackagePressureInputs[float]]) -> PackagePressure[float]: ...  # type: ignore[overload-overlap]
+    @overload
+    def package_pressure(self, **given: Unpack[_PackagePressureInputs[Number]]) -> PackagePressure[NDArray[np.float64]]: ...
+    @overload
+    def gravity(self, **given: Unpack[_GravityInputs[float]]) -> Gravity[float]: ...  # type: ignore[overload-overlap]
+    @overload
+    def gravity(self, **given: Unpack[_GravityInputs[Number]]) -> Gravity[NDArray[np.float64]]: ...
+    @overload
+    def ambient_pressure(self, **given: Unpack[_AmbientPressureInputs[float]]) -> AmbientPressure[float]: ...  # type: ignore[overload-overlap]
+    @overload
+    def ambient_pressure(self, **given: Unpack[_AmbientPressureInputs[Number]]) -> AmbientPressure[NDArray[np.float64]]: ...

@@ -1,0 +1,15 @@
+"""Types that are only looked at by type checkers."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any, Protocol, TypeAlias
+
+
+class Array(Protocol):
+    """What NumPy makes an array of: its own arrays, a column of a data frame, ..."""
+
+    def __array__(self, *args: Any, **kwargs: Any) -> Any: ...
+
+
+Number: TypeAlias = "float | Sequence[float] | Sequence[Sequence[float]] | Array"

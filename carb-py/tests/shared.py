@@ -1,0 +1,49 @@
+"""What the tests share."""
+
+from __future__ import annotations
+
+import json
+import re
+from pathlib import Path
+from typing import Any
+
+import carb
+import carb._carb as native
+
+ROOT = Path(__file__).parents[2]
+TABLES = {function["name"]: function for function in json.loads(native.tables())["functions"]}
+NUMBER = re.compile(r"[-+]?(\d+\.?\d*|\.\d+)([eE][-+]?\d+)?")
+
+
+def given(inputs: str) -> dict[str, Any]:
+    """The pairs of ``name=value;name=value``."""
+
+    def value(text: str) -> Any:
+        if text in ("true", "false"):
+            return text == "true"
+        return float(text) if NUMBER.fullmatch(text) else text
+
+    return {name: value(text) for name, _, text in (pair.partition("=") for pair in inputs.split(";")) if name}
+
+
+def pick(result: Any, name: str) -> Any:
+    """An output by its full name: ``gauge_bar``, or ``worst_gauge_bar`` by way of ``.worst.gauge_bar``."""
+    if hasattr(result, name):
+        return getattr(result, name)
+    noun, _, rest = name.partition("_")
+    return getattr(getattr(result, noun), rest)
+
+
+def arrays(function: str) -> set[str]:
+    """The names that a function takes as arrays."""
+    return {name for entry in TABLES[function]["inputs"] if entry["array"] for name in entry["names"]}
+
+
+def example(function: str) -> dict[str, Any]:
+    """The example of a function."""
+    call: dict[str, Any] = json.loads(TABLES[function]["example"])
+    return call
+
+
+def call(function: str, **inputs: Any) -> Any:
+    return getattr(carb, function)(**inputs)

@@ -1,0 +1,151 @@
+"""The shape of the package: signatures, docstrings, pickling, what is written from the tables."""
+
+import copy
+import doctest
+import importlib.util
+import inspect
+import json
+import pickle
+import subprocess
+import sys
+from pathlib import Path
+
+import carb
+import pytest
+from shared import ROOT, TABLES, call, example, pick
+
+HERE = Path(__file__).parent
+BATCH = {"packaged_l": 19.2, "volumes": 2.4, "warmest_c": 20.5, "altitude_m": 240}
+HARBOUR = ROOT / "docs" / "scenarios" / "harbour_ale.json"
+
+
+def test_written_files_are_current():
+    spec = importlib.util.spec_from_file_location("generate", HERE.parent / "generate.py")
+    generate = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(generate)
+    for path, text in generate.texts().items():
+        assert path.read_text(encoding="utf-8") == text, f"{path.name} is not current: run python generate.py"
+
+
+@pytest.mark.parametrize("function", TABLES)
+def test_signature(function):
+    parameters = inspect.signature(getattr(carb, function)).parameters
+    names = [name for entry in TABLES[function]["inputs"] for name in entry["names"]]
+    assert list(parameters) == [*names, "errors", "unknown"]
+    assert all(parameters[name].kind is inspect.Parameter.KEYWORD_ONLY for name in names)
+    bound = getattr(carb.at(altitude_m=0), function)
+    assert inspect.signature(bound) == inspect.signature(getattr(carb, function))
+    assert bound.__doc__ == getattr(carb, function).__doc__
+    assert all(name in bound.__doc__ for name in names)
+
+
+@pytest.mark.parametrize("module", [carb, carb._generated, carb._plan])
+def test_doctests(module):
+    found = doctest.testmod(module)
+    assert found.attempted > 0 and found.failed == 0
+
+
+@pytest.mark.parametrize("function", TABLES)
+def test_result(function):
+    result = call(function, **example(function))
+    assert type(result).__name__ in carb.__all__
+    for out in TABLES[function]["outputs"]:
+        noun, name = out["noun"], out["name"]
+        value = pick(result, f"{noun}_{name}".lstrip("_"))
+        assert isinstance(value, float)
+        assert inspect.getdoc(getattr(type(getattr(result, noun) if noun else result), name))
+        if out["shown"]:
+            whole = result.to_dict()
+            assert (whole[noun] if noun else whole)[name] == value
+    assert result.request == json.loads(result.to_json())["request"]
+    assert result.basis.basis in ("handbook", "physical")
+    assert result.beverage.beverage == result.beverage["beverage"] == "beer"
+    assert all(caution.code and caution.level and caution.text for caution in result.cautions)
+    assert result.sources or function == "gravity"
+    assert all(source.citation for source in result.sources)
+    assert result.steps[0].equation == result.equations[0].id
+    assert result.working().startswith(result.steps[0].text)
+    assert result.status == 0
+    assert type(result).__name__ in repr(result)
+    assert "<table>" in result._repr_html_()
+    for again in (pickle.loads(pickle.dumps(result)), copy.deepcopy(result)):
+        assert again == result and hash(again) == hash(result) and again.to_json() == result.to_json()
+    with pytest.raises(AttributeError):
+        result.other = 1
+    with pytest.raises(AttributeError):
+        setattr(result, result.outputs[0], 1.0)
+    with pytest.raises(AttributeError):
+        result.basis.basis = "physical"
+    with pytest.raises(TypeError):
+        result[0]
+
+
+def test_package_pressure_is_expected_or_worst():
+    result = carb.package_pressure(volumes=2.4, temperature_c=30, headspace_percent=4, altitude_m=240)
+    assert result.worst.gauge_bar > result.expected.gauge_bar
+    assert not [name for name in dir(result) if "bar" in name or "psi" in name]
+    assert pickle.loads(pickle.dumps(result.worst)) == result.worst != result.expected
+    assert "gauge_bar" in repr(result.worst)
+
+
+def test_array_result():
+    result = carb.gravity(sg=[1.05, float("nan")])
+    assert pickle.loads(pickle.dumps(result)) == result != carb.gravity(sg=[1.05, 1.06])
+    assert hash(result) == hash(copy.copy(result))
+    assert "(2,)" in repr(result) and "Gravity" in result._repr_html_()
+
+
+def test_at():
+    here = carb.at(altitude_m=240, beverage="beer")
+    assert repr(here) == "carb.at(beverage='beer', altitude_m=240.0)"
+    same = carb.keg_pressure(volumes=2.5, temperature_c=4, altitude_m=240, beverage="beer")
+    assert here.keg_pressure(volumes=2.5, temperature_c=4) == same
+    assert here.keg_pressure(volumes=2.5, temperature_c=4, altitude_m=None) == same
+    # What a call gives replaces the same quantity in any unit, and what it excludes.
+    assert here.ambient_pressure(altitude_ft=0) == carb.ambient_pressure(altitude_ft=0)
+    measured = here.dissolved_co2(gauge_bar=1, temperature_c=4, ambient_kpa=99)
+    assert measured == carb.dissolved_co2(gauge_bar=1, temperature_c=4, ambient_kpa=99, beverage="beer")
+    # What a function does not take stays out.
+    assert here.gravity(sg=1.05) == carb.gravity(sg=1.05)
+    day = {name: value for name, value in BATCH.items() if name != "altitude_m"}
+    assert here.plan(day).to_json() == carb.plan({**BATCH, "beverage": "beer"}).to_json()
+    assert pickle.loads(pickle.dumps(here)) == here == carb.at(beverage="Beer", altitude_m=240)
+    with pytest.raises(AttributeError):
+        here.altitude_m = 0
+    for wrong in ({"altitud_m": 0}, {"altitude_m": 0, "altitude_ft": 0}, {"altitude_m": [0, 1]}):
+        with pytest.raises(carb.CarbError):
+            carb.at(**wrong)
+    with pytest.raises(carb.CarbError, match='did you mean "temperature_c"'):
+        here.keg_pressure(volumes=2.5, tempertaure_c=4)
+
+
+def test_plan():
+    day = carb.plan(BATCH)
+    assert day == carb.plan(json.dumps({"carb": 1, **BATCH})) or day.to_json() == carb.plan(BATCH).to_json()
+    assert day.to_dict() == json.loads(day.to_json())
+    assert day.kegging.regulator.gauge_psi == day["kegging"]["regulator"]["gauge_psi"]
+    assert day.page().startswith("PACKAGING PLAN") and str(day) == day.page()
+    assert day.danger is False
+    assert pickle.loads(pickle.dumps(day)) == day
+    assert "error" in carb.plan({**BATCH, "volumes": 0.5}).bottling.priming
+
+
+def test_command_line(tmp_path):
+    def run(*arguments):
+        return subprocess.run([sys.executable, "-m", "carb", *arguments], capture_output=True, check=False)
+
+    page = run("plan", str(HARBOUR))
+    assert page.stdout.decode() == carb.plan(HARBOUR.read_text(encoding="utf-8")).page()
+    assert page.returncode == 0
+    bomb = tmp_path / "bomb.json"
+    bomb.write_text(json.dumps({"carb": 1, **BATCH, "fermentable_g_per_l": 40}))
+    assert run("plan", str(bomb)).returncode == 1
+    bomb.write_text("{}")
+    assert run("plan", str(bomb)).returncode == run("plan", "nowhere.json").returncode == 2
+    assert run("version").stdout.decode().strip() == carb.__version__
+
+
+def test_types():
+    api = pytest.importorskip("mypy.api")
+    out, err, code = api.run(["--strict", "--no-incremental", str(HERE / "typed.py"), "-p", "carb"][:3])
+    assert code == 0, out + err

@@ -1,0 +1,141 @@
+"""Arrays: the same bits as numbers, broadcast, with missing values and cautions."""
+
+import warnings
+
+import carb
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from hypothesis.extra import numpy as hnp
+from shared import TABLES, arrays, call, example, pick
+
+WARM = {"volumes": 2.5, "altitude_m": 0}
+
+
+def same(one, many):
+    return np.float64(one).tobytes() == np.float64(many).tobytes()
+
+
+@pytest.mark.filterwarnings("ignore::carb.CarbWarning")
+@pytest.mark.parametrize("function", TABLES)
+@settings(max_examples=60, deadline=None)
+@given(data=st.data())
+def test_same_bits_as_numbers(function, data):
+    """Every array input is drawn from its whole range, in any of its units, in shapes that broadcast."""
+    fixed = {name: value for name, value in example(function).items() if name not in arrays(function)}
+    columns = {}
+    shapes = data.draw(hnp.mutually_broadcastable_shapes(num_shapes=len(example(function)), max_side=3, max_dims=3))
+    for entry in TABLES[function]["inputs"]:
+        name = next((n for n in entry["names"] if n in example(function) and entry["array"]), None)
+        if name is not None:
+            first = entry["names"][0]
+            numbers = st.floats(entry["low"], entry["high"]) | st.just(float("nan"))
+            shape = shapes.input_shapes[len(columns)]
+            columns[first] = data.draw(hnp.arrays(np.float64, shape, elements=numbers))
+    result = call(function, **fixed, **columns, errors="nan") if columns else None
+    shape = np.broadcast_shapes(*(column.shape for column in columns.values()))
+    if shape == ():
+        return
+    outputs = [f"{out['noun']}_{out['name']}".lstrip("_") for out in TABLES[function]["outputs"]]
+    assert result.status.shape == shape
+    for index in np.ndindex(shape):
+        inputs = {name: float(np.broadcast_to(column, shape)[index]) for name, column in columns.items()}
+        try:
+            one = call(function, **fixed, **inputs)
+        except carb.CarbError as error:
+            assert result.status[index] == error.code
+            assert all(np.isnan(pick(result, name)[index]) for name in outputs)
+        else:
+            assert result.status[index] >= 0
+            assert all(same(pick(one, name), pick(result, name)[index]) for name in outputs)
+            assert result[index] == one
+
+
+def test_broadcasting():
+    result = carb.keg_pressure(volumes=[2.2, 2.4, 2.6], temperature_c=np.array([[2], [4]]), altitude_m=0)
+    assert result.gauge_bar.shape == result.status.shape == (2, 3)
+    assert result.gauge_bar is result.gauge_bar
+    assert result[1, 2] == carb.keg_pressure(volumes=2.6, temperature_c=4, altitude_m=0)
+    assert result[1].gauge_bar.shape == (3,)
+    assert "working" in result[0, 0].to_dict()
+    assert set(result.to_dict()) == {*result.shown, "status"}
+    with pytest.raises(TypeError, match="one element"):
+        result.working()
+    with pytest.raises(ValueError, match="broadcast"):
+        carb.keg_pressure(volumes=[2.2, 2.4, 2.6], temperature_c=[1, 2], altitude_m=0)
+
+
+@pytest.mark.parametrize(
+    "volumes",
+    [
+        [2, 3],
+        (2.0, 3.0),
+        range(2, 4),
+        np.array([2, 3], dtype=np.int16),
+        np.array([2, 3], dtype=np.float32),
+        np.array([2.0, 3.0], dtype=">f8"),
+        np.array([3.0, 2.0])[::-1],
+        np.array([2.0, 3.0], dtype=object),
+    ],
+)
+def test_kinds_of_arrays(volumes):
+    result = carb.keg_pressure(volumes=volumes, temperature_c=4, altitude_m=0)
+    assert same(result[1].gauge_psi, carb.keg_pressure(volumes=3, temperature_c=4, altitude_m=0).gauge_psi)
+
+
+@pytest.mark.parametrize("volumes", [np.float64(2.5), np.float32(2.5), np.array(2.5)])
+def test_numbers_of_numpy(volumes):
+    result = carb.keg_pressure(volumes=volumes, temperature_c=np.int64(4), altitude_m=0)
+    assert type(result.gauge_psi) is float
+    assert result == carb.keg_pressure(volumes=2.5, temperature_c=4, altitude_m=0)
+
+
+def test_empty():
+    assert carb.gravity(sg=[]).plato.shape == (0,)
+    assert carb.keg_pressure(volumes=np.ones((0, 2)), temperature_c=[4], altitude_m=0).gauge_bar.shape == (0, 2)
+
+
+def test_missing_is_silent():
+    with warnings.catch_warnings():
+        warnings.simplefilter("error")
+        result = carb.keg_pressure(volumes=[2.5, np.nan, None], temperature_c=4, altitude_m=0)
+        masked = np.ma.masked_array([2.5, 99.0], mask=[False, True])
+        hidden = carb.keg_pressure(volumes=masked, temperature_c=4, altitude_m=0)
+    assert np.isnan(result.gauge_bar).tolist() == [False, True, True]
+    assert result.status.tolist() == [0, carb.CODES["NOT_A_NUMBER"], carb.CODES["NOT_A_NUMBER"]]
+    assert np.isnan(hidden.gauge_bar).tolist() == [False, True]
+
+
+def test_errors_as_nan():
+    result = carb.gravity(sg=[1.05, 1.5], errors="nan")
+    assert result.status.tolist() == [0, carb.CODES["OUT_OF_RANGE"]]
+    assert np.isnan(result.plato).tolist() == [False, True]
+
+
+@pytest.mark.parametrize("of", [carb, carb.at(altitude_m=0)])
+def test_one_warning_for_each_code(of):
+    with pytest.warns(carb.ChartTemperatureWarning, match=r"^2 of 3 elements: .*30\.0 °C") as caught:
+        result = of.keg_pressure(volumes=2.5, temperature_c=[4, 30, 40], altitude_m=0)
+    assert len(caught) == 1
+    assert caught[0].filename == __file__
+    assert [caution.code for caution in result.cautions] == ["chart_temperature"]
+    assert (result.status > 0).tolist() == [False, True, True]
+
+
+def test_outputs_are_read_only():
+    values = np.array([2.4, 2.5])
+    result = carb.keg_pressure(volumes=values, temperature_c=4, altitude_m=0)
+    before = result.gauge_bar.copy()
+    values[:] = 3
+    assert result.abs_bar[0] < 2 and result.gauge_bar.tobytes() == before.tobytes()
+    with pytest.raises(ValueError):
+        result.gauge_bar[0] = 0
+
+
+def test_large():
+    volumes = np.linspace(1.0, 4.0, 100_001)
+    result = carb.keg_pressure(volumes=volumes, temperature_f=38, altitude_m=np.float64(240), errors="nan")
+    good = result.status >= 0
+    assert good.sum() > 90_000
+    assert np.all(np.diff(result.gauge_psi[good]) > 0)

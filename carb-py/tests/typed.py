@@ -1,0 +1,21 @@
+"""A program that a strict type checker accepts; the marked lines are those that it must refuse."""
+
+import carb
+import numpy as np
+from numpy.typing import NDArray
+
+keg: carb.KegPressure[float] = carb.keg_pressure(volumes=2.5, temperature_f=38, altitude_m=0, beverage="beer")
+psi: float = keg.gauge_psi
+worst: float = carb.package_pressure(volumes=2.4, temperature_c=30, altitude_m=0).worst.gauge_bar
+many: NDArray[np.float64] = carb.gravity(sg=[1.04, 1.05], errors="nan").plato
+grid: NDArray[np.float64] = carb.dissolved_co2(gauge_psi=np.arange(9.0), temperature_c=4, altitude_m=0).volumes
+here = carb.at(altitude_m=240, beverage="cider")
+dose: float = here.priming_sugar(volumes=2.4, warmest_c=20.5, packaged_l=19.2, fermentable_g_per_l=0).mass_g
+some: NDArray[np.float64] = here.residual_co2(warmest_c=[18, 20]).volumes
+day: carb.Plan = here.plan({"volumes": 2.4})
+texts: list[str] = [caution.text for caution in keg.cautions] + [source.citation for source in keg.sources]
+
+carb.keg_pressure(volumes=2.5, tempertaure_c=4)  # type: ignore[call-overload]
+carb.keg_pressure(volumes=2.5, beverage="tea")  # type: ignore[call-overload]
+keg.gauge_atm  # type: ignore[attr-defined]
+keg.worst  # type: ignore[attr-defined]
