@@ -308,8 +308,8 @@ impl fmt::Display for Short {
             write!(f, "{value:.places$}")?;
         }
         match unit {
-            Some(u) => write!(f, " {}", u.symbol),
-            None => Ok(()),
+            Some(u) if !u.symbol.is_empty() => write!(f, " {}", u.symbol),
+            _ => Ok(()),
         }
     }
 }

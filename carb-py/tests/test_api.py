@@ -121,7 +121,7 @@ def test_at():
 
 def test_plan():
     day = carb.plan(BATCH)
-    assert day == carb.plan(json.dumps({"carb": 1, **BATCH})) or day.to_json() == carb.plan(BATCH).to_json()
+    assert day.to_json() == carb.plan(json.dumps({"carb": 1, **BATCH})).to_json()
     assert day.to_dict() == json.loads(day.to_json())
     assert day.kegging.regulator.gauge_psi == day["kegging"]["regulator"]["gauge_psi"]
     assert day.page().startswith("PACKAGING PLAN") and str(day) == day.page()
@@ -138,7 +138,7 @@ def test_command_line(tmp_path):
     assert page.stdout.decode() == carb.plan(HARBOUR.read_text(encoding="utf-8")).page()
     assert page.returncode == 0
     bomb = tmp_path / "bomb.json"
-    bomb.write_text(json.dumps({"carb": 1, **BATCH, "fermentable_g_per_l": 40}))
+    bomb.write_text(json.dumps({"carb": 1, **BATCH, "volumes": 3.4, "fermentable_g_per_l": 10}))
     assert run("plan", str(bomb)).returncode == 1
     bomb.write_text("{}")
     assert run("plan", str(bomb)).returncode == run("plan", "nowhere.json").returncode == 2
@@ -147,5 +147,6 @@ def test_command_line(tmp_path):
 
 def test_types():
     api = pytest.importorskip("mypy.api")
-    out, err, code = api.run(["--strict", "--no-incremental", str(HERE / "typed.py"), "-p", "carb"][:3])
+    cache = ROOT / "target" / "mypy"
+    out, err, code = api.run(["--strict", f"--cache-dir={cache}", str(HERE / "typed.py")])
     assert code == 0, out + err

@@ -5,12 +5,10 @@ import warnings
 import carb
 import numpy as np
 import pytest
-from hypothesis import given, settings
+from hypothesis import assume, given
 from hypothesis import strategies as st
 from hypothesis.extra import numpy as hnp
 from shared import TABLES, arrays, call, example, pick
-
-WARM = {"volumes": 2.5, "altitude_m": 0}
 
 
 def same(one, many):
@@ -19,7 +17,6 @@ def same(one, many):
 
 @pytest.mark.filterwarnings("ignore::carb.CarbWarning")
 @pytest.mark.parametrize("function", TABLES)
-@settings(max_examples=60, deadline=None)
 @given(data=st.data())
 def test_same_bits_as_numbers(function, data):
     """Every array input is drawn from its whole range, in any of its units, in shapes that broadcast."""
@@ -33,10 +30,9 @@ def test_same_bits_as_numbers(function, data):
             numbers = st.floats(entry["low"], entry["high"]) | st.just(float("nan"))
             shape = shapes.input_shapes[len(columns)]
             columns[first] = data.draw(hnp.arrays(np.float64, shape, elements=numbers))
-    result = call(function, **fixed, **columns, errors="nan") if columns else None
     shape = np.broadcast_shapes(*(column.shape for column in columns.values()))
-    if shape == ():
-        return
+    assume(shape != ())
+    result = call(function, **fixed, **columns, errors="nan")
     outputs = [f"{out['noun']}_{out['name']}".lstrip("_") for out in TABLES[function]["outputs"]]
     assert result.status.shape == shape
     for index in np.ndindex(shape):
@@ -115,8 +111,8 @@ def test_errors_as_nan():
 
 @pytest.mark.parametrize("of", [carb, carb.at(altitude_m=0)])
 def test_one_warning_for_each_code(of):
-    with pytest.warns(carb.ChartTemperatureWarning, match=r"^2 of 3 elements: .*30\.0 °C") as caught:
-        result = of.keg_pressure(volumes=2.5, temperature_c=[4, 30, 40], altitude_m=0)
+    with pytest.warns(carb.ChartTemperatureWarning, match=r"^2 of 3 elements: .*20\.0 °C") as caught:
+        result = of.keg_pressure(volumes=2.5, temperature_c=[4, 20, 25], altitude_m=0)
     assert len(caught) == 1
     assert caught[0].filename == __file__
     assert [caution.code for caution in result.cautions] == ["chart_temperature"]
@@ -134,7 +130,7 @@ def test_outputs_are_read_only():
 
 
 def test_large():
-    volumes = np.linspace(1.0, 4.0, 100_001)
+    volumes = np.linspace(1.3, 4.0, 100_001)
     result = carb.keg_pressure(volumes=volumes, temperature_f=38, altitude_m=np.float64(240), errors="nan")
     good = result.status >= 0
     assert good.sum() > 90_000

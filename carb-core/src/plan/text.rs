@@ -251,6 +251,9 @@ impl Plan {
                     bar_and_psi(answer.value.expected.gauge.si()),
                     bar_and_psi(answer.value.worst.gauge.si())
                 )),
+                Err(error) if self.priming.answer.as_ref().is_err_and(|dose| dose == error) => {
+                    page.line(&format!("{label}  no dose, no pressure"));
+                }
                 Err(error) => page.wrapped(&label, 8, &error.to_string()),
             }
         }
@@ -328,6 +331,7 @@ impl Plan {
         page.text.push_str(&self.priming.working.text());
         page.text.push('\n');
         page.heading("Working of the regulator pressure");
+        page.line("(P is solved for, so that the drink holds the CO2 wanted.)");
         page.text.push_str(&self.regulator.working.text());
         page.text.push('\n');
     }

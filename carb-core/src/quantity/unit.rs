@@ -157,5 +157,5 @@ units! {
         "density at 20 °C over that of water at 20 °C", "common practice, no source";
     DEGREE_PLATO = "plato" "°P" Plato, 1.0, 0.0, true,
         "grams of extract in 100 g of solution, as if all of it were sucrose", "common practice, no source";
-    FACTOR = "multiplier" "×" Multiplier, 1.0, 0.0, true, "a plain factor", SI;
+    FACTOR = "multiplier" "" Multiplier, 1.0, 0.0, true, "a plain factor", SI;
 }
