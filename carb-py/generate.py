@@ -275,7 +275,7 @@ def overloads(function: Table, self: str) -> list[str]:
     start = f"{pad}def {name}({self}**given: Unpack[_{kind}Inputs"
     return [
         f"{pad}@overload",
-        f"{start}[float]]) -> {kind}[float]: ...  # type: ignore[overload-overlap]",
+        f"{start}[float]]) -> {kind}[float]: ...",
         f"{pad}@overload",
         f"{start}[Number]]) -> {kind}[NDArray[np.float64]]: ...",
     ]

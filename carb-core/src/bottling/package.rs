@@ -2,6 +2,9 @@
 //!
 //! The worst case takes every uncertain thing at its unfavourable end: the lower of two solubilities, 8 % more CO2
 //! from fermentation, the full theoretical yield of every sugar, and all the air that was sealed in.
+//!
+//! What is fermentable counts as dissolved matter throughout, though it turns into alcohol: that errs on the safe side,
+//! by a few percent of the pressure for a drink left sweet.
 
 use super::priming::{EXTRACT_CO2, at_least, extract_co2};
 use crate::balance::pressure::{self, Pressure};

@@ -47,5 +47,6 @@ sources! {
     USDA = "usda2014" "USDA National Nutrient Database, release SR27, 2014";
     WHITE = "white1962" "White et al. 1962, Composition of American Honeys, USDA Technical Bulletin 1261";
     OXFORD_BEER = "oliver2011" "Oliver (ed.) 2011, The Oxford Companion to Beer, fermentability";
+    TORRENT = "torrent2006" "Torrent (EBC analysis committee) 2006, BrewingScience 59 (partial molar volume of CO2 in beer)";
     CODATA = "codata2018" "Tiesinga et al. 2021, CODATA recommended values 2018, Rev. Mod. Phys. 93:025010";
 }

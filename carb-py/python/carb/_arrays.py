@@ -89,7 +89,7 @@ class Elements:
 def column(name: str, value: Any) -> NDArray[np.float64]:
     """What was given as an array; what is masked or None is missing."""
     if isinstance(value, np.ma.MaskedArray):
-        value = value.astype(np.float64).filled(np.nan)
+        value = np.ma.filled(value.astype(np.float64), np.nan)
     array = np.asarray(value)
     try:
         if array.dtype.kind in "iufO":

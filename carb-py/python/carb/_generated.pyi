@@ -96,7 +96,7 @@ class _DissolvedCo2Inputs(TypedDict, Generic[N], total=False):
     errors: Literal["raise", "nan"]
 
 @overload
-def dissolved_co2(**given: Unpack[_DissolvedCo2Inputs[float]]) -> DissolvedCo2[float]: ...  # type: ignore[overload-overlap]
+def dissolved_co2(**given: Unpack[_DissolvedCo2Inputs[float]]) -> DissolvedCo2[float]: ...
 @overload
 def dissolved_co2(**given: Unpack[_DissolvedCo2Inputs[Number]]) -> DissolvedCo2[NDArray[np.float64]]: ...
 
@@ -144,7 +144,7 @@ class _KegPressureInputs(TypedDict, Generic[N], total=False):
     errors: Literal["raise", "nan"]
 
 @overload
-def keg_pressure(**given: Unpack[_KegPressureInputs[float]]) -> KegPressure[float]: ...  # type: ignore[overload-overlap]
+def keg_pressure(**given: Unpack[_KegPressureInputs[float]]) -> KegPressure[float]: ...
 @overload
 def keg_pressure(**given: Unpack[_KegPressureInputs[Number]]) -> KegPressure[NDArray[np.float64]]: ...
 
@@ -180,7 +180,7 @@ class _ResidualCo2Inputs(TypedDict, Generic[N], total=False):
     errors: Literal["raise", "nan"]
 
 @overload
-def residual_co2(**given: Unpack[_ResidualCo2Inputs[float]]) -> ResidualCo2[float]: ...  # type: ignore[overload-overlap]
+def residual_co2(**given: Unpack[_ResidualCo2Inputs[float]]) -> ResidualCo2[float]: ...
 @overload
 def residual_co2(**given: Unpack[_ResidualCo2Inputs[Number]]) -> ResidualCo2[NDArray[np.float64]]: ...
 
@@ -239,7 +239,7 @@ class _PrimingSugarInputs(TypedDict, Generic[N], total=False):
     errors: Literal["raise", "nan"]
 
 @overload
-def priming_sugar(**given: Unpack[_PrimingSugarInputs[float]]) -> PrimingSugar[float]: ...  # type: ignore[overload-overlap]
+def priming_sugar(**given: Unpack[_PrimingSugarInputs[float]]) -> PrimingSugar[float]: ...
 @overload
 def priming_sugar(**given: Unpack[_PrimingSugarInputs[Number]]) -> PrimingSugar[NDArray[np.float64]]: ...
 
@@ -325,7 +325,7 @@ class _PackagePressureInputs(TypedDict, Generic[N], total=False):
     errors: Literal["raise", "nan"]
 
 @overload
-def package_pressure(**given: Unpack[_PackagePressureInputs[float]]) -> PackagePressure[float]: ...  # type: ignore[overload-overlap]
+def package_pressure(**given: Unpack[_PackagePressureInputs[float]]) -> PackagePressure[float]: ...
 @overload
 def package_pressure(**given: Unpack[_PackagePressureInputs[Number]]) -> PackagePressure[NDArray[np.float64]]: ...
 
@@ -342,7 +342,7 @@ class _GravityInputs(TypedDict, Generic[N], total=False):
     errors: Literal["raise", "nan"]
 
 @overload
-def gravity(**given: Unpack[_GravityInputs[float]]) -> Gravity[float]: ...  # type: ignore[overload-overlap]
+def gravity(**given: Unpack[_GravityInputs[float]]) -> Gravity[float]: ...
 @overload
 def gravity(**given: Unpack[_GravityInputs[Number]]) -> Gravity[NDArray[np.float64]]: ...
 
@@ -367,7 +367,7 @@ class _AmbientPressureInputs(TypedDict, Generic[N], total=False):
     errors: Literal["raise", "nan"]
 
 @overload
-def ambient_pressure(**given: Unpack[_AmbientPressureInputs[float]]) -> AmbientPressure[float]: ...  # type: ignore[overload-overlap]
+def ambient_pressure(**given: Unpack[_AmbientPressureInputs[float]]) -> AmbientPressure[float]: ...
 @overload
 def ambient_pressure(**given: Unpack[_AmbientPressureInputs[Number]]) -> AmbientPressure[NDArray[np.float64]]: ...
 
@@ -442,30 +442,30 @@ class At(Bound):
         working: bool | None = None,
     ) -> None: ...
     @overload
-    def dissolved_co2(self, **given: Unpack[_DissolvedCo2Inputs[float]]) -> DissolvedCo2[float]: ...  # type: ignore[overload-overlap]
+    def dissolved_co2(self, **given: Unpack[_DissolvedCo2Inputs[float]]) -> DissolvedCo2[float]: ...
     @overload
     def dissolved_co2(self, **given: Unpack[_DissolvedCo2Inputs[Number]]) -> DissolvedCo2[NDArray[np.float64]]: ...
     @overload
-    def keg_pressure(self, **given: Unpack[_KegPressureInputs[float]]) -> KegPressure[float]: ...  # type: ignore[overload-overlap]
+    def keg_pressure(self, **given: Unpack[_KegPressureInputs[float]]) -> KegPressure[float]: ...
     @overload
     def keg_pressure(self, **given: Unpack[_KegPressureInputs[Number]]) -> KegPressure[NDArray[np.float64]]: ...
     @overload
-    def residual_co2(self, **given: Unpack[_ResidualCo2Inputs[float]]) -> ResidualCo2[float]: ...  # type: ignore[overload-overlap]
+    def residual_co2(self, **given: Unpack[_ResidualCo2Inputs[float]]) -> ResidualCo2[float]: ...
     @overload
     def residual_co2(self, **given: Unpack[_ResidualCo2Inputs[Number]]) -> ResidualCo2[NDArray[np.float64]]: ...
     @overload
-    def priming_sugar(self, **given: Unpack[_PrimingSugarInputs[float]]) -> PrimingSugar[float]: ...  # type: ignore[overload-overlap]
+    def priming_sugar(self, **given: Unpack[_PrimingSugarInputs[float]]) -> PrimingSugar[float]: ...
     @overload
     def priming_sugar(self, **given: Unpack[_PrimingSugarInputs[Number]]) -> PrimingSugar[NDArray[np.float64]]: ...
     @overload
-    def package_pressure(self, **given: Unpack[_PackagePressureInputs[float]]) -> PackagePressure[float]: ...  # type: ignore[overload-overlap]
+    def package_pressure(self, **given: Unpack[_PackagePressureInputs[float]]) -> PackagePressure[float]: ...
     @overload
     def package_pressure(self, **given: Unpack[_PackagePressureInputs[Number]]) -> PackagePressure[NDArray[np.float64]]: ...
     @overload
-    def gravity(self, **given: Unpack[_GravityInputs[float]]) -> Gravity[float]: ...  # type: ignore[overload-overlap]
+    def gravity(self, **given: Unpack[_GravityInputs[float]]) -> Gravity[float]: ...
     @overload
     def gravity(self, **given: Unpack[_GravityInputs[Number]]) -> Gravity[NDArray[np.float64]]: ...
     @overload
-    def ambient_pressure(self, **given: Unpack[_AmbientPressureInputs[float]]) -> AmbientPressure[float]: ...  # type: ignore[overload-overlap]
+    def ambient_pressure(self, **given: Unpack[_AmbientPressureInputs[float]]) -> AmbientPressure[float]: ...
     @overload
     def ambient_pressure(self, **given: Unpack[_AmbientPressureInputs[Number]]) -> AmbientPressure[NDArray[np.float64]]: ...

@@ -159,6 +159,7 @@ class Result(Values, Generic[T]):
     """
 
     __slots__ = ("_answer", "_whole")
+    _whole: dict[str, Any]
     function: ClassVar[str] = ""
     outputs: ClassVar[tuple[str, ...]] = ()
     """The outputs in every unit, nouns before."""
@@ -180,8 +181,7 @@ class Result(Values, Generic[T]):
             import json
 
             object.__setattr__(self, "_whole", json.loads(self.to_json()))
-        whole: dict[str, Any] = self._whole  # type: ignore[has-type]
-        return whole
+        return self._whole
 
     @property
     def request(self) -> dict[str, Any]:
@@ -263,7 +263,7 @@ class Result(Values, Generic[T]):
         return f"<{type(self).__name__} of shape {self._elements.shape}: {', '.join(self.shown)}>"
 
     def __eq__(self, other: object) -> bool:
-        return type(self) is type(other) and _key(self.request) == _key(other.request)  # type: ignore[attr-defined]
+        return isinstance(other, type(self)) and _key(self.request) == _key(other.request)
 
     def __hash__(self) -> int:
         return hash((self.function, _key(self.request)))

@@ -79,9 +79,9 @@ pub static LABORATORY: Equation = Equation {
     result: FACTOR,
     inputs: COMPOSITION,
     uncertainty_percent: Some(5.6),
-    uncertainty: "with the 2 % of the water core it makes the 6 % stated for beer; ethanol may take 0 to 0.0094 and extract 0.00062 to 0.00144",
+    uncertainty: "both coefficients rest on data quoted from memory; the 5 % that they take off for beer is what the printed chart shows at 0-8 °C. With the 2 % of the water core it makes the 6 % stated for beer; ethanol may take 0 to 0.0094 and extract 0.00062 to 0.00144",
     sources: &[&USHER, &FINDLAY_SHEN],
-    standing: Standing::ConfirmedFromMemory,
+    standing: Standing::Judgement,
     kernel: |x| Factor::Laboratory.of(x[0], x[1]),
 };
 

@@ -101,6 +101,6 @@ pub static RELATION: Equation = Equation {
     uncertainty_percent: Some(6.0),
     uncertainty: "judgement; linear in pressure as published, the pressure at which it was calibrated is not known",
     sources: &[&EU_WINE, &LIGER_BELAIR],
-    standing: Standing::Published,
+    standing: Standing::ConfirmedFromMemory,
     kernel: |x| x[0] * slope(x[1], x[2], x[3], x[4]),
 };
