@@ -71,7 +71,7 @@ def wrapped(text: str, indent: int) -> str:
 
 def meaning_of(entry: Table) -> str:
     """An input in words: meaning, range, and what is taken where it is not given."""
-    words = entry["meaning"]
+    words: str = entry["meaning"]
     words = words[0].upper() + words[1:]
     if "low" in entry:
         words += f". From {entry['low']:g} to {entry['high']:g} in ``{entry['names'][0]}``"

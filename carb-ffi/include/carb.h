@@ -253,7 +253,7 @@ typedef struct carb_inputs {
     double co2_g_per_l;
     // highest temperature of the drink since active fermentation; °C, 0 to 45
     double warmest_c;
-    // temperature at which the package is closed (default: the warmest); °C, -5 to 60
+    // temperature of the drink when its package is closed; °C, -5 to 60
     double filling_c;
     // temperature of the drink; °C, -5 to 60
     double temperature_c;
@@ -277,11 +277,11 @@ typedef struct carb_inputs {
     double plato;
     // CO2 really made, in percent of the sugar's theoretical yield; %, 50 to 105
     double yield_percent;
-    // factor on every solubility; ×, 0.5 to 2
+    // factor on every solubility; 0.5 to 2
     double solubility_multiplier;
-    // factor on the residual CO2; ×, 0 to 3
+    // factor on the residual CO2; 0 to 3
     double residual_multiplier;
-    // factor on the yield of sugar; ×, 0.5 to 2
+    // factor on the yield of sugar; 0.5 to 2
     double yield_multiplier;
 } carb_inputs;
 

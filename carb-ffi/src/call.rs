@@ -11,8 +11,8 @@ use carb_core::basis::request::Raw;
 use carb_core::error::code;
 use carb_core::evidence::NoSteps;
 use carb_core::evidence::caution::Level;
+use carb_core::quantity::Unit;
 use carb_core::quantity::field::COUNT;
-use carb_core::quantity::{Key, Unit};
 use core::ffi::c_char;
 use std::borrow::Cow;
 
@@ -165,7 +165,7 @@ unsafe fn each_checked(function: &Function, arrays: &Arrays) -> Result<i32, Faul
             false => Cow::Borrowed(values),
         };
         match (series.count, &*values) {
-            (1, &[one]) if !varies(function, name.key) => request.put(name, Raw::Number(one))?,
+            (1, &[one]) if !function.varies(name.key) => request.put(name, Raw::Number(one))?,
             _ => columns.push((name, values)),
         }
     }
@@ -179,18 +179,10 @@ unsafe fn each_checked(function: &Function, arrays: &Arrays) -> Result<i32, Faul
     Ok(0)
 }
 
-fn varies(function: &Function, key: Key) -> bool {
-    function.columns.contains(&key) || (key == Key::Altitude && function.columns.contains(&Key::Ambient))
-}
-
 /// Which output a name means, and in which unit.
 fn wanted(function: &Function, name: &str) -> Result<(usize, &'static Unit), Fault> {
-    for (which, output) in function.outputs.iter().enumerate() {
-        for unit in output.key.dimension().into_iter().flat_map(Unit::of) {
-            if Function::output_name(*output, unit).as_str() == name {
-                return Ok((which, unit));
-            }
-        }
+    if let Some(found) = function.find_output(name) {
+        return Ok(found);
     }
     let known = function.outputs.iter().filter_map(|output| {
         let dimension = output.key.dimension()?;

@@ -240,7 +240,7 @@ pub struct carb_inputs {
     pub co2_g_per_l: f64,
     /// highest temperature of the drink since active fermentation; °C, 0 to 45
     pub warmest_c: f64,
-    /// temperature at which the package is closed (default: the warmest); °C, -5 to 60
+    /// temperature of the drink when its package is closed; °C, -5 to 60
     pub filling_c: f64,
     /// temperature of the drink; °C, -5 to 60
     pub temperature_c: f64,
@@ -264,11 +264,11 @@ pub struct carb_inputs {
     pub plato: f64,
     /// CO2 really made, in percent of the sugar's theoretical yield; %, 50 to 105
     pub yield_percent: f64,
-    /// factor on every solubility; ×, 0.5 to 2
+    /// factor on every solubility; 0.5 to 2
     pub solubility_multiplier: f64,
-    /// factor on the residual CO2; ×, 0 to 3
+    /// factor on the residual CO2; 0 to 3
     pub residual_multiplier: f64,
-    /// factor on the yield of sugar; ×, 0.5 to 2
+    /// factor on the yield of sugar; 0.5 to 2
     pub yield_multiplier: f64,
 }
 

@@ -75,6 +75,19 @@ fn what_is_generated_is_current() {
     keep("include/carb.h", &header());
 }
 
+/// What a struct looks like when its members change: the old ones stay, the new ones follow, nothing lies in a hole.
+#[test]
+fn new_members_go_behind() {
+    let member = |name: &str, rust| Member { name: name.into(), rust, doc: "doc".into() };
+    let first = structure("", "s", "doc", vec![member("a", I32), member("x", F64), member("b", I32)]);
+    assert_eq!(members_before(&first, "s"), ["a", "x", "b", "reserved_1"]);
+    let new = vec![member("c", I32), member("b", I32), member("y", F64), member("x", F64), member("a", I32)];
+    let second = structure(&first, "s", "doc", new);
+    assert_eq!(members_before(&second, "s"), ["a", "x", "b", "reserved_1", "c", "reserved_2", "y"]);
+    let lost = std::panic::catch_unwind(|| structure(&second, "s", "doc", vec![member("a", I32)]));
+    assert!(lost.is_err(), "a member that goes breaks the binary interface");
+}
+
 /// The inputs that any function takes, choices first, so that no struct has a hole.
 fn inputs() -> Vec<Key> {
     let taken = |key: &&Key| FUNCTIONS.iter().any(|function| function.takes(**key));
@@ -89,7 +102,8 @@ fn input_member(key: Key) -> Member {
     match (key.field().kind, key.limits(), key.dimension().map(Unit::first)) {
         (Kind::Number { .. }, Some((low, high)), Some(unit)) => {
             let (low, high) = (short(unit.from_si(low)), short(unit.from_si(high)));
-            Member { name, rust: F64, doc: format!("{meaning}; {}, {low} to {high}", unit.symbol) }
+            let unit = if unit.symbol.is_empty() { String::new() } else { format!("{}, ", unit.symbol) };
+            Member { name, rust: F64, doc: format!("{meaning}; {unit}{low} to {high}") }
         }
         (Kind::Flag, ..) => Member { name, rust: I32, doc: format!("{meaning}; an enum carb_flag") },
         _ => Member { doc: format!("{meaning}; an enum carb_{name}"), name, rust: I32 },
@@ -166,7 +180,7 @@ fn structure(before: &str, name: &str, doc: &str, wanted: Vec<Member>) -> String
     let mut text = comment("", doc);
     let _ = writeln!(text, "#[repr(C)]\n#[derive(Clone, Copy, Debug)]\npub struct {name} {{");
     for Member { name, rust, doc } in whole {
-        let _ = write!(text, "{}    pub {name}: {rust},\n", comment("    ", &doc));
+        let _ = writeln!(text, "{}    pub {name}: {rust},", comment("    ", &doc));
     }
     text + "}\n\n"
 }
@@ -199,7 +213,7 @@ fn enumeration(name: &str, doc: &str, values: &[(String, i32, String)]) -> Strin
     let mut text = comment("", doc);
     let _ = writeln!(text, "#[repr(C)]\n#[derive(Clone, Copy, Debug, PartialEq, Eq)]\npub enum {name} {{");
     for (name, value, doc) in values {
-        let _ = write!(text, "{}    {name} = {value},\n", comment("    ", doc));
+        let _ = writeln!(text, "{}    {name} = {value},", comment("    ", doc));
     }
     text + "}\n\n"
 }

@@ -138,7 +138,7 @@ def test_command_line(tmp_path):
     assert page.stdout.decode() == carb.plan(HARBOUR.read_text(encoding="utf-8")).page()
     assert page.returncode == 0
     bomb = tmp_path / "bomb.json"
-    bomb.write_text(json.dumps({"carb": 1, **BATCH, "volumes": 3.4, "fermentable_g_per_l": 10}))
+    bomb.write_text(json.dumps({"carb": 1, **BATCH, "volumes": 4.5}))
     assert run("plan", str(bomb)).returncode == 1
     bomb.write_text("{}")
     assert run("plan", str(bomb)).returncode == run("plan", "nowhere.json").returncode == 2

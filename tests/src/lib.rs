@@ -50,7 +50,11 @@ impl Case {
         };
         let found = match functions::named(function) {
             Some(function) => given(inputs).and_then(|r| function.answer(&r, &mut NoSteps).map(|a| (function, a))),
-            None => return case,
+            // A plan answers part by part; only a request that is none has a code of its own.
+            None => match given(inputs).and_then(|request| carb_core::plan::plan(&request)) {
+                Ok(_) => return case,
+                Err(error) => Err(error),
+            },
         };
         match found {
             Ok((function, answer)) => case.outputs = outputs(function, &answer),

@@ -80,6 +80,21 @@ impl Function {
         self.inputs.iter().any(|input| input.key == key)
     }
 
+    /// Whether an input may vary over the elements of an array. The altitude may wherever the air pressure may, which
+    /// follows from it.
+    pub fn varies(&self, key: Key) -> bool {
+        self.columns.contains(&key) || (key == Key::Altitude && self.columns.contains(&Key::Ambient))
+    }
+
+    /// The output that `name` spells, by its place, and its unit.
+    pub fn find_output(&self, name: &str) -> Option<(usize, &'static Unit)> {
+        self.outputs.iter().enumerate().find_map(|(which, output)| {
+            let mut units = output.key.dimension().into_iter().flat_map(Unit::of);
+            let unit = units.find(|unit| Function::output_name(*output, unit).as_str() == name)?;
+            Some((which, unit))
+        })
+    }
+
     /// Checks that the request holds only what the function takes.
     ///
     /// # Errors
@@ -107,7 +122,7 @@ impl Function {
     pub fn each(&self, request: &Request, slices: Slices<'_>) -> Result<(), Error> {
         let mut whole = *request;
         for series in slices.series {
-            if series.name.key != Key::Altitude && !self.columns.contains(&series.name.key) {
+            if !self.varies(series.name.key) {
                 return Err(Error::WrongType { parameter: series.name, wanted: "a single value, not an array" });
             }
             whole.vary(series.name)?;

@@ -204,7 +204,7 @@ pub fn tables_text() -> String {
         node.put("name", Node::text(function.name));
         node.put("summary", Node::text(function.summary));
         node.put("example", Node::text(function.example));
-        node.put("inputs", inputs_node(function.inputs, function.columns));
+        node.put("inputs", inputs_node(function.inputs, Some(function)));
         let outputs = function.outputs.iter().flat_map(|output| {
             output.key.dimension().into_iter().flat_map(Unit::of).map(|unit| {
                 let mut node = object();
@@ -221,20 +221,17 @@ pub fn tables_text() -> String {
     }
     let mut node = start();
     node.put("functions", Node::List(functions_node));
-    node.put("plan", inputs_node(super::INPUTS, &[]));
+    node.put("plan", inputs_node(super::INPUTS, None));
     write(&node)
 }
 
-fn inputs_node(inputs: &[Input], columns: &[Key]) -> Node {
+fn inputs_node(inputs: &[Input], function: Option<&Function>) -> Node {
     let all = inputs.iter().map(|input| {
         let key = input.key;
         let mut node = object();
         node.put("names", Node::List(Name::of(key).map(Node::text).collect()));
         node.put("meaning", Node::text(key.field().meaning));
-        node.put(
-            "array",
-            Node::Flag(columns.contains(&key) || (key == Key::Altitude && columns.contains(&Key::Ambient))),
-        );
+        node.put("array", Node::Flag(function.is_some_and(|function| function.varies(key))));
         match input.need {
             Need::Required => node.put("need", Node::text("required")),
             Need::OneOf(group) => node.put("one_of", Node::text(group)),

@@ -36,6 +36,7 @@ pub static INPUTS: &[Input] = &[
     required(Key::Packaged),
     required(Key::Carbonation),
     required(Key::Warmest),
+    optional(Key::Filling, "the warmest"),
     optional(Key::Serving, "4 °C"),
     optional(Key::Cellar, "12 °C"),
     optional(Key::Room, "20 °C"),

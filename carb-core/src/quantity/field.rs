@@ -112,7 +112,7 @@ fields! {
         "CO2 per litre of drink";
     Warmest = "warmest" number(Dimension::Temperature, 273.15, 318.15),
         "highest temperature of the drink since active fermentation";
-    Filling = "filling" drink_temperature(), "temperature at which the package is closed (default: the warmest)";
+    Filling = "filling" drink_temperature(), "temperature of the drink when its package is closed";
     Temperature = "temperature" drink_temperature(), "temperature of the drink";
     Serving = "serving" drink_temperature(), "temperature of the keg when it is served";
     Cellar = "cellar" drink_temperature(), "temperature of a cool store";

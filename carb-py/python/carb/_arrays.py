@@ -27,6 +27,8 @@ class Elements:
         self._columns = {name: self._column(array) for name, array in arrays.items()}
         self._count = int(np.prod(self.shape))
         self.status = self._run(kind.outputs[0])
+        self.whole = self.status.min(initial=0) == 0
+        """Whether every element has an answer."""
 
     def _column(self, array: NDArray[np.float64]) -> NDArray[np.float64]:
         """One number for all elements, or one for each."""
@@ -58,6 +60,8 @@ class Elements:
 
     def refuse(self) -> None:
         """Raises the error of the first element that has one; a missing value is none."""
+        if self.whole:
+            return
         wrong = (self.status < 0) & (self.status != CODES["NOT_A_NUMBER"])
         if not wrong.any():
             return
@@ -74,14 +78,14 @@ class Elements:
     def caution(self) -> None:
         """Gathers the cautions, one for each code, in the words of the first element that it concerns."""
         found = []
-        for code, _, bit in _carb.caution_codes():
-            if bit is None:
-                continue
-            outside = (self.status > 0) & ((self.status >> bit) & 1).astype(bool)
-            count = np.count_nonzero(outside)
-            if count:
+        bits = self.status if self.whole else np.where(self.status > 0, self.status, 0)
+        seen = int(np.bitwise_or.reduce(bits, axis=None))
+        for code, _, bit in _carb.caution_codes() if seen else ():
+            if bit is not None and seen >> bit & 1:
+                outside = (bits >> bit & 1).astype(bool)
                 one = self.kind(_carb.answer(self.kind.function, self.element(self.first(outside))))
                 said = next(caution for caution in one.cautions if caution.code == code)
+                count = np.count_nonzero(outside)
                 found.append(said._replace(text=f"{count} of {self._count} elements: {said.text}"))
         self.cautions = tuple(found)
 
@@ -93,8 +97,10 @@ def column(name: str, value: Any) -> NDArray[np.float64]:
     array = np.asarray(value)
     try:
         if array.dtype.kind in "iufO":
-            # A copy, so that the caller's later changes do not reach the result.
-            return np.array(array, dtype=np.float64)
+            # A copy that nobody changes: the result stays what it is.
+            copy = np.array(array, dtype=np.float64)
+            copy.flags.writeable = False
+            return copy
     except (TypeError, ValueError):
         pass
     _carb.request({name: ()})  # The core's words for a value of the wrong type.
