@@ -371,7 +371,7 @@ impl fmt::Display for Error {
             ),
             Error::TargetBelowHeld { parameter, value, held } => write!(
                 f,
-                "{parameter} = {} is below what the drink holds or makes by itself, {}: ask for more, or let it lose CO2 first",
+                "{parameter} = {} is below what the drink holds or makes by itself, {}: let it ferment out or lose CO2 first, or ask for more if the package holds it",
                 Short(value, parameter.unit),
                 Short(held, parameter.unit)
             ),

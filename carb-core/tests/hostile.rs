@@ -281,7 +281,8 @@ fn a_cask_ale_that_needs_no_sugar_still_gets_its_keg() {
     let pairs = [("volumes", 1.3), ("warmest_c", 4.0), ("serving_c", 12.0), ("packaged_l", 40.0), ("altitude_m", 0.0)];
     let day = plan(&request(&pairs.map(|(name, value)| (name, Number(value)))).unwrap()).unwrap();
     assert_eq!(day.priming.answer.as_ref().unwrap_err().code(), code::TARGET_BELOW_HELD);
-    assert!(day.storage.iter().all(|s| s.pressure.answer.is_err()));
+    // Without sugar it is what it is: the bottles' pressures are those of the drink as it stands.
+    assert!(day.storage.iter().all(|s| s.pressure.value().is_some_and(|p| p.dissolved.volumes() < 1.5)));
     assert!(day.residual.answer.is_ok());
     assert!(day.regulator.value().unwrap().gauge.si() > 0.0);
 

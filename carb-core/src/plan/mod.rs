@@ -7,8 +7,8 @@ mod node;
 pub mod safety;
 mod text;
 
-use crate::balance::open;
 use crate::balance::pressure::Pressure;
+use crate::balance::{open, sealed};
 use crate::basis::answer::Both;
 use crate::basis::{Answer, Basis, BasisName, Context, Input, Need, Request, ResidualModel};
 use crate::bottling::package::{
@@ -21,7 +21,7 @@ use crate::evidence::caution::{Caution, SUPERSATURATION};
 use crate::evidence::{Level, NoSteps, Notes, Steps, Working};
 use crate::kegging;
 use crate::property::fermentable::{self, FERMENTABLES, Fermentable};
-use crate::quantity::{Carbonation, Key, Percent, Temperature};
+use crate::quantity::{Carbonation, Concentration, Key, Mass, Percent, Temperature};
 use crate::table::functions::{USUAL_ROOM, carbonation, note_headspace, sugar, wanted, warmest};
 use alloc::vec::Vec;
 
@@ -194,7 +194,14 @@ pub fn plan(request: &Request) -> Result<Plan, Error> {
         })
         .collect();
     let contents = |steps: &mut dyn Steps, notes: &mut Notes| {
-        let dose = priming.answer.as_ref().map_err(|error| *error)?.value;
+        let dose = match &priming.answer {
+            Ok(answer) => answer.value,
+            // What the drink makes without any sugar is what must be known now.
+            Err(Error::TargetBelowHeld { .. }) => {
+                PrimingDose { mass: Mass::from_si(0.0), dose: Concentration::from_si(0.0) }
+            }
+            Err(error) => return Err(*error),
+        };
         contents(request, chosen, &dose, &mut Both(steps, notes))
     };
     let expectation = Part::of(request, |steps| expectation(request, chosen, &contents, steps));
@@ -228,8 +235,19 @@ pub fn plan(request: &Request) -> Result<Plan, Error> {
 }
 
 impl Plan {
-    /// Whether any part carries a `danger` caution: a command line then exits non-zero.
+    /// Whether any part carries a `danger` caution, or a bottle has no pressure because it would burst or be full: a
+    /// command line then exits non-zero.
     pub fn danger(&self) -> bool {
+        self.beyond_every_bottle().is_some() || self.danger_noted()
+    }
+
+    /// The error that says that no bottle would hold.
+    fn beyond_every_bottle(&self) -> Option<&Error> {
+        let errors = self.storage.iter().filter_map(|place| place.pressure.answer.as_ref().err());
+        errors.into_iter().find(|error| matches!(error, Error::PressureTooHigh { .. } | Error::VesselFull { .. }))
+    }
+
+    fn danger_noted(&self) -> bool {
         let parts = [notes(&self.residual), notes(&self.priming), notes(&self.expectation), notes(&self.regulator)];
         let stored = self.storage.iter().map(|s| notes(&s.pressure));
         parts.into_iter().chain(stored).flatten().any(|notes| notes.cautions.any(Level::Danger))
@@ -312,13 +330,18 @@ fn contents(
     let least_yield = (likely * share / 100.0).min(poorest);
     let expected = held + from_sugar + from_extract;
     let worst = worst_co2(larger, most_sugar, most_extract);
+    let (_, limit) = Key::Carbonation.limits().unwrap_or_default();
+    if worst > limit {
+        let parameter = named(request, if most_extract > most_sugar { Key::Fermentable } else { Key::Carbonation });
+        return Err(Error::PressureTooHigh { parameter, limit: sealed::MOST });
+    }
     steps.record(&EXPECTED_CO2, &[held, from_sugar, from_extract], expected);
     steps.record(&WORST_CO2, &[larger, most_sugar, most_extract], worst);
     Ok(Found {
         package: Contents { expected, worst },
         least: held
             + extract_co2(least_yield, 100.0, basis.yield_factor, d)
-            + extract_co2(extract, LEAST_YIELD, 1.0, left),
+            + extract_co2(extract, share, basis.yield_factor, left),
         still_to_come: most_extract,
     })
 }

@@ -77,6 +77,14 @@ impl Plan {
             found.low.volumes(),
             found.high.volumes()
         );
+        if self.priming.answer.is_err() {
+            return Some(format!(
+                "Without any sugar it reaches, by mass balance, {:.2} volumes ({:.2}-{:.2}) in a bottle; the pressures below are those.",
+                found.expected.volumes(),
+                found.low.volumes(),
+                found.high.volumes()
+            ));
+        }
         let handbook = self.priming.answer.as_ref().is_ok_and(|p| p.context.basis.name == BasisName::Handbook);
         if !handbook {
             return Some(format!(
@@ -180,10 +188,14 @@ impl Plan {
             }
         }
         seen.sort_by_key(|(kind, _)| kind.level);
-        if seen.is_empty() {
+        let burst = self.beyond_every_bottle();
+        if seen.is_empty() && burst.is_none() {
             return;
         }
         page.heading("Mind");
+        if let Some(error) = burst {
+            page.bullet(&format!("DANGER: {error}"));
+        }
         for (kind, text) in seen {
             page.bullet(&format!("{}: {text}", kind.level.word().to_uppercase()));
         }
