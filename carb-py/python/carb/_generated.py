@@ -643,8 +643,7 @@ def package_pressure(
         Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
         Default: 4 % of the liquid, and noted.
     filling_c, filling_f, filling_k : float or array, optional
-        Temperature at which the package is closed (default: the warmest). From -5 to 60 in ``filling_c``.
-        Default: 20 °C.
+        Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: 20 °C.
     altitude_m, altitude_ft : float or array, optional
         Height above sea level, from which the air pressure outside follows by ISO 2533. From -500 to 9000 in
         ``altitude_m``. Required: this, or another ambient.
@@ -846,7 +845,7 @@ class At(Bound):
         frozenset(("cellar_c", "cellar_f", "cellar_k")),
         frozenset(("hot_day_c", "hot_day_f", "hot_day_k")),
     )
-    plan_names = frozenset(("title", "beverage", "abv_percent", "extract_g_per_l", "fermentable_g_per_l", "yeast", "packaged_l", "packaged_ml", "packaged_us_gal", "packaged_imp_gal", "packaged_us_fl_oz", "co2_g_per_l", "volumes", "warmest_c", "warmest_f", "warmest_k", "serving_c", "serving_f", "serving_k", "cellar_c", "cellar_f", "cellar_k", "room_c", "room_f", "room_k", "hot_day_c", "hot_day_f", "hot_day_k", "altitude_m", "altitude_ft", "ambient_kpa", "ambient_bar", "ambient_psi", "ambient_pa", "sea_level_kpa", "sea_level_bar", "sea_level_psi", "sea_level_pa", "headspace_percent", "sugar", "basis", "model", "residual_model", "yield_percent", "count_headspace", "solubility_multiplier", "residual_multiplier", "yield_multiplier", "working"))
+    plan_names = frozenset(("title", "beverage", "abv_percent", "extract_g_per_l", "fermentable_g_per_l", "yeast", "packaged_l", "packaged_ml", "packaged_us_gal", "packaged_imp_gal", "packaged_us_fl_oz", "co2_g_per_l", "volumes", "warmest_c", "warmest_f", "warmest_k", "filling_c", "filling_f", "filling_k", "serving_c", "serving_f", "serving_k", "cellar_c", "cellar_f", "cellar_k", "room_c", "room_f", "room_k", "hot_day_c", "hot_day_f", "hot_day_k", "altitude_m", "altitude_ft", "ambient_kpa", "ambient_bar", "ambient_psi", "ambient_pa", "sea_level_kpa", "sea_level_bar", "sea_level_psi", "sea_level_pa", "headspace_percent", "sugar", "basis", "model", "residual_model", "yield_percent", "count_headspace", "solubility_multiplier", "residual_multiplier", "yield_multiplier", "working"))
     dissolved_co2 = bound(dissolved_co2)
     keg_pressure = bound(keg_pressure)
     residual_co2 = bound(residual_co2)
