@@ -41,7 +41,7 @@ count: ## How many values from outside the project were checked
 bench: ## Speed, as ratios measured in one run
 	@$(CARGO) bench -q -p carb-benches
 
-docs: ## The reference of the Rust crates
+docs: ## The reference of the Rust crate
 	@RUSTDOCFLAGS="-D warnings" $(CARGO) doc -q --no-deps -p carb-core --features json
 
 bless: ## Rewrite what is generated: conformance cases, C header, Python functions

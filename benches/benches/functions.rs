@@ -24,7 +24,9 @@ fn typed(c: &mut Criterion) {
         });
     });
     group.bench_function("dissolved_co2, typed", |b| {
-        b.iter(|| dissolved_co2(GaugePressure::from_psi(black_box(12.0)), Temperature::from_f(38.0), &here));
+        b.iter(|| {
+            dissolved_co2(GaugePressure::from_psi(black_box(12.0)), Temperature::from_f(38.0), &here, &mut NoSteps)
+        });
     });
     group.bench_function("keg_pressure, typed", |b| {
         b.iter(|| {

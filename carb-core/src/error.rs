@@ -94,6 +94,8 @@ pub enum Error {
         value: f64,
         /// What the drink holds, or will make by itself.
         held: f64,
+        /// What can be done.
+        remedy: &'static str,
     },
     /// A pressure below what can be; Pa.
     PressureTooLow {
@@ -134,6 +136,13 @@ pub enum Error {
     },
     /// The request is of another version.
     WrongVersion,
+    /// Arrays of one call differ in length.
+    UnevenArrays {
+        /// How long each must be, unless it has one element.
+        expected: usize,
+        /// How long one is.
+        given: usize,
+    },
 }
 
 macro_rules! codes {
@@ -188,6 +197,8 @@ codes! {
     BAD_JSON = -18;
     /// A request of another version.
     WRONG_VERSION = -19;
+    /// Arrays of different lengths.
+    UNEVEN_ARRAYS = -20;
 }
 
 impl Error {
@@ -213,6 +224,7 @@ impl Error {
             Error::NotConverged { .. } => code::NOT_CONVERGED,
             Error::BadJson { .. } => code::BAD_JSON,
             Error::WrongVersion => code::WRONG_VERSION,
+            Error::UnevenArrays { .. } => code::UNEVEN_ARRAYS,
         }
     }
 
@@ -237,6 +249,7 @@ impl Error {
             Error::NoLiveYeast => Name::first(Key::Yeast).spelling(),
             Error::BadJson { .. } => ShortText::new("request"),
             Error::WrongVersion => ShortText::new("carb"),
+            Error::UnevenArrays { .. } => ShortText::new("arrays"),
         }
     }
 
@@ -260,6 +273,15 @@ impl Error {
             Error::PressureTooLow { parameter, low, .. } => Some((in_unit(parameter, low), f64::INFINITY)),
             _ => None,
         }
+    }
+
+    /// The same error, an unknown name answered with the nearest of these fields rather than of all, if any is near.
+    #[must_use]
+    pub fn nearest_of(mut self, keys: impl Iterator<Item = Key>) -> Self {
+        if let Error::UnknownName { given, nearest } = &mut self {
+            *nearest = Name::nearest(given.as_str(), keys).or(*nearest);
+        }
+        self
     }
 
     /// The same error, its numbers under the name and in the unit that the caller used.
@@ -369,9 +391,9 @@ impl fmt::Display for Error {
             Error::NoLiveYeast => f.write_str(
                 "yeast = \"none\": priming sugar makes CO2 only with living yeast; say yeast=\"live\" and give what is fermentable, or carbonate in a keg",
             ),
-            Error::TargetBelowHeld { parameter, value, held } => write!(
+            Error::TargetBelowHeld { parameter, value, held, remedy } => write!(
                 f,
-                "{parameter} = {} is below what the drink holds or makes by itself, {}: let it ferment out or lose CO2 first, or ask for more if the package holds it",
+                "{parameter} = {} is below what the drink holds or makes by itself, {}: {remedy}",
                 Short(value, parameter.unit),
                 Short(held, parameter.unit)
             ),
@@ -388,7 +410,7 @@ impl fmt::Display for Error {
             ),
             Error::PressureTooHigh { parameter, limit } => write!(
                 f,
-                "{parameter} leads to more than {} absolute, the most that any vessel of this trade is for: lower it",
+                "{parameter} leads to more than {} absolute, more than any vessel of this trade is for; glass bursts long before. Let it ferment out, carbonate less, leave more headspace, or keep it cooler",
                 Short(limit, Some(&crate::quantity::unit::BAR))
             ),
             Error::NotConverged { parameter } => {
@@ -397,7 +419,10 @@ impl fmt::Display for Error {
             Error::BadJson { line, column, reason } => {
                 write!(f, "the request is no valid JSON object at line {line}, column {column}: {reason}")
             }
-            Error::WrongVersion => f.write_str("carb = 1 is missing: the request names the version it is written for, {\"carb\": 1, ...}"),
+            Error::UnevenArrays { expected, given } => {
+                write!(f, "an array has {given} elements where the others have {expected}: give 1 or {expected}")
+            }
+            Error::WrongVersion => f.write_str("the request should name the one version there is, {\"carb\": 1, ...}"),
         }
     }
 }

@@ -57,6 +57,7 @@ fn usual(function: &str) -> Vec<(&'static str, f64)> {
         "package_pressure" => {
             vec![("volumes", 2.4), ("temperature_c", 30.0), ("headspace_percent", 4.0), ("altitude_m", 0.0)]
         }
+        "package_carbonation" => vec![("gauge_bar", 1.8), ("temperature_c", 20.0), ("altitude_m", 0.0)],
         "gravity" => vec![("sg", 1.048)],
         "ambient_pressure" => vec![("altitude_m", 240.0), ("sea_level_kpa", 101.0)],
         _ => panic!("{function}"),
@@ -167,7 +168,7 @@ fn what_yeast_can_do_in_the_package_must_be_said() {
 #[test]
 fn a_gravity_beyond_all_wort_is_refused() {
     let error = refused("gravity", &[("sg", Number(1.5))], &["sg = 1.5", "0.98", "1.16"]);
-    assert_eq!((error.code(), error.limits()), (code::OUT_OF_RANGE, Some((0.98, 1.16))));
+    assert_eq!((error.code(), error.limits()), (code::OUT_OF_RANGE, Some((0.98, 1.165))));
     assert_eq!(refused("gravity", &[("plato", Number(90.0))], &["plato = 90"]).code(), code::OUT_OF_RANGE);
 }
 
@@ -519,7 +520,10 @@ mod json {
     fn size_and_depth_harm_nobody() {
         let million = "x".repeat(1 << 20);
         let title = format!("{{\"carb\": 1, \"title\": \"{million}\"}}");
-        assert!(read(&title).unwrap().text(Key::Title).unwrap().as_str().len() <= 64);
+        assert_eq!(code_of(&title), code::WRONG_TYPE);
+        let fitting = format!("{{\"carb\": 1, \"title\": \"{}\"}}", &million[..64]);
+        assert_eq!(read(&fitting).unwrap().text(Key::Title).unwrap().as_str().len(), 64);
+        assert_eq!(code_of(r#"{"carb": 1, "title": "two\nlines"}"#), code::WRONG_TYPE);
         assert_eq!(code_of(&format!("{{\"carb\": 1, \"{million}\": 1}}")), code::UNKNOWN_NAME);
         assert!(plan_text(&format!("{{\"carb\": 1, \"{million}\": 1}}")).len() < 1000);
         assert_eq!(code_of(&format!("{{\"carb\": 1, \"beverage\": \"{million}\"}}")), code::UNKNOWN_CHOICE);

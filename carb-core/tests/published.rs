@@ -310,7 +310,9 @@ fn property(name: &str) -> f64 {
             // What total pressure does to solubility beyond the gas: the Poynting term, and so the molar volume.
             let (t, low, high) = (293.15, 1.0e5, 1.0e6);
             let b = co2_gas::second_virial(t);
-            let ln_held = |p: f64| water_core::molality(1.0, 1.0e5, p, t, b).ln() - co2_gas::ln_fugacity(p, t, b);
+            let ln_held = |p: f64| {
+                water_core::molality(1.0, 1.0e5, p, t, b).ln() - co2_gas::ln_fugacity(p / (GAS_CONSTANT * t), b)
+            };
             -GAS_CONSTANT * t * (ln_held(high) - ln_held(low)) / (high - low) * 1e6
         }
         "co2_volume_at_least" | "co2_volume_at_most" => {

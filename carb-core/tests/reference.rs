@@ -5,6 +5,7 @@
 use carb_core::basis::request::{Raw, Request};
 use carb_core::evidence::NoSteps;
 use carb_core::number::exp;
+use carb_core::property::constant::GAS_CONSTANT;
 use carb_core::property::solubility::water_core;
 use carb_core::property::{atmosphere, co2_gas, water};
 use carb_core::table::functions;
@@ -53,7 +54,7 @@ fn co2_gas_follows_span_and_wagner() {
         let b = co2_gas::second_virial(t);
         let differences = [
             percent(co2_gas::compressibility(p, t, b), *z),
-            percent(exp(co2_gas::ln_fugacity(p, t, b)), *phi),
+            percent(exp(co2_gas::ln_fugacity(p / (GAS_CONSTANT * t), b)), *phi),
             percent(co2_gas::density(p, t, b), *density),
         ];
         let common = *celsius <= 45.0 && *bar <= 10.0;

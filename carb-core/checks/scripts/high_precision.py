@@ -318,6 +318,31 @@ def package_pressure(request):
     return answer
 
 
+def package_carbonation(request):
+    """What a gauge on a package says of its CO2: without air, and with all the air that was sealed in."""
+    basis = request.get("basis", "physical")
+    drink, ambient = Drink(request, basis), request.ambient()
+    t, filling = request.temperature("temperature"), request.temperature("filling", mpf("293.15"))
+    headspace = mpf(request.get("headspace_percent", 4))
+    pressure = request.quantity("gauge", ("kpa", "bar", "psi", "pa")) + ambient
+    gas_space = 1 + headspace / 100 - water_density(filling) / water_density(t)
+    pw = vapour_pressure(t)
+    p = pressure - pw
+    if gas_space <= 0 or p < 0:
+        return None
+    without = {
+        "total": content(drink.dissolved(p, 0, t), p, t, filling, headspace),
+        "dissolved": drink.dissolved(p, 0, t),
+    }
+    factor = min(laboratory(drink.a, drink.e), eu_ratio(drink.a, drink.e))
+    multiplier = min(mpf(1), mpf(request.get("solubility_multiplier", 1)))
+    air = (ambient - vapour_pressure(filling)) * (headspace / 100) / gas_space * (t / filling)
+    p = max(mpf(0), pressure - pw - air)
+    held = core(p, p + pw + air, t, factor, multiplier)
+    least = {"least_total": content(held, p, t, filling, headspace), "least_dissolved": held}
+    return without | {name: min(value, without[name[len("least_"):]]) for name, value in least.items()}
+
+
 def plato_of(sg):
     return mpf("-616.868") + mpf("1111.14") * sg - mpf("630.272") * sg**2 + mpf("135.997") * sg**3
 
@@ -342,7 +367,8 @@ def ambient_pressure(request):
 
 
 FUNCTIONS = {f.__name__: f for f in (
-    dissolved_co2, keg_pressure, residual_co2, priming_sugar, package_pressure, gravity, ambient_pressure
+    dissolved_co2, keg_pressure, residual_co2, priming_sugar, package_pressure, package_carbonation, gravity,
+    ambient_pressure
 )}
 
 # ------------------------------------------------------------------------------------------------ cases
@@ -467,6 +493,21 @@ def cases():
                     rng.choice(("", "", f"solubility_multiplier={decimal(0.95, 1.05)}")),
                 )
                 yield "package_pressure", inputs, outputs
+
+    # The same read backwards, from a gauge on the bottle.
+    outputs = "total_co2_g_per_l dissolved_co2_g_per_l least_total_co2_g_per_l least_dissolved_co2_g_per_l"
+    yield "package_carbonation", "gauge_bar=1.8;temperature_c=20;headspace_percent=4;altitude_m=240", outputs
+    yield "package_carbonation", "gauge_psi=3;temperature_c=4;headspace_percent=6;altitude_m=0", outputs
+    for kind in KINDS:
+        for model in models:
+            inputs = join(
+                f"beverage={kind}", rng.choice(("", "basis=handbook", "basis=physical")), model,
+                rng.choice((f"gauge_bar={decimal(0.2, 6)}", f"gauge_psi={decimal(5, 80, 1)}")),
+                f"temperature_c={decimal(0, 45, 1)}", rng.choice(("", f"headspace_percent={decimal(3, 30, 1)}")),
+                rng.choice(("", f"filling_c={decimal(2, 28, 1)}")), air(), composition(kind),
+                rng.choice(("", "", f"solubility_multiplier={decimal(0.95, 1.05)}")),
+            )
+            yield "package_carbonation", inputs, outputs
 
     for sg in ("0.985", "0.998", "1.000", "1.0000027", "1.004", "1.012", "1.048", "1.0832", "1.12", "1.155"):
         yield "gravity", f"sg={sg}", "plato"

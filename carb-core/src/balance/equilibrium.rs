@@ -89,9 +89,10 @@ pub fn dissolved_co2_absolute(
 /// ```
 /// use carb_core::balance::equilibrium::dissolved_co2;
 /// use carb_core::basis::{Ambient, Beverage, Context, Kind};
+/// use carb_core::evidence::NoSteps;
 /// use carb_core::quantity::{GaugePressure, Temperature};
 /// let here = Context::new(Beverage::new(Kind::Beer), Ambient::STANDARD);
-/// let co2 = dissolved_co2(GaugePressure::from_psi(12.0), Temperature::from_f(38.0), &here)?;
+/// let co2 = dissolved_co2(GaugePressure::from_psi(12.0), Temperature::from_f(38.0), &here, &mut NoSteps)?;
 /// assert_eq!(format!("{:.3}", co2.value.volumes()), "2.576");
 /// # Ok::<(), carb_core::Error>(())
 /// ```
@@ -100,18 +101,6 @@ pub fn dissolved_co2_absolute(
 /// Where a value lies outside its limits, nothing is said of the air outside, or the pressure lies below the drink's own
 /// vapour pressure.
 pub fn dissolved_co2(
-    gauge: GaugePressure,
-    temperature: Temperature,
-    context: &Context,
-) -> Result<Answer<Carbonation>, Error> {
-    dissolved_co2_told(gauge, temperature, context, &mut NoSteps)
-}
-
-/// [`dissolved_co2`], with the working told.
-///
-/// # Errors
-/// As [`dissolved_co2`].
-pub fn dissolved_co2_told(
     gauge: GaugePressure,
     temperature: Temperature,
     context: &Context,

@@ -7,11 +7,12 @@
 use super::pressure;
 use crate::error::code;
 use crate::evidence::Steps;
+use crate::evidence::caution::SLACK;
 use crate::evidence::equation::{Equation, Measure, Standing, limited, symbol};
 use crate::evidence::source::KELL;
 use crate::property::co2_gas;
 use crate::property::constant::{CO2_MOLAR_MASS, GAS_CONSTANT};
-use crate::property::solubility::Here;
+use crate::property::solubility::{HIGHEST, Here};
 use crate::property::water;
 use crate::quantity::unit::{CO2_GRAMS_PER_LITRE, KELVIN, PASCAL, PERCENT};
 
@@ -120,7 +121,7 @@ pub struct Closed {
 }
 
 /// Least gas volume for which a pressure is given: with less, the glass rather than the gas sets it.
-const LEAST_GAS: f64 = 1e-4;
+pub const LEAST_GAS: f64 = 1e-4;
 
 impl<H: Here> Sealed<H> {
     /// A package closed as `closed` says, now at the temperature `t` (K), holding a drink with the solubility `here`.
@@ -160,7 +161,7 @@ impl<H: Here> Sealed<H> {
         let total = co2 + self.here.vapour() + self.air;
         let open = (self.content(co2) - content).abs() > CLOSURE * content + TINY;
         let unclosed = if open { code::NOT_CONVERGED } else { 0 };
-        let below = if self.content(0.0) > content + TINY { code::TARGET_BELOW_HELD } else { unclosed };
+        let below = if self.content(0.0) > content * (1.0 + SLACK) + TINY { code::TARGET_BELOW_HELD } else { unclosed };
         let high = if total > MOST { code::PRESSURE_TOO_HIGH } else { below };
         (co2, if self.gas < LEAST_GAS { code::VESSEL_FULL } else { high })
     }
@@ -179,6 +180,12 @@ impl<H: Here> Sealed<H> {
         let dz = self.b * q + 2.0 * (co2_gas::THIRD_VIRIAL - self.b * self.b) * q * (q * co2);
         let gas = CO2_MOLAR_MASS * q * (z - co2 * dz) / (z * z);
         self.here.slope(co2, self.air) * self.liquid + gas * self.gas
+    }
+
+    /// Partial pressure of CO2 (Pa) under a total pressure (Pa, absolute); below 0 where vapour and air make more.
+    #[inline(always)]
+    pub fn co2_of(&self, total: f64) -> f64 {
+        total - self.here.vapour() - self.air
     }
 
     /// Total pressure (Pa, absolute) at a partial pressure of CO2; tells the working, and returns the range cautions.
@@ -207,9 +214,8 @@ impl<H: Here> Sealed<H> {
     }
 }
 
-const HIGHEST: f64 = 6.0e6;
 /// CO2 put in equals CO2 found, to this relative difference.
 const CLOSURE: f64 = 1e-12;
 const TINY: f64 = 1e-300;
 /// Absolute pressure beyond which there is an error instead of a number, Pa.
-pub const MOST: f64 = 3.0e6;
+pub const MOST: f64 = crate::quantity::field::HIGHEST_PRESSURE;

@@ -23,8 +23,7 @@ impl<T> Answer<T> {
 
     /// The sources behind the value, each once, in the order of their use.
     pub fn sources(&self) -> impl Iterator<Item = &'static Source> + '_ {
-        let all = || self.notes.equations().flat_map(|e| e.sources.iter().copied());
-        all().enumerate().filter(move |(at, source)| !all().take(*at).any(|s| s == *source)).map(|(_, source)| source)
+        self.notes.sources()
     }
 }
 

@@ -167,7 +167,7 @@ impl Beverage {
 
     /// Notes that the drink is taken to be fermented out.
     pub fn note_finished(&self, cautions: &mut Cautions) {
-        if self.yeast == Yeast::Live && self.fermentable.is_none() && self.kind == Kind::Beer {
+        if self.yeast == Yeast::Live && self.fermentable.is_none() && self.kind.fermented_out() {
             cautions.add(Caution::of(&ASSUMED_FINISHED, 0.0));
         }
     }

@@ -43,6 +43,14 @@ impl ResidualModel {
     /// The names, in the order of [`ResidualModel::ALL`].
     pub const NAMES: &'static [&'static str] = &["table", "equilibrium"];
 
+    /// What the model is, in words.
+    pub const fn title(self) -> &'static str {
+        match self {
+            ResidualModel::Table => "by the trade's table",
+            ResidualModel::Equilibrium => "by the drink's own solubility",
+        }
+    }
+
     /// The name.
     pub fn name(self) -> &'static str {
         Self::NAMES[self as usize]

@@ -27,6 +27,21 @@ pub struct Input {
     pub need: Need,
 }
 
+/// An input that is always needed.
+pub const fn required(key: Key) -> Input {
+    Input { key, need: Need::Required }
+}
+
+/// An input of which one of its group is needed.
+pub const fn one_of(group: &'static str, key: Key) -> Input {
+    Input { key, need: Need::OneOf(group) }
+}
+
+/// An input that is not needed, and what is taken instead.
+pub const fn optional(key: Key, instead: &'static str) -> Input {
+    Input { key, need: Need::Optional(instead) }
+}
+
 /// One output of a function.
 #[derive(Clone, Copy, Debug)]
 pub struct Output {
@@ -120,6 +135,13 @@ impl Function {
     /// # Errors
     /// Whatever is wrong with the request as a whole; what is wrong with an element is in its status.
     pub fn each(&self, request: &Request, slices: Slices<'_>) -> Result<(), Error> {
+        let n = slices.out.len();
+        if slices.status.len() != n {
+            return Err(Error::UnevenArrays { expected: n, given: slices.status.len() });
+        }
+        if let Some(uneven) = slices.series.iter().find(|s| s.values.len() != 1 && s.values.len() != n) {
+            return Err(Error::UnevenArrays { expected: n, given: uneven.values.len() });
+        }
         let mut whole = *request;
         for series in slices.series {
             if !self.varies(series.name.key) {

@@ -8,6 +8,7 @@ use crate::error::Error;
 use crate::property::fermentable::{self, FERMENTABLES, Fermentable, Refusal};
 use crate::property::solubility::Model;
 use crate::quantity::field::{COUNT, Kind as FieldKind};
+use crate::quantity::name::TEXT_BYTES;
 use crate::quantity::{
     AbsolutePressure, AmbientPressure, Carbonation, Concentration, GaugePressure, Key, Length, Multiplier, Name,
     Percent, Plato, ShortText, SpecificGravity, Temperature, Unit, Volume,
@@ -159,7 +160,7 @@ impl Request {
     pub fn set(&mut self, name: &str, raw: Raw<'_>) -> Result<(), Error> {
         let parsed = Name::parse(name).ok_or_else(|| Error::UnknownName {
             given: ShortText::new(name),
-            nearest: Name::nearest(name, Key::ALL),
+            nearest: Name::nearest(name, Key::ALL.iter().copied()),
         })?;
         self.put(parsed, raw)
     }
@@ -188,6 +189,9 @@ impl Request {
             },
             (FieldKind::Choice, Raw::Text(text)) => Value::Choice(choose(name.key, text)?),
             (FieldKind::Flag, Raw::Flag(flag)) => Value::Flag(flag),
+            (FieldKind::Text, Raw::Text(text)) if text.len() > TEXT_BYTES || text.chars().any(char::is_control) => {
+                return wrong("a text of one line and at most 64 bytes");
+            }
             (FieldKind::Text, Raw::Text(text)) => Value::Text(ShortText::new(text)),
             (FieldKind::Number { .. }, _) => return wrong("a number"),
             (FieldKind::Choice, _) => return wrong("a name from its list, as text"),

@@ -3,3 +3,4 @@
 pub mod gravity;
 pub mod package;
 pub mod priming;
+pub mod reading;

@@ -12,13 +12,15 @@ use crate::balance::sealed::{self, Closed, Sealed};
 use crate::balance::with_solubility;
 use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
-use crate::basis::{Answer, Context, Yeast};
+use crate::basis::{Ambient, Answer, Basis, Beverage, Context, Kind, Yeast};
 use crate::error::{Error, code};
 use crate::evidence::caution::{
-    CARBONATION_DANGER, CARBONATION_HIGH, Caution, Cautions, FERMENTABLE_DANGER, FERMENTABLE_LEFT, HEATED_GLASS, above,
+    CARBONATION_DANGER, CARBONATION_HIGH, Caution, Cautions, FERMENTABLE_DANGER, FERMENTABLE_LEFT, HEATED_GLASS,
+    PRESSURE_DANGER, PRESSURE_HIGH, above,
 };
 use crate::evidence::equation::{Equation, Measure, Standing, limited, symbol};
 use crate::evidence::{NoSteps, Notes, Steps};
+use crate::property::constant::STANDARD_ATMOSPHERE;
 use crate::property::fermentable;
 use crate::property::solubility::composition::Factor;
 use crate::property::solubility::water_core::WaterCore;
@@ -158,7 +160,12 @@ impl<S: Solubility> Package<S> {
             code::VESSEL_FULL => Error::VesselFull { parameter: Name::first(Key::Temperature), value: t },
             code::TARGET_BELOW_HELD => {
                 let (here, _) = self.solubility.here(t, abv, extract, &mut NoSteps);
-                Error::TargetBelowHeld { parameter, value: content, held: here.dissolved(0.0, 0.0) }
+                Error::TargetBelowHeld {
+                    parameter,
+                    value: content,
+                    held: here.dissolved(0.0, 0.0),
+                    remedy: "this solubility model holds that much under vapour alone; take model=\"water_core\"",
+                }
             }
             code::PRESSURE_TOO_HIGH => Error::PressureTooHigh { parameter, limit: sealed::MOST },
             _ => Error::NotConverged { parameter },
@@ -221,7 +228,7 @@ impl<S: Solubility> Kernel<8, 5> for OfStated<S> {
         let y = fermentable::extract_yield();
         let likely = extract_co2(y, self.yield_percent, self.yield_factor, left);
         let most = extract_co2(y, self.most_percent, 1.0, left);
-        let contents = Contents { expected: stated + 0.0 + likely, worst: worst_co2(stated, 0.0, most) };
+        let contents = Contents { expected: stated + likely, worst: worst_co2(stated, 0.0, most) };
         if left != 0.0 {
             steps.record(&fermentable::THEORETICAL_YIELD, &[0.0, 1.0], y);
             steps.record(&EXTRACT_CO2, &[y, self.yield_percent, self.yield_factor, left], likely);
@@ -277,12 +284,16 @@ pub struct Keeping {
 /// Headspace where none is given, percent of the liquid; judgement from published bottle designs (3.5-4.5 %).
 pub const USUAL_HEADSPACE: f64 = 4.0;
 
+/// Filling temperature where none is given, K.
+pub const USUAL_FILLING: f64 = 293.15;
+
 /// Hottest store for which a margin is known, K; judgement.
 const HOTTEST_STORE: f64 = 313.15;
 
-/// Carbonation that light one-way and ordinary reusable beer bottles usually hold, kg/m3; common practice, no source.
+/// Carbonation that light one-way beer bottles usually hold, kg/m3; common practice, no source.
 const LIGHT_GLASS: f64 = VOLUMES.to_si(3.0);
-const ORDINARY_GLASS: f64 = VOLUMES.to_si(4.0);
+/// Carbonation that heavier reusable beer bottles usually hold, kg/m3; common practice, no source.
+const HEAVIER_GLASS: f64 = VOLUMES.to_si(3.5);
 
 /// One volume still to come is what turns an ordinary bottle into a dangerous one; judgement.
 const DANGEROUS_EXTRA: f64 = VOLUMES.to_si(1.0);
@@ -290,8 +301,8 @@ const DANGEROUS_EXTRA: f64 = VOLUMES.to_si(1.0);
 /// Notes what the contents mean for glass.
 pub(crate) fn note_contents(worst: f64, still_to_come: f64, cautions: &mut Cautions) {
     let caution = |kind, value, limit| Caution { kind, value, limit };
-    if above(worst, ORDINARY_GLASS) {
-        cautions.add(caution(&CARBONATION_DANGER, worst, ORDINARY_GLASS));
+    if above(worst, HEAVIER_GLASS) {
+        cautions.add(caution(&CARBONATION_DANGER, worst, HEAVIER_GLASS));
     } else if above(worst, LIGHT_GLASS) {
         cautions.add(caution(&CARBONATION_HIGH, worst, LIGHT_GLASS));
     }
@@ -300,6 +311,34 @@ pub(crate) fn note_contents(worst: f64, still_to_come: f64, cautions: &mut Cauti
     } else if still_to_come > 0.0 {
         cautions.add(Caution::of(&FERMENTABLE_LEFT, still_to_come));
     }
+}
+
+/// Notes what the worst pressure means for glass of which no rating is known: it is held against the pressure that the
+/// class of bottle sees at its usual carbonation, by the same worst case, at 40 °C. Judgement.
+fn note_pressure(worst_gauge: f64, cautions: &mut Cautions) {
+    let beer = Context::new(Beverage::new(Kind::Beer), Ambient::STANDARD).with_basis(Basis::physical());
+    let usual = |carbonation: f64| {
+        let drink = beer.beverage;
+        let x = [
+            carbonation,
+            carbonation,
+            HOTTEST_STORE,
+            USUAL_HEADSPACE,
+            USUAL_FILLING,
+            STANDARD_ATMOSPHERE,
+            drink.abv(),
+            drink.extract(),
+        ];
+        visit_contents(&beer, Once { x, steps: &mut NoSteps }).map_or(f64::INFINITY, |values: [f64; 5]| values[3])
+    };
+    // The usual case is settled by the first comparison.
+    let light = usual(LIGHT_GLASS);
+    if !above(worst_gauge, light) {
+        return;
+    }
+    let heavier = usual(HEAVIER_GLASS);
+    let (kind, limit) = if above(worst_gauge, heavier) { (&PRESSURE_DANGER, heavier) } else { (&PRESSURE_HIGH, light) };
+    cautions.add(Caution { kind, value: worst_gauge, limit });
 }
 
 pub(crate) fn note_temperature(t: f64, cautions: &mut Cautions) {
@@ -362,8 +401,12 @@ pub fn package_pressure(
     let left =
         extract_co2(fermentable::extract_yield(), context.basis.most_yield(), 1.0, context.beverage.fermentable()?);
     note_contents(worst_co2(x[0], 0.0, left), left, &mut notes.cautions);
+    note_pressure(values[3], &mut notes.cautions);
     note_temperature(x[2], &mut notes.cautions);
-    Ok(Answer { value: package(values), context: *context, notes })
+    // A package is a vessel, whatever the basis leaves out of a dose.
+    let mut context = *context;
+    context.basis.count_headspace = true;
+    Ok(Answer { value: package(values), context, notes })
 }
 
 /// Pressure in a sealed package whose contents are known in full.
@@ -384,6 +427,10 @@ pub fn pressure_of_contents(
     let mut x = columns(contents.expected, keeping, context, &mut Both(&mut notes, steps))?;
     x[1] = contents.worst;
     let values = visit_contents(context, Once { x, steps: &mut Both(&mut notes, steps) })?;
+    note_pressure(values[3], &mut notes.cautions);
     note_temperature(x[2], &mut notes.cautions);
-    Ok(Answer { value: package(values), context: *context, notes })
+    // A package is a vessel, whatever the basis leaves out of a dose.
+    let mut context = *context;
+    context.basis.count_headspace = true;
+    Ok(Answer { value: package(values), context, notes })
 }

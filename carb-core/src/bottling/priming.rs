@@ -7,6 +7,7 @@ use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::basis::{Answer, Context, ResidualModel, Yeast};
 use crate::error::{Error, code};
+use crate::evidence::caution::SLACK;
 use crate::evidence::equation::{Equation, Measure, Standing, limited, symbol};
 use crate::evidence::{NoSteps, Notes, Steps, Symbol};
 use crate::property::fermentable::{self, Fermentable};
@@ -21,7 +22,7 @@ const FACTOR_ON_YIELD: Symbol = symbol("k", Measure::In(&FACTOR), "factor on the
 /// CO2 that what is still fermentable will make.
 pub static EXTRACT_CO2: Equation = Equation {
     id: "co2_from_extract",
-    title: "CO2 from fermentable matter",
+    title: "CO2 from sugar or extract",
     formula: "e = y*q/100*k*x",
     result: symbol("e", Measure::In(&CO2_GRAMS_PER_LITRE), "CO2 that it makes"),
     inputs: &[
@@ -114,8 +115,8 @@ impl<S: Solubility> Priming<S> {
     }
 }
 
-impl<S: Solubility> Kernel<9, 2> for Priming<S> {
-    const COLUMNS: [Key; 9] = [
+impl<S: Solubility> Kernel<10, 2> for Priming<S> {
+    const COLUMNS: [Key; 10] = [
         Key::Carbonation,
         Key::Warmest,
         Key::Packaged,
@@ -124,12 +125,13 @@ impl<S: Solubility> Kernel<9, 2> for Priming<S> {
         Key::Extract,
         Key::Fermentable,
         Key::Headspace,
+        Key::Filling,
         Key::Room,
     ];
     #[inline(always)]
     fn eval(
         &self,
-        [target, warmest, packaged, ambient, abv, extract, left, headspace, room]: [f64; 9],
+        [target, warmest, packaged, ambient, abv, extract, left, headspace, filling, room]: [f64; 10],
         steps: &mut impl Steps,
     ) -> ([f64; 2], i32) {
         // What is fermentable is part of the extract.
@@ -138,14 +140,14 @@ impl<S: Solubility> Kernel<9, 2> for Priming<S> {
         let mut total = target;
         if self.count_headspace {
             let (here, more) = self.solubility.here(room, abv, extract, steps);
-            let closed = Closed { headspace, filling: warmest, air: 0.0 };
+            let closed = Closed { headspace, filling, air: 0.0 };
             let vessel = Sealed::new(here, closed, room, steps);
             let co2 = vessel.co2_pressure(target);
             let (pressure, told) = vessel.total(co2, steps);
             total = vessel.content(co2);
             bits |= more | told;
             bits = if pressure > sealed::MOST { code::PRESSURE_TOO_HIGH } else { bits };
-            bits = if vessel.gas < 0.0 { code::VESSEL_FULL } else { bits };
+            bits = if vessel.gas < sealed::LEAST_GAS { code::VESSEL_FULL } else { bits };
         }
         let inputs = [self.hexose, self.disaccharide];
         let y = steps.step(
@@ -156,14 +158,19 @@ impl<S: Solubility> Kernel<9, 2> for Priming<S> {
         let dose = (total - r - e) / (y * self.yield_percent / 100.0 * self.yield_factor);
         steps.record(&DOSE, &[total, r, e, y, self.yield_percent, self.yield_factor], dose);
         let mass = steps.step(&BATCH, &[dose, packaged], dose * packaged);
-        ([mass, dose], if (dose < 0.0) & (bits >= 0) { code::TARGET_BELOW_HELD } else { bits })
+        ([mass, dose], if (dose * y < -SLACK * target) & (bits >= 0) { code::TARGET_BELOW_HELD } else { bits })
     }
-    fn explain(&self, status: i32, x: [f64; 9]) -> Error {
-        let [target, warmest, _, ambient, abv, extract, left, _, room] = x;
+    fn explain(&self, status: i32, x: [f64; 10]) -> Error {
+        let [target, warmest, _, ambient, abv, extract, left, _, _, room] = x;
         match status {
             code::TARGET_BELOW_HELD => {
                 let (r, e, _) = self.held([warmest, ambient, abv, extract, left], &mut NoSteps);
-                Error::TargetBelowHeld { parameter: Name::first(Key::Carbonation), value: target, held: r + e }
+                Error::TargetBelowHeld {
+                    parameter: Name::first(Key::Carbonation),
+                    value: target,
+                    held: r + e,
+                    remedy: "it needs no sugar; let it ferment out or lose CO2 first, or ask for more if the package holds it",
+                }
             }
             code::VESSEL_FULL => Error::VesselFull { parameter: Name::first(Key::Room), value: room },
             _ => Error::PressureTooHigh { parameter: Name::first(Key::Carbonation), limit: sealed::MOST },
@@ -172,7 +179,7 @@ impl<S: Solubility> Kernel<9, 2> for Priming<S> {
 }
 
 /// Hands the kernel to a visitor.
-pub(crate) fn visit<V: Visit<9, 2>>(context: &Context, sugar: &Fermentable, visitor: V) -> V::Output {
+pub(crate) fn visit<V: Visit<10, 2>>(context: &Context, sugar: &Fermentable, visitor: V) -> V::Output {
     let basis = &context.basis;
     with_solubility!(context, solubility => visitor.visit(Priming {
         solubility,
@@ -202,6 +209,8 @@ pub struct Wanted {
     pub target: Carbonation,
     /// Highest temperature since active fermentation.
     pub warmest: Temperature,
+    /// Temperature at which the bottles are closed; counts by the physical basis only.
+    pub filling: Temperature,
     /// Drink that reaches packages.
     pub packaged: Volume,
     /// Headspace in percent of the liquid; counts by the physical basis only.
@@ -225,6 +234,7 @@ pub fn priming_sugar(
     let x = columns(wanted, context, &mut Both(&mut notes, steps))?;
     let [mass, dose] = visit(context, sugar, Once { x, steps: &mut Both(&mut notes, steps) })?;
     context.beverage.note_finished(&mut notes.cautions);
+    notes.fermentable(sugar);
     if context.basis.count_headspace || context.basis.residual == ResidualModel::Equilibrium {
         context.note_model(&mut notes.cautions);
     }
@@ -233,7 +243,7 @@ pub fn priming_sugar(
 }
 
 /// The kernel's columns, SI.
-pub(crate) fn columns(wanted: &Wanted, context: &Context, steps: &mut impl Steps) -> Result<[f64; 9], Error> {
+pub(crate) fn columns(wanted: &Wanted, context: &Context, steps: &mut impl Steps) -> Result<[f64; 10], Error> {
     let drink = context.beverage;
     if drink.yeast == Yeast::None {
         return Err(Error::NoLiveYeast);
@@ -248,6 +258,7 @@ pub(crate) fn columns(wanted: &Wanted, context: &Context, steps: &mut impl Steps
         drink.extract(),
         left,
         wanted.headspace.si(),
+        wanted.filling.si(),
         wanted.room.si(),
     ])
 }

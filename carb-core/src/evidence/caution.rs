@@ -131,6 +131,7 @@ impl fmt::Display for Quantity {
                 write!(f, "{:.2} volumes ({:.1} g/L)", in_unit(&unit::VOLUMES), si)
             }
             Dimension::Multiplier => write!(f, "{si:.2}"),
+            Dimension::SpecificGravity => write!(f, "{si:.3}"),
             other => {
                 let first = Unit::first(other);
                 write!(f, "{:.1} {}", first.from_si(si), first.symbol)
@@ -159,8 +160,6 @@ impl fmt::Display for Caution {
         f.write_str(rest)
     }
 }
-
-const MOST: usize = 16;
 
 /// The cautions of an answer, each kind at most once.
 #[derive(Clone, Copy, Debug)]
@@ -231,6 +230,8 @@ macro_rules! cautions {
                 code: $code, level: Level::$level, text: $text, dimension: Dimension::$dimension, bit: $bit,
             };
         )*
+        /// As many as there are kinds.
+        const MOST: usize = [$($code),*].len();
         /// Every kind of caution.
         pub static CAUTIONS: &[&CautionKind] = &[$(&$id),*];
     };
@@ -255,7 +256,7 @@ cautions! {
     ALCOHOL_HIGH = "alcohol_high" Caution Some(7), Percent,
         "the effect of alcohol on solubility is known to {limit}; {value} is extrapolated";
     GAS_PRESSURE = "gas_pressure" Caution Some(8), Pressure,
-        "{value} absolute lies beyond {limit}, where the gas and solubility equations were checked";
+        "{value} absolute lies beyond {limit}, to which the equations were checked";
     GRAVITY_RANGE = "gravity_range" Caution Some(9), SpecificGravity,
         "the gravity tables end at {limit}; {value} is extrapolated";
     PRACTICE_CHART = "chart_common_practice" Caution None, Percent,
@@ -263,7 +264,7 @@ cautions! {
     ASSUMED_COMPOSITION = "assumed_composition" Note None, Percent,
         "alcohol or extract was not given: a usual figure for this drink is assumed ({value} alcohol by volume)";
     ASSUMED_FINISHED = "assumed_finished" Note None, Concentration,
-        "the drink is taken to be fermented out (0 g/L fermentable left): confirm a stable gravity over several days";
+        "nothing fermentable is taken to be left in the drink ({value}): confirm a stable gravity over several days";
     ASSUMED_HEADSPACE = "assumed_headspace" Note None, Percent,
         "headspace was not given: {value} of the drink's volume is assumed";
     FERMENTABLE_LEFT = "fermentable_left" Caution None, Carbonation,
@@ -273,9 +274,15 @@ cautions! {
     CARBONATION_HIGH = "carbonation_high" Caution None, Carbonation,
         "the worst case, {value}, is more than light one-way beer bottles usually hold ({limit}): use heavier glass, and the maker's rating";
     CARBONATION_DANGER = "carbonation_danger" Danger None, Carbonation,
-        "the worst case, {value}, is more than ordinary beer bottles hold ({limit}): glass can burst. Only bottles whose maker rates them for it";
+        "the worst case, {value}, is more than heavier reusable beer bottles usually hold ({limit}): glass can burst. Only bottles whose maker rates them for it";
     HEATED_GLASS = "heated_glass" Danger None, Temperature,
         "never heat filled glass: no margin is known above {limit}, and this is {value}";
     SUPERSATURATION = "supersaturation" Note None, Carbonation,
-        "fresh beer can hold more CO2 than equilibrium, by an amount nobody has published";
+        "a freshly fermented drink can hold more CO2 than equilibrium, by an amount nobody has published";
+    PRESSURE_HIGH = "pressure_high" Caution None, Pressure,
+        "the worst case, {value} gauge, is more than light one-way beer bottles see at their usual carbonation at 40 °C ({limit}): carbonate less, leave more headspace, or keep them cooler; the maker's rating decides";
+    PRESSURE_DANGER = "pressure_danger" Danger None, Pressure,
+        "the worst case, {value} gauge, is more than heavier reusable beer bottles see at their usual carbonation at 40 °C ({limit}): glass can burst. Carbonate less, leave more headspace, or keep them cooler";
+    SUGAR_VARIES = "sugar_varies" Note None, Multiplier,
+        "samples of this sugar differ: a gram makes {value} to {limit} g of CO2";
 }

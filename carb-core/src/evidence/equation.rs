@@ -99,7 +99,7 @@ pub struct Equation {
     pub uncertainty_percent: Option<f64>,
     /// Where that uncertainty comes from, or why there is none.
     pub uncertainty: &'static str,
-    /// Sources; empty only for a definition or common practice.
+    /// Sources; empty only for a definition, common practice, or a judgement that stands in no paper.
     pub sources: &'static [&'static Source],
     /// How well the coefficients are known.
     pub standing: Standing,

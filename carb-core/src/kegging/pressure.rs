@@ -6,6 +6,7 @@ use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::basis::{Answer, Context};
 use crate::error::{Error, code};
+use crate::evidence::caution::SLACK;
 use crate::evidence::{NoSteps, Notes, Steps};
 use crate::property::solubility::{Here, Solubility};
 use crate::quantity::{AbsolutePressure, Carbonation, GaugePressure, Key, Name, Temperature};
@@ -20,15 +21,21 @@ impl<S: Solubility> Kernel<5, 2> for Keg<S> {
         let (here, bits) = self.0.here(t, abv, extract, steps);
         let total = here.total_pressure(c);
         let told = here.tell(total, 0.0, steps);
+        // A drink at equilibrium with the air needs no pressure at all; rounding must not make an error of that.
         let gauge = pressure::gauge(total, ambient, steps);
-        let low = if gauge < 0.0 { code::TARGET_BELOW_HELD } else { bits | told };
+        let low = if gauge < -SLACK * ambient { code::TARGET_BELOW_HELD } else { bits | told };
         ([gauge, total], if total > sealed::MOST { code::PRESSURE_TOO_HIGH } else { low })
     }
     fn explain(&self, status: i32, [c, t, ambient, abv, extract]: [f64; 5]) -> Error {
         let parameter = Name::first(Key::Carbonation);
         let (here, _) = self.0.here(t, abv, extract, &mut NoSteps);
         if status == code::TARGET_BELOW_HELD {
-            return Error::TargetBelowHeld { parameter, value: c, held: here.dissolved_under(ambient) };
+            return Error::TargetBelowHeld {
+                parameter,
+                value: c,
+                held: here.dissolved_under(ambient),
+                remedy: "under CO2 alone no regulator pressure keeps so little; serve it warmer, or under mixed gas",
+            };
         }
         Error::PressureTooHigh { parameter, limit: sealed::MOST }
     }

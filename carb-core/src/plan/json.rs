@@ -156,7 +156,10 @@ pub fn read(text: &str) -> Result<Request, Error> {
 /// What the reader says, without the place, which the error carries.
 fn reason(error: &serde_json::Error) -> ShortText {
     let text = alloc::format!("{error}");
-    ShortText::new(text.rsplit_once(" at line").map_or(text.as_str(), |(reason, _)| reason))
+    match text.rsplit_once(" at line").map_or(text.as_str(), |(reason, _)| reason) {
+        "expected value" => ShortText::new("a value is expected (not-a-number and infinity are none in JSON)"),
+        reason => ShortText::new(reason),
+    }
 }
 
 /// Answers a request of the plan: JSON in, JSON out.
@@ -175,8 +178,13 @@ pub fn answer_text(function: &str, text: &str) -> String {
 #[must_use]
 pub fn answer_with_code(function: &str, text: &str) -> (String, i32) {
     let answered = match (function, functions::named(function)) {
-        ("plan", _) => read(text).and_then(|request| plan(&request)).map(|plan| plan_node(&plan)),
-        (_, Some(function)) => read(text).and_then(|request| function_node(function, &request)),
+        ("plan", _) => read(text)
+            .map_err(|error| error.nearest_of(super::INPUTS.iter().map(|input| input.key)))
+            .and_then(|request| plan(&request))
+            .map(|plan| plan_node(&plan)),
+        (_, Some(function)) => read(text)
+            .map_err(|error| error.nearest_of(function.inputs.iter().map(|input| input.key)))
+            .and_then(|request| function_node(function, &request)),
         (_, None) => return (no_function(function), crate::error::code::UNKNOWN_NAME),
     };
     match answered {
@@ -189,7 +197,9 @@ fn no_function(name: &str) -> String {
     let mut node = object();
     node.put("code", Node::Whole(i64::from(crate::error::code::UNKNOWN_NAME)));
     node.put("parameter", Node::text("function"));
-    node.put("text", Node::text(alloc::format!("there is no function \"{}\"", ShortText::new(name))));
+    let known: Vec<&str> = crate::table::FUNCTIONS.iter().map(|function| function.name).collect();
+    let text = alloc::format!("there is no function \"{}\": choose plan, {}", ShortText::new(name), known.join(", "));
+    node.put("text", Node::text(text));
     let mut outer = start();
     outer.put("error", node);
     write(&outer)
@@ -396,9 +406,11 @@ fn context_nodes(context: &Context) -> Vec<(&'static str, Node)> {
 }
 
 /// Puts everything that an answer stands on behind its value.
-fn put_standing<T>(node: &mut Node, answer: &Answer<T>, working: Option<&Working>) {
-    for (name, value) in context_nodes(&answer.context) {
-        node.put(name, value);
+fn put_standing<T>(node: &mut Node, answer: &Answer<T>, of_a_drink: bool, working: Option<&Working>) {
+    if of_a_drink {
+        for (name, value) in context_nodes(&answer.context) {
+            node.put(name, value);
+        }
     }
     node.put("cautions", caution_nodes(&answer.notes.cautions));
     node.put("equations", equation_nodes(&answer.notes));
@@ -417,7 +429,7 @@ fn function_node(function: &Function, request: &Request) -> Result<Node, Error> 
     for (output, value) in function.outputs.iter().zip(answer.value.as_slice()) {
         put_quantity(&mut node, output.noun, output.key, *value);
     }
-    put_standing(&mut node, &answer, Some(&working));
+    put_standing(&mut node, &answer, function.takes(Key::Beverage), Some(&working));
     Ok(node)
 }
 
@@ -427,7 +439,7 @@ fn part_node<T>(part: &Part<T>, request: &Request, value: impl FnOnce(&mut Node,
         Ok(answer) => {
             value(&mut node, &answer.value);
             let asked = request.flag(Key::Working) == Some(true);
-            put_standing(&mut node, answer, asked.then_some(&part.working));
+            put_standing(&mut node, answer, true, asked.then_some(&part.working));
         }
         Err(error) => node.put("error", error_node(error)),
     }

@@ -10,7 +10,8 @@ mod text;
 use crate::balance::pressure::Pressure;
 use crate::balance::{open, sealed};
 use crate::basis::answer::Both;
-use crate::basis::{Answer, Basis, BasisName, Context, Input, Need, Request, ResidualModel};
+use crate::basis::function::{one_of, optional, required};
+use crate::basis::{Answer, Basis, BasisName, Context, Input, Kind, Request, ResidualModel};
 use crate::bottling::package::{
     Contents, EXPECTED_CO2, Keeping, PackagePressure, USUAL_HEADSPACE, WORST_CO2, note_contents, pressure_of_contents,
     worst_co2,
@@ -41,8 +42,8 @@ pub static INPUTS: &[Input] = &[
     optional(Key::Cellar, "12 °C"),
     optional(Key::Room, "20 °C"),
     optional(Key::HotDay, "35 °C"),
-    one_of_air(Key::Altitude),
-    one_of_air(Key::Ambient),
+    one_of("ambient", Key::Altitude),
+    one_of("ambient", Key::Ambient),
     optional(Key::SeaLevel, "101.325 kPa, the standard atmosphere"),
     optional(Key::Headspace, "4 % of the liquid, and noted"),
     optional(Key::Sugar, "sucrose"),
@@ -56,16 +57,6 @@ pub static INPUTS: &[Input] = &[
     optional(Key::YieldFactor, "1"),
     optional(Key::Working, "false"),
 ];
-
-const fn required(key: Key) -> Input {
-    Input { key, need: Need::Required }
-}
-const fn optional(key: Key, instead: &'static str) -> Input {
-    Input { key, need: Need::Optional(instead) }
-}
-const fn one_of_air(key: Key) -> Input {
-    Input { key, need: Need::OneOf("ambient") }
-}
 
 /// A part of a plan: an answer or an error, and the working.
 #[derive(Clone, Debug)]
@@ -165,7 +156,7 @@ const HOT_DAY: f64 = 308.15;
 /// ```
 ///
 /// # Errors
-/// Only for a field that no plan takes; everything else is an error of the part that it concerns.
+/// Only for a field that no plan takes; everything else that a request can hold is an error of the part it concerns.
 pub fn plan(request: &Request) -> Result<Plan, Error> {
     if let Some(parameter) = request.given().find(|name| !INPUTS.iter().any(|input| input.key == name.key)) {
         return Err(Error::NotTaken { parameter, function: "plan" });
@@ -248,14 +239,23 @@ impl Plan {
     }
 
     fn danger_noted(&self) -> bool {
+        self.all_notes().iter().any(|notes| notes.cautions.any(Level::Danger))
+    }
+
+    /// What the parts noted, in their order.
+    fn all_notes(&self) -> Vec<&Notes> {
+        fn notes<T>(part: &Part<T>) -> Option<&Notes> {
+            part.answer.as_ref().ok().map(|answer| &answer.notes)
+        }
         let parts = [notes(&self.residual), notes(&self.priming), notes(&self.expectation), notes(&self.regulator)];
         let stored = self.storage.iter().map(|s| notes(&s.pressure));
-        parts.into_iter().chain(stored).flatten().any(|notes| notes.cautions.any(Level::Danger))
+        parts.into_iter().chain(stored).flatten().collect()
     }
 }
 
-fn notes<T>(part: &Part<T>) -> Option<&Notes> {
-    part.answer.as_ref().ok().map(|answer| &answer.notes)
+/// Whether the drink has fermented, so that it may hold more CO2 than equilibrium.
+fn fermented(kind: Kind) -> bool {
+    !matches!(kind, Kind::Water | Kind::SoftDrink)
 }
 
 fn named(request: &Request, key: Key) -> crate::quantity::Name {
@@ -265,13 +265,10 @@ fn named(request: &Request, key: Key) -> crate::quantity::Name {
 /// The mass balance, whatever basis the caller chose for the dose; the caller's single assumptions stay.
 fn physical(request: &Request) -> Result<Context, Error> {
     let mut context = request.context(BasisName::Physical)?;
-    let asked = context.basis;
     let physical = Basis::physical();
-    context.basis = Basis { name: physical.name, ..physical };
-    context.basis.model = asked.model;
-    context.basis.solubility_factor = asked.solubility_factor;
-    context.basis.residual_factor = asked.residual_factor;
-    context.basis.yield_factor = asked.yield_factor;
+    context.basis.name = physical.name;
+    context.basis.residual = physical.residual;
+    context.basis.count_headspace = physical.count_headspace;
     context.basis.yield_percent = request.or(Key::Yield, physical.yield_percent)?;
     Ok(context)
 }
@@ -302,19 +299,28 @@ fn contents(
 ) -> Result<Found, Error> {
     let context = physical(request)?;
     let warmest = warmest(request)?;
-    let residual = |model, factor, steps: &mut dyn Steps| {
-        let basis = Basis { residual: model, residual_factor: factor, ..context.basis };
-        open::residual_co2(warmest, &context.with_basis(basis), &mut &mut *steps).map(|answer| answer.value.si())
-    };
     let factor = context.basis.residual_factor;
-    let held = residual(ResidualModel::Equilibrium, factor, steps)?;
-    // In the worst case the larger of the two models, and no factor below 1.
-    let unfavourable = residual(ResidualModel::Equilibrium, factor.max(1.0), steps)?;
-    let larger = residual(ResidualModel::Table, factor.max(1.0), steps)?.max(unfavourable);
-    let (d, left) = (dose.dose.si(), context.beverage.fermentable()?);
+    let held = open::residual_co2(warmest, &context, steps)?.value.si();
+    // In the worst case the larger of the two models, the drink's own, and no factor below 1.
     let basis = &context.basis;
+    let at_worst = Basis {
+        model: None,
+        residual_factor: factor.max(1.0),
+        solubility_factor: basis.solubility_factor.max(1.0),
+        ..*basis
+    };
+    let worst_residual = |model, steps: &mut dyn Steps| {
+        let context = context.with_basis(Basis { residual: model, ..at_worst });
+        open::residual_co2(warmest, &context, &mut &mut *steps).map(|answer| answer.value.si())
+    };
+    let larger = worst_residual(ResidualModel::Table, steps)?.max(worst_residual(ResidualModel::Equilibrium, steps)?);
+    let (d, left) = (dose.dose.si(), context.beverage.fermentable()?);
     let mut made = |y: f64, percent: f64, factor: f64, matter: f64| {
-        steps.step(&EXTRACT_CO2, &[y, percent, factor, matter], extract_co2(y, percent, factor, matter))
+        let co2 = extract_co2(y, percent, factor, matter);
+        if matter > 0.0 {
+            steps.record(&EXTRACT_CO2, &[y, percent, factor, matter], co2);
+        }
+        co2
     };
     let (likely, most) = (sugar.theoretical_yield(), sugar.highest_yield());
     let extract = fermentable::extract_yield();
@@ -368,7 +374,9 @@ fn expectation(
     let high = dissolved(found.package.worst, &mut NoSteps)?;
     let dose = priming::priming_sugar(&wanted(request)?, sugar, &context, &mut NoSteps).ok();
     answer.notes.join(&notes);
-    answer.notes.cautions.add(Caution::of(&SUPERSATURATION, answer.value.dissolved.si()));
+    if fermented(context.beverage.kind) {
+        answer.notes.cautions.add(Caution::of(&SUPERSATURATION, answer.value.dissolved.si()));
+    }
     context.note_model(&mut answer.notes.cautions);
     note_headspace(request, &mut answer);
     Ok(answer.map(|package| Expectation {

@@ -1,9 +1,9 @@
 //! The plan as a page of text, 80 columns wide, to be pinned to the wall.
 
-use super::{Part, Plan, safety};
+use super::{Plan, safety};
 use crate::basis::beverage::Kind;
 use crate::basis::{Ambient, Answer, BasisName};
-use crate::evidence::{CautionKind, Equation, NoSteps, Notes, Source};
+use crate::evidence::{Caution, Equation, NoSteps, Source};
 use crate::quantity::unit::{
     BAR, CELSIUS, CO2_GRAMS_PER_LITRE, FAHRENHEIT, GRAM, LITRE, OUNCE, PSI, US_GALLON, VOLUMES,
 };
@@ -66,6 +66,10 @@ fn bar_and_psi(pa: f64) -> String {
     format!("{:.2} bar ({:.1} psi)", BAR.from_si(pa), PSI.from_si(pa))
 }
 
+fn beyond(caution: &Caution) -> f64 {
+    (caution.value - caution.limit).abs()
+}
+
 impl Plan {
     /// What the balance says of the dose, in one sentence; `None` where it says nothing.
     pub fn expectation_sentence(&self) -> Option<String> {
@@ -100,8 +104,18 @@ impl Plan {
             Some(dose) => format!(" (by balance {:.1} g)", dose.mass.g()),
             None => String::new(),
         };
+        let lower = match answer.context.beverage.kind {
+            Kind::Water => String::from("headspace and yeast growth"),
+            _ => format!("headspace, yeast growth and {kind}'s lower solubility"),
+        };
+        let held = match super::fermented(answer.context.beverage.kind) {
+            true => format!(
+                "Fresh {kind} can hold more CO2 than equilibrium, by an amount nobody has published, so the dose"
+            ),
+            false => String::from("The dose"),
+        };
         Some(format!(
-            "The printed tables leave out headspace, yeast growth and {kind}'s lower solubility; {expects}. Fresh {kind} can hold more CO2 than equilibrium, by an amount nobody has published, so the dose is not raised; more sugar is your decision{more}, and the pressures below assume the worst."
+            "The printed tables leave out {lower}; {expects}. {held} is not raised; more sugar is your decision{more}, and the pressures below assume the worst."
         ))
     }
 
@@ -152,7 +166,9 @@ impl Plan {
             let from = match air {
                 Ambient::Measured(_) => String::from("measured"),
                 Ambient::Altitude(z) => format!("at {:.0} m ({:.0} ft)", z.m(), z.ft()),
-                Ambient::Weather { altitude, .. } => format!("weather report, at {:.0} m", altitude.m()),
+                Ambient::Weather { altitude, sea_level } => {
+                    format!("from {:.2} kPa at sea level, at {:.0} m", sea_level.kpa(), altitude.m())
+                }
             };
             page.say("Air outside", &format!("{:.2} kPa, {from}", AmbientPressure::from_si(pressure).kpa()));
         }
@@ -168,26 +184,18 @@ impl Plan {
         }
     }
 
-    fn all_notes(&self) -> Vec<&Notes> {
-        fn notes<T>(part: &Part<T>) -> Option<&Notes> {
-            part.answer.as_ref().ok().map(|answer| &answer.notes)
-        }
-        let parts = [notes(&self.residual), notes(&self.priming), notes(&self.expectation), notes(&self.regulator)];
-        let stored = self.storage.iter().map(|s| notes(&s.pressure));
-        parts.into_iter().chain(stored).flatten().collect()
-    }
-
     /// Every caution of the plan once, the gravest first.
     fn cautions(&self, page: &mut Page) {
-        let mut seen: Vec<(&CautionKind, String)> = Vec::new();
-        for notes in self.all_notes() {
-            for caution in notes.cautions.iter() {
-                if !seen.iter().any(|(kind, _)| *kind == caution.kind) {
-                    seen.push((caution.kind, caution.to_string()));
-                }
+        let mut seen: Vec<Caution> = Vec::new();
+        for caution in self.all_notes().into_iter().flat_map(|notes| notes.cautions.iter()) {
+            // Of several of a kind, the one farthest beyond its limit.
+            match seen.iter_mut().find(|s| s.kind == caution.kind) {
+                Some(one) if beyond(caution) > beyond(one) => *one = *caution,
+                Some(_) => {}
+                None => seen.push(*caution),
             }
         }
-        seen.sort_by_key(|(kind, _)| kind.level);
+        seen.sort_by_key(|caution| caution.kind.level);
         let burst = self.beyond_every_bottle();
         if seen.is_empty() && burst.is_none() {
             return;
@@ -196,8 +204,8 @@ impl Plan {
         if let Some(error) = burst {
             page.bullet(&format!("DANGER: {error}"));
         }
-        for (kind, text) in seen {
-            page.bullet(&format!("{}: {text}", kind.level.word().to_uppercase()));
+        for caution in seen {
+            page.bullet(&format!("{}: {caution}", caution.kind.level.word().to_uppercase()));
         }
     }
 
@@ -295,10 +303,10 @@ impl Plan {
         fn basis<T>(answer: &Answer<T>) -> String {
             let b = &answer.context.basis;
             format!(
-                "{} basis, solubility {}, residual CO2 {}, yield {:.0} % of theory, headspace {}",
+                "{} basis; solubility {}; residual CO2 {}; yield {:.0} % of theory; headspace {}",
                 b.name.name(),
-                answer.context.model().name(),
-                b.residual.name(),
+                answer.context.model().title(),
+                b.residual.title(),
                 b.yield_percent,
                 if b.count_headspace { "counted" } else { "left out" }
             )
@@ -311,7 +319,7 @@ impl Plan {
         }
         if let Ok(answer) = &self.regulator.answer {
             let b = &answer.context.basis;
-            page.say("Keg", &format!("{} basis, solubility {}", b.name.name(), answer.context.model().name()));
+            page.say("Keg", &format!("{} basis; solubility {}", b.name.name(), answer.context.model().title()));
         }
         let mut uncertain: Vec<&Equation> = Vec::new();
         let mut sources: Vec<&Source> = Vec::new();
@@ -320,10 +328,10 @@ impl Plan {
                 if equation.uncertainty_percent.is_some_and(|u| u >= 5.0) && !uncertain.contains(&equation) {
                     uncertain.push(equation);
                 }
-                for source in equation.sources {
-                    if !sources.contains(source) {
-                        sources.push(source);
-                    }
+            }
+            for source in notes.sources() {
+                if !sources.contains(&source) {
+                    sources.push(source);
                 }
             }
         }

@@ -61,11 +61,9 @@ pub static COMPRESSIBILITY: Equation = Equation {
     kernel: |x| compressibility(x[0], x[1], x[2]),
 };
 
-/// Logarithm of the fugacity coefficient at the absolute pressure `p` (Pa), temperature `t` (K), with second virial
-/// `b`.
+/// Logarithm of the fugacity coefficient at `q` = P/RT (mol/m3), with second virial `b`.
 #[inline(always)]
-pub fn ln_fugacity(p: f64, t: f64, b: f64) -> f64 {
-    let q = p / (GAS_CONSTANT * t);
+pub fn ln_fugacity(q: f64, b: f64) -> f64 {
     b * q + 0.5 * (THIRD_VIRIAL - b * b) * (q * q)
 }
 
@@ -80,7 +78,7 @@ pub static FUGACITY: Equation = Equation {
     uncertainty: "largest difference from Span and Wagner over 0-60 °C and 0-16 bar",
     sources: &[&KAYE_LABY, &SPAN_WAGNER, &CODATA],
     standing: Standing::Judgement,
-    kernel: |x| exp(ln_fugacity(x[0], x[1], x[2])),
+    kernel: |x| exp(ln_fugacity(x[0] / (GAS_CONSTANT * x[1]), x[2])),
 };
 
 /// Density of CO2 gas, kg/m3, at the absolute pressure `p` (Pa) and temperature `t` (K), with second virial `b`.

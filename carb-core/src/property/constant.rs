@@ -7,4 +7,4 @@ pub const GAS_CONSTANT: f64 = 8.314_462_618;
 pub const CO2_MOLAR_MASS: f64 = 0.044_009_5;
 
 /// Standard atmosphere, Pa.
-pub const STANDARD_ATMOSPHERE: f64 = 101_325.0;
+pub const STANDARD_ATMOSPHERE: f64 = crate::quantity::typed::STANDARD_PRESSURE;

@@ -73,6 +73,19 @@ impl Fermentable {
     }
 }
 
+/// Sucrose: the sugar that is taken where none is named.
+pub static SUCROSE: Fermentable = SUCROSE_ENTRY;
+const SUCROSE_ENTRY: Fermentable = Fermentable {
+    name: "sucrose",
+    title: "sucrose (table sugar)",
+    water: 0.0,
+    hexose: 0.0,
+    disaccharide: 1.0,
+    yield_range: (0.512, 0.5143),
+    source: &USDA,
+    standing: Standing::Published,
+};
+
 /// The sugars, in the order in which they are listed.
 pub static FERMENTABLES: &[Fermentable] = &[
     Fermentable {
@@ -95,16 +108,7 @@ pub static FERMENTABLES: &[Fermentable] = &[
         source: &ATOMIC_WEIGHTS,
         standing: Standing::Published,
     },
-    Fermentable {
-        name: "sucrose",
-        title: "sucrose (table sugar)",
-        water: 0.0,
-        hexose: 0.0,
-        disaccharide: 1.0,
-        yield_range: (0.512, 0.5143),
-        source: &USDA,
-        standing: Standing::Published,
-    },
+    SUCROSE_ENTRY,
     // 97 % extract, of which 62 % ferments, as maltose.
     Fermentable {
         name: "dry_malt_extract",

@@ -92,9 +92,11 @@ const fn drink_temperature() -> Kind {
     number(Dimension::Temperature, 268.15, 333.15)
 }
 
-/// Absolute pressures up to 30 bar: beyond that no vessel of this trade holds, nor do the gas equations.
+/// Highest pressure that is answered, Pa: beyond 30 bar no vessel of this trade holds, nor do the gas equations.
+pub const HIGHEST_PRESSURE: f64 = 3.0e6;
+
 const fn pressure() -> Kind {
-    number(Dimension::Pressure, 0.0, 3.0e6)
+    number(Dimension::Pressure, 0.0, HIGHEST_PRESSURE)
 }
 
 fields! {
@@ -124,7 +126,7 @@ fields! {
         "measured pressure of the air outside, at the station (not reduced to sea level)";
     SeaLevel = "sea_level" number(Dimension::Pressure, 87.0e3, 109.0e3),
         "air pressure reduced to sea level, as weather reports give it; needs the altitude too";
-    Gauge = "gauge" number(Dimension::Pressure, -110.0e3, 3.0e6),
+    Gauge = "gauge" number(Dimension::Pressure, -110.0e3, HIGHEST_PRESSURE),
         "pressure above the air outside, total of the gas over the drink";
     Absolute = "abs" pressure(), "pressure above vacuum, total of the gas over the drink";
     Headspace = "headspace" number(Dimension::Percent, 0.0, 100.0),
@@ -132,8 +134,8 @@ fields! {
     Sugar = "sugar" Kind::Choice, "the priming sugar";
     Mass = "mass" number(Dimension::Mass, 0.0, 1.0e6), "mass of priming sugar, as sold";
     Dose = "dose" number(Dimension::Concentration, 0.0, 400.0), "priming sugar, as sold, per litre of drink";
-    Gravity = "" number(Dimension::SpecificGravity, 0.980, 1.160), "specific gravity 20/20 °C";
-    Plato = "" number(Dimension::Plato, -5.5, 37.0), "extract, grams in 100 g of solution";
+    Gravity = "" number(Dimension::SpecificGravity, 0.980, 1.165), "specific gravity 20/20 °C";
+    Plato = "" number(Dimension::Plato, -5.2, 37.0), "extract, grams in 100 g of solution";
     Basis = "basis" Kind::Choice, "the set of assumptions to start from";
     Model = "model" Kind::Choice, "the solubility model (default: that of the basis for this drink)";
     ResidualModel = "residual_model" Kind::Choice, "the model of residual CO2 (default: that of the basis)";

@@ -1,6 +1,6 @@
 //! Names: how the vocabulary is spelt, parsed and printed.
 
-use super::field::{Key, Kind};
+use super::field::Key;
 use super::unit::Unit;
 use core::fmt;
 
@@ -97,9 +97,9 @@ impl Name {
     }
 
     /// The name among `keys` that `text` most nearly spells, if any is near enough to be a slip.
-    pub fn nearest(text: &str, keys: &[Key]) -> Option<Self> {
+    pub fn nearest(text: &str, keys: impl Iterator<Item = Key>) -> Option<Self> {
         let mut best: Option<(usize, Name)> = None;
-        for name in keys.iter().flat_map(|&key| Name::of(key)) {
+        for name in keys.flat_map(Name::of) {
             let spelling = name.spelling();
             let distance = edit_distance(text, spelling.as_str());
             if distance <= 2.max(spelling.as_str().len() / 3) && best.is_none_or(|(d, _)| distance < d) {
@@ -127,11 +127,6 @@ impl fmt::Display for Name {
             Some(unit) => write!(f, "{role}_{}", unit.name),
         }
     }
-}
-
-/// Whether a field takes numbers at all.
-pub fn is_number(key: Key) -> bool {
-    matches!(key.field().kind, Kind::Number { .. })
 }
 
 /// How many single-letter slips (a letter added, dropped, changed, or two neighbours swapped) lie between two

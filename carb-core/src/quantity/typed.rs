@@ -254,8 +254,14 @@ differences! {
     AmbientPressure PressureDifference;
 }
 
+/// The standard atmosphere, Pa.
+pub const STANDARD_PRESSURE: f64 = 101_325.0;
+
 impl AmbientPressure {
     /// The standard atmosphere, 101.325 kPa. Named, so that nobody gets it without asking.
-    pub const STANDARD: Self =
-        Self(q::Pressure { dimension: core::marker::PhantomData, units: core::marker::PhantomData, value: 101_325.0 });
+    pub const STANDARD: Self = Self(q::Pressure {
+        dimension: core::marker::PhantomData,
+        units: core::marker::PhantomData,
+        value: STANDARD_PRESSURE,
+    });
 }

@@ -2,40 +2,39 @@
 
 use crate::balance::{air, equilibrium, open};
 use crate::basis::answer::Both;
-use crate::basis::function::Slices;
+use crate::basis::function::{Slices, one_of, optional, required};
 use crate::basis::kernel::{Each, Once};
-use crate::basis::{Answer, BasisName, Function, Input, Need, Output, Request, Values};
+use crate::basis::{Answer, BasisName, Function, Input, Output, Request, Values};
 use crate::bottling::package::{Keeping, USUAL_HEADSPACE};
 use crate::bottling::priming::Wanted;
-use crate::bottling::{gravity, package, priming};
+use crate::bottling::{gravity, package, priming, reading};
 use crate::error::Error;
+use crate::evidence::NoSteps;
 use crate::evidence::caution::{ASSUMED_HEADSPACE, Caution};
-use crate::evidence::{NoSteps, Steps};
 use crate::kegging;
 use crate::property::constant::STANDARD_ATMOSPHERE;
-use crate::property::fermentable::{FERMENTABLES, Fermentable};
+use crate::property::fermentable::{Fermentable, SUCROSE};
 use crate::quantity::{
     AbsolutePressure, Carbonation, GaugePressure, Key, Percent, Plato, SpecificGravity, Temperature, Volume,
 };
 
 /// Every elementwise function.
-pub static FUNCTIONS: &[&Function] =
-    &[&DISSOLVED_CO2, &KEG_PRESSURE, &RESIDUAL_CO2, &PRIMING_SUGAR, &PACKAGE_PRESSURE, &GRAVITY, &AMBIENT_PRESSURE];
+pub static FUNCTIONS: &[&Function] = &[
+    &DISSOLVED_CO2,
+    &KEG_PRESSURE,
+    &RESIDUAL_CO2,
+    &PRIMING_SUGAR,
+    &PACKAGE_PRESSURE,
+    &PACKAGE_CARBONATION,
+    &GRAVITY,
+    &AMBIENT_PRESSURE,
+];
 
 /// The function of a name.
 pub fn named(name: &str) -> Option<&'static Function> {
     FUNCTIONS.iter().copied().find(|f| f.name == name)
 }
 
-const fn required(key: Key) -> Input {
-    Input { key, need: Need::Required }
-}
-const fn one_of(group: &'static str, key: Key) -> Input {
-    Input { key, need: Need::OneOf(group) }
-}
-const fn optional(key: Key, instead: &'static str) -> Input {
-    Input { key, need: Need::Optional(instead) }
-}
 const fn output(key: Key) -> Output {
     Output { noun: "", key }
 }
@@ -106,7 +105,7 @@ pub static DISSOLVED_CO2: Function = Function {
         let context = request.context(BasisName::Handbook)?;
         let answer = match under_pressure(request)? {
             Under::Gauge(gauge) => {
-                equilibrium::dissolved_co2_told(gauge, temperature(request)?, &context, &mut &mut *steps)?
+                equilibrium::dissolved_co2(gauge, temperature(request)?, &context, &mut &mut *steps)?
             }
             Under::Absolute(absolute) => {
                 equilibrium::dissolved_co2_absolute(absolute, temperature(request)?, &context, &mut &mut *steps)?
@@ -244,6 +243,7 @@ pub static PRIMING_SUGAR: Function = Function {
         YIELD,
         COUNT_HEADSPACE,
         optional(Key::Headspace, "4 % of the liquid; counts by the physical basis only"),
+        optional(Key::Filling, "the warmest; counts by the physical basis only"),
         optional(Key::Room, "20 °C; counts by the physical basis only"),
         SOLUBILITY,
         RESIDUAL,
@@ -259,6 +259,7 @@ pub static PRIMING_SUGAR: Function = Function {
         Key::Extract,
         Key::Fermentable,
         Key::Headspace,
+        Key::Filling,
         Key::Room,
     ],
     example: r#"{"volumes": 2.5, "warmest_f": 68, "packaged_us_gal": 5, "altitude_m": 0, "sugar": "sucrose"}"#,
@@ -282,7 +283,7 @@ pub const USUAL_ROOM: f64 = 293.15;
 
 /// The sugar of a request; sucrose where none is named.
 pub fn sugar(request: &Request) -> &'static Fermentable {
-    request.priming_sugar().unwrap_or(&FERMENTABLES[2])
+    request.priming_sugar().unwrap_or(&SUCROSE)
 }
 
 /// What a request wants of a priming dose.
@@ -291,9 +292,11 @@ pub fn sugar(request: &Request) -> &'static Fermentable {
 /// Where something is missing or outside its limits.
 pub fn wanted(request: &Request) -> Result<Wanted, Error> {
     const PACKAGED: &str = "say how much drink reaches packages (not the batch size), such as packaged_l";
+    let warmest = warmest(request)?;
     Ok(Wanted {
         target: carbonation(request)?,
-        warmest: warmest(request)?,
+        warmest,
+        filling: Temperature::from_si(request.or(Key::Filling, warmest.si())?),
         packaged: Volume::from_si(request.need(Key::Packaged, PACKAGED)?),
         headspace: Percent::from_si(request.or(Key::Headspace, USUAL_HEADSPACE)?),
         room: Temperature::from_si(request.or(Key::Room, USUAL_ROOM)?),
@@ -371,6 +374,52 @@ pub static PACKAGE_PRESSURE: Function = Function {
     },
 };
 
+/// The CO2 in a package, from its pressure.
+pub static PACKAGE_CARBONATION: Function = Function {
+    name: "package_carbonation",
+    summary: "CO2 in a sealed package from the pressure that a gauge on it shows, without air and with all of it.",
+    home: "bottling::reading::package_carbonation",
+    inputs: &[
+        required(Key::Gauge),
+        required(Key::Temperature),
+        optional(Key::Headspace, "4 % of the liquid, and noted"),
+        optional(Key::Filling, "20 °C"),
+        ALTITUDE,
+        AMBIENT,
+        SEA_LEVEL,
+        BEVERAGE,
+        ABV,
+        EXTRACT,
+        PHYSICAL,
+        MODEL,
+        SOLUBILITY,
+    ],
+    outputs: &[
+        under("total", Key::Carbonation),
+        under("dissolved", Key::Carbonation),
+        under("least_total", Key::Carbonation),
+        under("least_dissolved", Key::Carbonation),
+    ],
+    columns: &[Key::Gauge, Key::Temperature, Key::Headspace, Key::Filling, Key::Ambient, Key::Abv, Key::Extract],
+    example: r#"{"gauge_bar": 1.8, "temperature_c": 20, "headspace_percent": 4, "altitude_m": 240}"#,
+    run: |request, steps| {
+        let context = request.context(BasisName::Physical)?;
+        let (gauge, keeping) = (shown(request)?, keeping(request)?);
+        let mut answer = reading::package_carbonation(gauge, &keeping, &context, &mut &mut *steps)?;
+        note_headspace(request, &mut answer);
+        Ok(answer.map(|c| Values::new([c.total.si(), c.dissolved.si(), c.least_total.si(), c.least_dissolved.si()])))
+    },
+    slices: |request, s| {
+        let context = request.context(BasisName::Physical)?;
+        let x = reading::columns(shown(request)?, &keeping(request)?, &context, &mut NoSteps)?;
+        reading::visit(&context, each(request, x, s))
+    },
+};
+
+fn shown(request: &Request) -> Result<GaugePressure, Error> {
+    request.need(Key::Gauge, "say what the gauge on the package shows").map(GaugePressure::from_si)
+}
+
 fn keeping(request: &Request) -> Result<Keeping, Error> {
     Ok(Keeping {
         temperature: temperature(request)?,
@@ -437,15 +486,15 @@ pub static AMBIENT_PRESSURE: Function = Function {
 
 fn each<'a, const N: usize>(request: &Request, x: [f64; N], s: Slices<'a>) -> Each<'a, N> {
     let sea_level = request.number(Key::SeaLevel).unwrap_or(STANDARD_ATMOSPHERE);
-    Each { x, sea_level, series: s.series, which: s.which, unit: s.unit, out: s.out, status: s.status }
-}
-
-/// An observer that is handed on as a trait object.
-impl Steps for &mut dyn Steps {
-    fn record(&mut self, equation: &'static crate::evidence::Equation, inputs: &[f64], result: f64) {
-        (**self).record(equation, inputs, result);
-    }
-    fn outside(&mut self, range: &'static crate::evidence::Range, value: f64) {
-        (**self).outside(range, value);
+    let filling_is_warmest = request.number(Key::Filling).is_none();
+    Each {
+        x,
+        filling_is_warmest,
+        sea_level,
+        series: s.series,
+        which: s.which,
+        unit: s.unit,
+        out: s.out,
+        status: s.status,
     }
 }

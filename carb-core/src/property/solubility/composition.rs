@@ -1,5 +1,6 @@
 //! What alcohol and dissolved matter do to the solubility of CO2 in water.
 
+use super::eu_wine;
 use crate::evidence::caution::{ALCOHOL_HIGH, EXTRACT_HIGH, Range};
 use crate::evidence::equation::{Equation, Measure, Standing, limited, symbol};
 use crate::evidence::source::{EU_WINE, FINDLAY_SHEN, USHER};
@@ -60,9 +61,10 @@ fn displaced((by_alcohol, by_extract): Slopes, abv: f64, extract: f64) -> f64 {
     exp(-by_alcohol * abv - by_extract * extract)
 }
 
+/// The wine relation's composition, relative to water's.
 #[inline(always)]
 fn wine(abv: f64, extract: f64) -> f64 {
-    (0.86 - 0.01 * abv) / 0.86 * (1.0 - 0.00144 * extract)
+    eu_wine::composition(abv, extract) / eu_wine::composition(0.0, 0.0)
 }
 
 const FACTOR: Symbol = symbol("F", Measure::Plain(""), "solubility relative to water");

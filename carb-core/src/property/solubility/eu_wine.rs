@@ -2,7 +2,7 @@
 
 use super::{Here, Solubility};
 use crate::evidence::Steps;
-use crate::evidence::caution::{EU_TEMPERATURE, Range};
+use crate::evidence::caution::{ALCOHOL_HIGH, EU_TEMPERATURE, EXTRACT_HIGH, GAS_PRESSURE, Range};
 use crate::evidence::equation::{Equation, Measure, Standing, limited, symbol};
 use crate::evidence::source::{EU_WINE, LIGER_BELAIR};
 use crate::number::exp;
@@ -11,6 +11,13 @@ use crate::quantity::unit::{CO2_GRAMS_PER_LITRE, FACTOR, GRAMS_PER_LITRE, KELVIN
 
 /// Temperatures to which the relation is carried.
 pub static TEMPERATURE: Range = Range { caution: &EU_TEMPERATURE, low: 273.15, high: 298.15 };
+
+/// Alcohol, sugar and absolute pressure for which it is taken to hold.
+pub static ALCOHOL: Range = Range { caution: &ALCOHOL_HIGH, low: 0.0, high: 15.0 };
+/// See [`ALCOHOL`].
+pub static SUGAR: Range = Range { caution: &EXTRACT_HIGH, low: 0.0, high: 200.0 };
+/// See [`ALCOHOL`].
+pub static PRESSURE: Range = Range { caution: &GAS_PRESSURE, low: 0.0, high: 1.0e6 };
 
 /// The wine relation.
 #[derive(Clone, Copy, Debug)]
@@ -31,9 +38,15 @@ pub struct EuWineHere {
     slope: f64,
 }
 
+/// What alcohol (% vol) and sugar (g/L) leave of the solubility at 20 °C; 0.86 with neither.
+#[inline(always)]
+pub fn composition(abv: f64, sugar: f64) -> f64 {
+    (0.86 - 0.01 * abv) * (1.0 - 0.00144 * sugar)
+}
+
 #[inline(always)]
 fn slope(t: f64, abv: f64, sugar: f64, factor: f64) -> f64 {
-    factor * 1.951e-5 * (0.86 - 0.01 * abv) * (1.0 - 0.00144 * sugar) * exp(2983.0 * (1.0 / t - 1.0 / 293.15))
+    factor * 1.951e-5 * composition(abv, sugar) * exp(2983.0 * (1.0 / t - 1.0 / 293.15))
 }
 
 impl Solubility for EuWine {
@@ -48,7 +61,8 @@ impl Solubility for EuWine {
             vapour: water::vapour_pressure(t),
             slope: slope(t, abv, extract, self.factor),
         };
-        (here, steps.within(&TEMPERATURE, t))
+        let bits = steps.within(&ALCOHOL, abv) | steps.within(&SUGAR, extract);
+        (here, bits | steps.within(&TEMPERATURE, t))
     }
 }
 
@@ -81,7 +95,7 @@ impl Here for EuWineHere {
     fn tell(&self, total: f64, other: f64, steps: &mut impl Steps) -> i32 {
         let p = total - other;
         steps.record(&RELATION, &[p, self.t, self.abv, self.sugar, self.factor], p * self.slope);
-        0
+        steps.within(&PRESSURE, p)
     }
 }
 

@@ -12,6 +12,10 @@ pub mod water_core;
 use crate::evidence::{Equation, Measure, Standing, Steps, equation::symbol};
 use crate::quantity::unit::PASCAL;
 
+/// Partial pressure at which an iteration is stopped, Pa: no vessel of the trade comes near it, it only keeps absurd input
+/// finite.
+pub(crate) const HIGHEST: f64 = 6.0e6;
+
 /// A solubility model.
 pub trait Solubility: Copy {
     /// The model at one temperature and composition.
@@ -74,6 +78,15 @@ impl Model {
     pub const ALL: &'static [Model] = &[Model::ChartFit, Model::WaterCore, Model::EuWine];
     /// The names, in the order of [`Model::ALL`].
     pub const NAMES: &'static [&'static str] = &["chart_fit", "water_core", "eu_wine"];
+
+    /// What the model is, in words.
+    pub const fn title(self) -> &'static str {
+        match self {
+            Model::ChartFit => "by the printed beer chart",
+            Model::WaterCore => "of water, corrected for the drink",
+            Model::EuWine => "by the European relation for wine",
+        }
+    }
 
     /// The model's name.
     pub fn name(self) -> &'static str {

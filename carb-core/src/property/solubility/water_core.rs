@@ -1,7 +1,7 @@
 //! The water core: Weiss's solubility with fugacity and Poynting term, times a factor for the composition.
 
 use super::composition::Factor;
-use super::{CO2_SHARE, Here, Solubility};
+use super::{CO2_SHARE, HIGHEST, Here, Solubility};
 use crate::evidence::Steps;
 use crate::evidence::caution::{CORE_WARM, Range};
 use crate::evidence::equation::{Equation, Measure, Standing, limited, symbol};
@@ -52,8 +52,7 @@ pub fn henry(t: f64) -> f64 {
 /// Logarithm of fugacity coefficient and Poynting term together, at the total pressure `p` (Pa).
 #[inline(always)]
 fn ln_activity(p: f64, rt: f64, b: f64) -> f64 {
-    let q = p / rt;
-    b * q + 0.5 * (co2_gas::THIRD_VIRIAL - b * b) * (q * q) - VOLUME_WEISS * (p - STANDARD_ATMOSPHERE) / rt
+    co2_gas::ln_fugacity(p / rt, b) - VOLUME_WEISS * (p - STANDARD_ATMOSPHERE) / rt
 }
 
 /// CO2 in pure water, mol/kg, under the partial pressure `co2` and the total pressure `p` (Pa, absolute), where `k0`
@@ -87,9 +86,6 @@ impl Solubility for WaterCore {
         (here, bits | steps.within(&TEMPERATURE, t) | steps.within(&water::LIQUID, t))
     }
 }
-
-/// No vessel of the trade comes near this; it only keeps the iteration finite on absurd input.
-const HIGHEST: f64 = 6.0e6;
 
 impl WaterCoreHere {
     /// How the logarithm of the activity changes with the total pressure `p`.
