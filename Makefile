@@ -7,6 +7,9 @@ VENV := .venv
 CORE_FEATURES := json
 SCENARIO ?= docs/scenarios/harbour_ale.json
 
+# Maturin gets a target folder of its own: it and plain cargo rebuild pyo3 for each other otherwise.
+MATURIN = CARGO_TARGET_DIR=target/maturin VIRTUAL_ENV=$(CURDIR)/$(VENV) $(VENV)/bin/maturin develop -q -m carb-py/Cargo.toml
+
 .PHONY: demo test test-rust test-portable test-c test-python test-readme count bench docs bless clean
 
 demo: ## Print the packaging plan of the scenario
@@ -26,9 +29,8 @@ test-portable: ## The core without std, and as a package of its own
 test-c: ## The C face: header, examples, conformance
 	@$(call timed,C,bash carb-ffi/tests/c.sh)
 
-# Maturin gets a target folder of its own: it and plain cargo rebuild pyo3 for each other otherwise.
 test-python: $(VENV)/ready ## The Python face
-	@$(call timed,building the Python module,CARGO_TARGET_DIR=target/maturin VIRTUAL_ENV=$(CURDIR)/$(VENV) $(VENV)/bin/maturin develop -q -m carb-py/Cargo.toml)
+	@$(call timed,building the Python module,$(MATURIN))
 	@$(call timed,Python tests,$(VENV)/bin/python -m pytest -q carb-py/tests)
 
 test-readme: ## The examples of the README, as they stand there
@@ -44,8 +46,9 @@ bench: ## Speed, as ratios measured in one run
 docs: ## The reference of the Rust crate
 	@RUSTDOCFLAGS="-D warnings" $(CARGO) doc -q --no-deps -p carb-core --features json
 
-bless: ## Rewrite what is generated: conformance cases, C header, Python functions
+bless: $(VENV)/ready ## Rewrite what is generated: conformance cases, C header, Python functions
 	BLESS=1 $(CARGO) test -q -p carb-tests -p carb-ffi
+	$(MATURIN)
 	$(VENV)/bin/python carb-py/generate.py
 
 $(VENV)/ready: requirements.txt

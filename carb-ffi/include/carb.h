@@ -66,6 +66,8 @@ typedef enum carb_status {
     CARB_BAD_JSON = -18,
     // A request of another version.
     CARB_WRONG_VERSION = -19,
+    // Arrays of different lengths.
+    CARB_UNEVEN_ARRAYS = -20,
     // A pointer is NULL, or not aligned for its type.
     CARB_NULL_POINTER = -100,
     // A struct_size that no struct has, or a member set that this version does not know.
@@ -108,7 +110,7 @@ typedef enum carb_caution {
     CARB_CAUTION_EXTRACT_HIGH = 64,
     // the effect of alcohol on solubility is known to the limit; the value is extrapolated
     CARB_CAUTION_ALCOHOL_HIGH = 128,
-    // the value absolute lies beyond the limit, where the gas and solubility equations were checked
+    // the value absolute lies beyond the limit, to which the equations were checked
     CARB_CAUTION_GAS_PRESSURE = 256,
     // the gravity tables end at the limit; the value is extrapolated
     CARB_CAUTION_GRAVITY_RANGE = 512,
@@ -271,9 +273,9 @@ typedef struct carb_inputs {
     double abs_kpa;
     // gas space over the drink, in percent of the drink's volume; %, 0 to 100
     double headspace_percent;
-    // specific gravity 20/20 °C; SG, 0.98 to 1.16
+    // specific gravity 20/20 °C; SG, 0.98 to 1.165
     double sg;
-    // extract, grams in 100 g of solution; °P, -5.5 to 37
+    // extract, grams in 100 g of solution; °P, -5.2 to 37
     double plato;
     // CO2 really made, in percent of the sugar's theoretical yield; %, 50 to 105
     double yield_percent;
@@ -376,6 +378,26 @@ typedef struct carb_package_pressure_result {
     // worst: pressure above vacuum, total of the gas over the drink; kPa
     double worst_abs_kpa;
 } carb_package_pressure_result;
+
+// What carb_package_carbonation answers; numbers are NaN where it returns an error.
+typedef struct carb_package_carbonation_result {
+    // sizeof (carb_package_carbonation_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // total: CO2 per litre of drink; g/L
+    double total_co2_g_per_l;
+    // dissolved: CO2 per litre of drink; g/L
+    double dissolved_co2_g_per_l;
+    // least_total: CO2 per litre of drink; g/L
+    double least_total_co2_g_per_l;
+    // least_dissolved: CO2 per litre of drink; g/L
+    double least_dissolved_co2_g_per_l;
+} carb_package_carbonation_result;
 
 // What carb_gravity answers; numbers are NaN where it returns an error.
 typedef struct carb_gravity_result {
@@ -514,17 +536,17 @@ int32_t carb_residual_co2_n(const struct carb_inputs *inputs,
 // beer and water, and noted; needed for other drinks with living yeast), yeast (live), basis (handbook), model
 // (that of the basis for the drink), residual_model (that of the basis), yield_percent (that of the basis: 100 by
 // the handbook, 95 by the balance), count_headspace (that of the basis), headspace_percent (4 % of the liquid;
-// counts by the physical basis only), room_c (20 °C; counts by the physical basis only), solubility_multiplier
-// (1), residual_multiplier (1), yield_multiplier (1).
+// counts by the physical basis only), filling_c (the warmest; counts by the physical basis only), room_c (20 °C;
+// counts by the physical basis only), solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
 int32_t carb_priming_sugar(const struct carb_inputs *inputs,
                            struct carb_priming_sugar_result *result,
                            struct carb_error *error);
 
 // carb_priming_sugar element by element. What does not vary comes from inputs, the rest from the series, each
 // under any of its names; these may vary: co2_g_per_l, warmest_c, packaged_l, altitude_m, ambient_kpa,
-// abv_percent, extract_g_per_l, fermentable_g_per_l, headspace_percent, room_c. out receives the output of a name
-// such as "mass_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+// abv_percent, extract_g_per_l, fermentable_g_per_l, headspace_percent, filling_c, room_c. out receives the output
+// of a name such as "mass_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an
+// enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
 int32_t carb_priming_sugar_n(const struct carb_inputs *inputs,
                              const struct carb_series *series,
                              size_t series_count,
@@ -563,6 +585,33 @@ int32_t carb_package_pressure_n(const struct carb_inputs *inputs,
                                 double *out,
                                 int32_t *status,
                                 struct carb_error *error);
+
+// CO2 in a sealed package from the pressure that a gauge on it shows, without air and with all of it.
+//
+// Required: gauge_kpa, temperature_c.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: headspace_percent (4 % of the liquid, and noted), filling_c (20 °C), sea_level_kpa (101.325 kPa, the
+// standard atmosphere), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for
+// the drink, and noted), basis (physical), model (that of the basis for the drink), solubility_multiplier (1).
+int32_t carb_package_carbonation(const struct carb_inputs *inputs,
+                                 struct carb_package_carbonation_result *result,
+                                 struct carb_error *error);
+
+// carb_package_carbonation element by element. What does not vary comes from inputs, the rest from the series,
+// each under any of its names; these may vary: gauge_kpa, temperature_c, headspace_percent, filling_c, altitude_m,
+// ambient_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "total_co2_g_per_l" (in any
+// unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
+// carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_package_carbonation_n(const struct carb_inputs *inputs,
+                                   const struct carb_series *series,
+                                   size_t series_count,
+                                   const char *output,
+                                   size_t n,
+                                   double *out,
+                                   int32_t *status,
+                                   struct carb_error *error);
 
 // A gravity reading as specific gravity and as degrees Plato.
 //

@@ -3,8 +3,9 @@
 use crate::boundary::{self, Place, guard};
 use crate::error::{Fault, carb_error, carb_status};
 use crate::generated::carb_inputs;
-use crate::inputs::{self, name_of};
+use crate::inputs;
 use carb_core::basis::Function;
+use carb_core::basis::Request;
 use carb_core::basis::function::Slices;
 use carb_core::basis::kernel::Series;
 use carb_core::basis::request::Raw;
@@ -152,7 +153,7 @@ unsafe fn each_checked(function: &Function, arrays: &Arrays) -> Result<i32, Faul
     let mut columns = Vec::with_capacity(given.len());
     for series in given {
         // SAFETY: by the contract of `each`.
-        let name = name_of(unsafe { boundary::name(series.name, "series.name") }?)?;
+        let name = Request::name(unsafe { boundary::name(series.name, "series.name") }?)?;
         if series.count != 1 && series.count != n {
             let text = format!("a series has 1 value or as many as there are elements, not {}", series.count);
             return Err(Fault::face(carb_status::CARB_BAD_COUNT, name.spelling().as_str(), text));

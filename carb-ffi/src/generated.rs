@@ -54,6 +54,8 @@ pub enum carb_status {
     CARB_BAD_JSON = -18,
     /// A request of another version.
     CARB_WRONG_VERSION = -19,
+    /// Arrays of different lengths.
+    CARB_UNEVEN_ARRAYS = -20,
     /// A pointer is NULL, or not aligned for its type.
     CARB_NULL_POINTER = -100,
     /// A struct_size that no struct has, or a member set that this version does not know.
@@ -98,7 +100,7 @@ pub enum carb_caution {
     CARB_CAUTION_EXTRACT_HIGH = 64,
     /// the effect of alcohol on solubility is known to the limit; the value is extrapolated
     CARB_CAUTION_ALCOHOL_HIGH = 128,
-    /// the value absolute lies beyond the limit, where the gas and solubility equations were checked
+    /// the value absolute lies beyond the limit, to which the equations were checked
     CARB_CAUTION_GAS_PRESSURE = 256,
     /// the gravity tables end at the limit; the value is extrapolated
     CARB_CAUTION_GRAVITY_RANGE = 512,
@@ -258,9 +260,9 @@ pub struct carb_inputs {
     pub abs_kpa: f64,
     /// gas space over the drink, in percent of the drink's volume; %, 0 to 100
     pub headspace_percent: f64,
-    /// specific gravity 20/20 °C; SG, 0.98 to 1.16
+    /// specific gravity 20/20 °C; SG, 0.98 to 1.165
     pub sg: f64,
-    /// extract, grams in 100 g of solution; °P, -5.5 to 37
+    /// extract, grams in 100 g of solution; °P, -5.2 to 37
     pub plato: f64,
     /// CO2 really made, in percent of the sugar's theoretical yield; %, 50 to 105
     pub yield_percent: f64,
@@ -550,8 +552,8 @@ static PRIMING_SUGAR: Shape = Shape {
 /// beer and water, and noted; needed for other drinks with living yeast), yeast (live), basis (handbook), model
 /// (that of the basis for the drink), residual_model (that of the basis), yield_percent (that of the basis: 100 by
 /// the handbook, 95 by the balance), count_headspace (that of the basis), headspace_percent (4 % of the liquid;
-/// counts by the physical basis only), room_c (20 °C; counts by the physical basis only), solubility_multiplier
-/// (1), residual_multiplier (1), yield_multiplier (1).
+/// counts by the physical basis only), filling_c (the warmest; counts by the physical basis only), room_c (20 °C;
+/// counts by the physical basis only), solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_priming_sugar(
     inputs: *const carb_inputs,
@@ -564,9 +566,9 @@ pub unsafe extern "C" fn carb_priming_sugar(
 
 /// carb_priming_sugar element by element. What does not vary comes from inputs, the rest from the series, each
 /// under any of its names; these may vary: co2_g_per_l, warmest_c, packaged_l, altitude_m, ambient_kpa,
-/// abv_percent, extract_g_per_l, fermentable_g_per_l, headspace_percent, room_c. out receives the output of a name
-/// such as "mass_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+/// abv_percent, extract_g_per_l, fermentable_g_per_l, headspace_percent, filling_c, room_c. out receives the output
+/// of a name such as "mass_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an
+/// enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_priming_sugar_n(
     inputs: *const carb_inputs,
@@ -663,6 +665,82 @@ pub unsafe extern "C" fn carb_package_pressure_n(
     let arrays = Arrays { inputs, series, series_count, output, n, out, status };
     // SAFETY: the contract of the header is that of `each`.
     unsafe { each(PACKAGE_PRESSURE.function, &arrays, error) }
+}
+
+/// What carb_package_carbonation answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_package_carbonation_result {
+    /// sizeof (carb_package_carbonation_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// total: CO2 per litre of drink; g/L
+    pub total_co2_g_per_l: f64,
+    /// dissolved: CO2 per litre of drink; g/L
+    pub dissolved_co2_g_per_l: f64,
+    /// least_total: CO2 per litre of drink; g/L
+    pub least_total_co2_g_per_l: f64,
+    /// least_dissolved: CO2 per litre of drink; g/L
+    pub least_dissolved_co2_g_per_l: f64,
+}
+
+static PACKAGE_CARBONATION: Shape = Shape {
+    function: &functions::PACKAGE_CARBONATION,
+    size: size_of::<carb_package_carbonation_result>(),
+    outputs: &[
+        offset_of!(carb_package_carbonation_result, total_co2_g_per_l),
+        offset_of!(carb_package_carbonation_result, dissolved_co2_g_per_l),
+        offset_of!(carb_package_carbonation_result, least_total_co2_g_per_l),
+        offset_of!(carb_package_carbonation_result, least_dissolved_co2_g_per_l),
+    ],
+    cautions: offset_of!(carb_package_carbonation_result, cautions),
+    danger: offset_of!(carb_package_carbonation_result, danger),
+    caution_count: offset_of!(carb_package_carbonation_result, caution_count),
+};
+
+/// CO2 in a sealed package from the pressure that a gauge on it shows, without air and with all of it.
+///
+/// Required: gauge_kpa, temperature_c.
+///
+/// One of: altitude_m, ambient_kpa.
+///
+/// Optional: headspace_percent (4 % of the liquid, and noted), filling_c (20 °C), sea_level_kpa (101.325 kPa, the
+/// standard atmosphere), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for
+/// the drink, and noted), basis (physical), model (that of the basis for the drink), solubility_multiplier (1).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_package_carbonation(
+    inputs: *const carb_inputs,
+    result: *mut carb_package_carbonation_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&PACKAGE_CARBONATION, inputs, result, error) }
+}
+
+/// carb_package_carbonation element by element. What does not vary comes from inputs, the rest from the series,
+/// each under any of its names; these may vary: gauge_kpa, temperature_c, headspace_percent, filling_c, altitude_m,
+/// ambient_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "total_co2_g_per_l" (in any
+/// unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
+/// carb_status below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_package_carbonation_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(PACKAGE_CARBONATION.function, &arrays, error) }
 }
 
 /// What carb_gravity answers; numbers are NaN where it returns an error.

@@ -7,7 +7,7 @@ use crate::generated::{MEMBERS, carb_flag, carb_inputs};
 use carb_core::Error;
 use carb_core::basis::request::{Raw, Request, Value, choices};
 use carb_core::quantity::field::Kind;
-use carb_core::quantity::{Key, Name, ShortText, Unit};
+use carb_core::quantity::{Key, Name, Unit};
 use core::ffi::c_char;
 
 /// Where a field lies in a struct.
@@ -20,12 +20,6 @@ pub struct Member {
 }
 
 const KNOWN: usize = size_of::<carb_inputs>();
-
-/// The name that a text spells.
-pub(crate) fn name_of(text: &str) -> Result<Name, Error> {
-    Name::parse(text)
-        .ok_or_else(|| Error::UnknownName { given: ShortText::new(text), nearest: Name::nearest(text, Key::ALL) })
-}
 
 fn member(name: Name) -> Result<&'static Member, Error> {
     let not_taken = Error::NotTaken { parameter: name, function: "carb_inputs" };
@@ -116,7 +110,7 @@ pub unsafe extern "C" fn carb_inputs_set(
     let body = || {
         let place = place(inputs)?;
         // SAFETY: NULL or a text with an end, by the contract.
-        let name = name_of(unsafe { boundary::name(name, "name") }?)?;
+        let name = Request::name(unsafe { boundary::name(name, "name") }?)?;
         let member = member(name)?;
         Request::new().put(name, Raw::Number(value))?;
         if let Some(unit) = name.unit {
@@ -141,7 +135,7 @@ pub unsafe extern "C" fn carb_inputs_choose(
         let place = place(inputs)?;
         // SAFETY: NULL or texts with an end, by the contract.
         let (name, choice) = unsafe { (boundary::name(name, "name")?, boundary::name(choice, "choice")?) };
-        let name = name_of(name)?;
+        let name = Request::name(name)?;
         let member = member(name)?;
         let raw = match (name.key.field().kind, choice) {
             (Kind::Flag, "true") => Raw::Flag(true),
@@ -169,7 +163,7 @@ pub unsafe extern "C" fn carb_inputs_choose(
 pub unsafe extern "C" fn carb_is_first_name(name: *const c_char) -> i32 {
     let body = || {
         // SAFETY: NULL or a text with an end, by the contract.
-        let name = name_of(unsafe { boundary::name(name, "name") }?)?;
+        let name = Request::name(unsafe { boundary::name(name, "name") }?)?;
         Ok(i32::from(member(name).is_ok() && name == Name::first(name.key)))
     };
     // SAFETY: there is no error to tell.

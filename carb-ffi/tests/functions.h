@@ -47,6 +47,17 @@ static int32_t one_package_pressure(const carb_inputs *inputs, double *out, uint
     return status;
 }
 
+static int32_t one_package_carbonation(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
+    carb_package_carbonation_result result = {.struct_size = sizeof result};
+    int32_t status = carb_package_carbonation(inputs, &result, error);
+    out[0] = result.total_co2_g_per_l;
+    out[1] = result.dissolved_co2_g_per_l;
+    out[2] = result.least_total_co2_g_per_l;
+    out[3] = result.least_dissolved_co2_g_per_l;
+    *cautions = result.cautions;
+    return status;
+}
+
 static int32_t one_gravity(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
     carb_gravity_result result = {.struct_size = sizeof result};
     int32_t status = carb_gravity(inputs, &result, error);
@@ -75,6 +86,7 @@ static const struct {
     {"residual_co2", one_residual_co2, carb_residual_co2_n, {"co2_g_per_l", NULL}},
     {"priming_sugar", one_priming_sugar, carb_priming_sugar_n, {"mass_g", "dose_g_per_l", NULL}},
     {"package_pressure", one_package_pressure, carb_package_pressure_n, {"expected_gauge_kpa", "expected_abs_kpa", "expected_co2_g_per_l", "worst_gauge_kpa", "worst_abs_kpa", NULL}},
+    {"package_carbonation", one_package_carbonation, carb_package_carbonation_n, {"total_co2_g_per_l", "dissolved_co2_g_per_l", "least_total_co2_g_per_l", "least_dissolved_co2_g_per_l", NULL}},
     {"gravity", one_gravity, carb_gravity_n, {"sg", "plato", NULL}},
     {"ambient_pressure", one_ambient_pressure, carb_ambient_pressure_n, {"ambient_kpa", NULL}},
 };

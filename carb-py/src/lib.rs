@@ -6,11 +6,11 @@ use carb_core::Error;
 use carb_core::basis::function::Slices;
 use carb_core::basis::kernel::Series;
 use carb_core::basis::request::{Raw, Value, choices};
-use carb_core::basis::{Function, Output, Request, Values};
+use carb_core::basis::{Function, Request, Values};
 use carb_core::evidence::NoSteps;
 use carb_core::evidence::caution::CAUTIONS;
 use carb_core::plan::json;
-use carb_core::quantity::{Name, ShortText, Unit};
+use carb_core::quantity::{Name, Unit};
 use carb_core::table::functions;
 use numpy::{PyArray1, PyReadonlyArray1};
 use pyo3::exceptions::{PyRuntimeError, PyValueError};
@@ -46,10 +46,7 @@ fn named(function: &str) -> PyResult<&'static Function> {
 
 /// The name that `text` spells; the core's error says what was meant.
 fn known(py: Python<'_>, text: &str) -> PyResult<Name> {
-    Name::parse(text).ok_or_else(|| match Request::new().set(text, Raw::Other) {
-        Err(error) => raised(py, &error),
-        Ok(()) => PyValueError::new_err(text.to_owned()),
-    })
+    Request::name(text).map_err(|error| raised(py, &error))
 }
 
 /// Reads names and values. `None` means that nothing was given.
@@ -92,16 +89,7 @@ fn echo<'py>(py: Python<'py>, request: &Request) -> PyResult<Bound<'py, PyDict>>
 
 /// The output that `name` spells: its place in [`Function::outputs`], and the unit.
 fn output(function: &'static Function, name: &str) -> PyResult<(usize, &'static Unit)> {
-    let unit_of = |output: &Output| {
-        let rest = name.strip_prefix(output.noun)?;
-        let rest = if output.noun.is_empty() { rest } else { rest.strip_prefix('_')? };
-        let found = Name::of(output.key).find(|name| name.spelling() == ShortText::new(rest))?;
-        found.unit
-    };
-    let mut places = function.outputs.iter().map(unit_of).enumerate();
-    places
-        .find_map(|(at, unit)| Some((at, unit?)))
-        .ok_or_else(|| PyValueError::new_err(format!("{} gives no {name}", function.name)))
+    function.find_output(name).ok_or_else(|| PyValueError::new_err(format!("{} gives no {name}", function.name)))
 }
 
 /// The answer to one request.

@@ -30,8 +30,8 @@ def pick(result: Any, name: str) -> Any:
     """An output by its full name: ``gauge_bar``, or ``worst_gauge_bar`` by way of ``.worst.gauge_bar``."""
     if hasattr(result, name):
         return getattr(result, name)
-    noun, _, rest = name.partition("_")
-    return getattr(getattr(result, noun), rest)
+    at = next(at for at, letter in enumerate(name) if letter == "_" and hasattr(result, name[:at]))
+    return getattr(getattr(result, name[:at]), name[at + 1 :])
 
 
 def arrays(function: str) -> set[str]:

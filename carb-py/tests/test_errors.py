@@ -69,7 +69,7 @@ def test_numbers_of_an_error():
     with pytest.raises(carb.CarbError) as caught:
         carb.gravity(sg=1.5)
     error = pickle.loads(pickle.dumps(caught.value))
-    assert (error.value, error.low, error.high, error.index) == (1.5, 0.98, 1.16, None)
+    assert (error.value, error.low, error.high, error.index) == (1.5, 0.98, 1.165, None)
     assert (str(error), error.code) == (str(caught.value), carb.CODES["OUT_OF_RANGE"])
 
 

@@ -104,8 +104,9 @@ impl Function {
     /// The output that `name` spells, by its place, and its unit.
     pub fn find_output(&self, name: &str) -> Option<(usize, &'static Unit)> {
         self.outputs.iter().enumerate().find_map(|(which, output)| {
-            let mut units = output.key.dimension().into_iter().flat_map(Unit::of);
-            let unit = units.find(|unit| Function::output_name(*output, unit).as_str() == name)?;
+            let rest = name.strip_prefix(output.noun)?;
+            let rest = if output.noun.is_empty() { rest } else { rest.strip_prefix('_')? };
+            let unit = Name::of(output.key).find(|name| name.spells(rest))?.unit?;
             Some((which, unit))
         })
     }

@@ -158,11 +158,16 @@ impl Request {
     /// For an unknown name, a quantity given twice, a value of the wrong type, a number that is not finite, or a choice
     /// that is not in its list. Whether a number lies within its limits is seen when it is used.
     pub fn set(&mut self, name: &str, raw: Raw<'_>) -> Result<(), Error> {
-        let parsed = Name::parse(name).ok_or_else(|| Error::UnknownName {
-            given: ShortText::new(name),
-            nearest: Name::nearest(name, Key::ALL.iter().copied()),
-        })?;
-        self.put(parsed, raw)
+        self.put(Self::name(name)?, raw)
+    }
+
+    /// The name that a text spells.
+    ///
+    /// # Errors
+    /// For a name that the vocabulary does not know, with the nearest that it does.
+    pub fn name(text: &str) -> Result<Name, Error> {
+        let nearest = || Name::nearest(text, Key::ALL.iter().copied());
+        Name::parse(text).ok_or_else(|| Error::UnknownName { given: ShortText::new(text), nearest: nearest() })
     }
 
     /// Sets a value by its name, already parsed.

@@ -85,7 +85,8 @@ impl Name {
         Key::ALL.iter().flat_map(|&key| Name::of(key)).find(|name| name.spells(text))
     }
 
-    fn spells(self, text: &str) -> bool {
+    /// Whether `text` spells this name.
+    pub fn spells(self, text: &str) -> bool {
         let role = self.key.field().role;
         match self.unit {
             None => text == role,

@@ -27,6 +27,11 @@ __all__ = [
     "Gravity",
     "GravityRangeWarning",
     "KegPressure",
+    "PackageCarbonation",
+    "PackageCarbonationDissolved",
+    "PackageCarbonationLeastDissolved",
+    "PackageCarbonationLeastTotal",
+    "PackageCarbonationTotal",
     "PackagePressure",
     "PackagePressureExpected",
     "PackagePressureWorst",
@@ -38,6 +43,7 @@ __all__ = [
     "dissolved_co2",
     "gravity",
     "keg_pressure",
+    "package_carbonation",
     "package_pressure",
     "priming_sugar",
     "residual_co2",
@@ -458,6 +464,9 @@ def priming_sugar(
     yield_percent: float | None = None,
     count_headspace: bool | None = None,
     headspace_percent: Number | None = None,
+    filling_c: Number | None = None,
+    filling_f: Number | None = None,
+    filling_k: Number | None = None,
     room_c: Number | None = None,
     room_f: Number | None = None,
     room_k: Number | None = None,
@@ -518,6 +527,9 @@ def priming_sugar(
     headspace_percent : float or array, optional
         Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
         Default: 4 % of the liquid; counts by the physical basis only.
+    filling_c, filling_f, filling_k : float or array, optional
+        Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: the
+        warmest; counts by the physical basis only.
     room_c, room_f, room_k : float or array, optional
         Temperature at which bottles are conditioned. From -5 to 60 in ``room_c``. Default: 20 °C; counts by
         the physical basis only.
@@ -704,6 +716,151 @@ def package_pressure(
     raise NotImplementedError  # The decorator answers.
 
 
+class PackageCarbonationTotal(Part[T]):
+    """The outputs of PackageCarbonation that are total."""
+
+    __slots__ = ()
+    shown = ("co2_g_per_l", "volumes")
+    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
+    volumes = output("volumes", "CO2 per litre of drink, vol.")
+
+
+class PackageCarbonationDissolved(Part[T]):
+    """The outputs of PackageCarbonation that are dissolved."""
+
+    __slots__ = ()
+    shown = ("co2_g_per_l", "volumes")
+    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
+    volumes = output("volumes", "CO2 per litre of drink, vol.")
+
+
+class PackageCarbonationLeastTotal(Part[T]):
+    """The outputs of PackageCarbonation that are least_total."""
+
+    __slots__ = ()
+    shown = ("co2_g_per_l", "volumes")
+    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
+    volumes = output("volumes", "CO2 per litre of drink, vol.")
+
+
+class PackageCarbonationLeastDissolved(Part[T]):
+    """The outputs of PackageCarbonation that are least_dissolved."""
+
+    __slots__ = ()
+    shown = ("co2_g_per_l", "volumes")
+    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
+    volumes = output("volumes", "CO2 per litre of drink, vol.")
+
+
+class PackageCarbonation(Result[T]):
+    """CO2 in a sealed package from the pressure that a gauge on it shows, without air and with all of it."""
+
+    __slots__ = ()
+    function = "package_carbonation"
+    outputs = ("total_co2_g_per_l", "total_volumes", "dissolved_co2_g_per_l", "dissolved_volumes", "least_total_co2_g_per_l", "least_total_volumes", "least_dissolved_co2_g_per_l", "least_dissolved_volumes")
+    shown = ("total_co2_g_per_l", "total_volumes", "dissolved_co2_g_per_l", "dissolved_volumes", "least_total_co2_g_per_l", "least_total_volumes", "least_dissolved_co2_g_per_l", "least_dissolved_volumes")
+    total = part(PackageCarbonationTotal, "total", "Total.")
+    dissolved = part(PackageCarbonationDissolved, "dissolved", "Dissolved.")
+    least_total = part(PackageCarbonationLeastTotal, "least_total", "Least_total.")
+    least_dissolved = part(PackageCarbonationLeastDissolved, "least_dissolved", "Least_dissolved.")
+
+
+@function(PackageCarbonation)
+def package_carbonation(
+    *,
+    gauge_kpa: Number | None = None,
+    gauge_bar: Number | None = None,
+    gauge_psi: Number | None = None,
+    gauge_pa: Number | None = None,
+    temperature_c: Number | None = None,
+    temperature_f: Number | None = None,
+    temperature_k: Number | None = None,
+    headspace_percent: Number | None = None,
+    filling_c: Number | None = None,
+    filling_f: Number | None = None,
+    filling_k: Number | None = None,
+    altitude_m: Number | None = None,
+    altitude_ft: Number | None = None,
+    ambient_kpa: Number | None = None,
+    ambient_bar: Number | None = None,
+    ambient_psi: Number | None = None,
+    ambient_pa: Number | None = None,
+    sea_level_kpa: float | None = None,
+    sea_level_bar: float | None = None,
+    sea_level_psi: float | None = None,
+    sea_level_pa: float | None = None,
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
+    abv_percent: Number | None = None,
+    extract_g_per_l: Number | None = None,
+    basis: Literal["handbook", "physical"] | None = None,
+    model: Literal["chart_fit", "water_core", "eu_wine"] | None = None,
+    solubility_multiplier: float | None = None,
+    errors: Literal["raise", "nan"] = "raise",
+    **unknown: Any,
+) -> PackageCarbonation[Any]:
+    """CO2 in a sealed package from the pressure that a gauge on it shows, without air and with all of it.
+
+    Parameters
+    ----------
+    gauge_kpa, gauge_bar, gauge_psi, gauge_pa : float or array, optional
+        Pressure above the air outside, total of the gas over the drink. From -110 to 3000 in ``gauge_kpa``.
+        Required.
+    temperature_c, temperature_f, temperature_k : float or array, optional
+        Temperature of the drink. From -5 to 60 in ``temperature_c``. Required.
+    headspace_percent : float or array, optional
+        Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
+        Default: 4 % of the liquid, and noted.
+    filling_c, filling_f, filling_k : float or array, optional
+        Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: 20 °C.
+    altitude_m, altitude_ft : float or array, optional
+        Height above sea level, from which the air pressure outside follows by ISO 2533. From -500 to 9000 in
+        ``altitude_m``. Required: this, or another ambient.
+    ambient_kpa, ambient_bar, ambient_psi, ambient_pa : float or array, optional
+        Measured pressure of the air outside, at the station (not reduced to sea level). From 30 to 110 in
+        ``ambient_kpa``. Required: this, or another ambient.
+    sea_level_kpa, sea_level_bar, sea_level_psi, sea_level_pa : float, optional
+        Air pressure reduced to sea level, as weather reports give it; needs the altitude too. From 87 to 109
+        in ``sea_level_kpa``. Default: 101.325 kPa, the standard atmosphere.
+    beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
+        What the drink is. Default: beer.
+    abv_percent : float or array, optional
+        Alcohol by volume. From 0 to 25 in ``abv_percent``. Default: usual for the drink, and noted.
+    extract_g_per_l : float or array, optional
+        Everything dissolved except CO2 and alcohol: it lowers the solubility of CO2. From 0 to 400 in
+        ``extract_g_per_l``. Default: usual for the drink, and noted.
+    basis : {"handbook", "physical"}, optional
+        The set of assumptions to start from. Default: physical.
+    model : {"chart_fit", "water_core", "eu_wine"}, optional
+        The solubility model (default: that of the basis for this drink). Default: that of the basis for the
+        drink.
+    solubility_multiplier : float, optional
+        Factor on every solubility. From 0.5 to 2 in ``solubility_multiplier``. Default: 1.
+    errors : {"raise", "nan"}, optional
+        For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
+
+    Returns
+    -------
+    PackageCarbonation
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, a value outside its range, or where there is no answer.
+
+    Warns
+    -----
+    CarbWarning
+        For arrays, where elements lie outside the range of an equation. (For numbers, see ``cautions``.)
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.package_carbonation(gauge_bar=1.8, temperature_c=20, headspace_percent=4, altitude_m=240).total.co2_g_per_l
+    4.564874213766723
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
 class Gravity(Result[T]):
     """A gravity reading as specific gravity and as degrees Plato."""
 
@@ -728,9 +885,9 @@ def gravity(
     Parameters
     ----------
     sg : float or array, optional
-        Specific gravity 20/20 °C. From 0.98 to 1.16 in ``sg``. Required: this, or another gravity.
+        Specific gravity 20/20 °C. From 0.98 to 1.165 in ``sg``. Required: this, or another gravity.
     plato : float or array, optional
-        Extract, grams in 100 g of solution. From -5.5 to 37 in ``plato``. Required: this, or another gravity.
+        Extract, grams in 100 g of solution. From -5.2 to 37 in ``plato``. Required: this, or another gravity.
     errors : {"raise", "nan"}, optional
         For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
 
@@ -838,8 +995,8 @@ class At(Bound):
         frozenset(("co2_g_per_l", "volumes")),
         frozenset(("warmest_c", "warmest_f", "warmest_k")),
         frozenset(("packaged_l", "packaged_ml", "packaged_us_gal", "packaged_imp_gal", "packaged_us_fl_oz")),
-        frozenset(("room_c", "room_f", "room_k")),
         frozenset(("filling_c", "filling_f", "filling_k")),
+        frozenset(("room_c", "room_f", "room_k")),
         frozenset(("sg", "plato")),
         frozenset(("serving_c", "serving_f", "serving_k")),
         frozenset(("cellar_c", "cellar_f", "cellar_k")),
@@ -851,5 +1008,6 @@ class At(Bound):
     residual_co2 = bound(residual_co2)
     priming_sugar = bound(priming_sugar)
     package_pressure = bound(package_pressure)
+    package_carbonation = bound(package_carbonation)
     gravity = bound(gravity)
     ambient_pressure = bound(ambient_pressure)

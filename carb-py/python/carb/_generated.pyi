@@ -28,6 +28,11 @@ __all__ = [
     "Gravity",
     "GravityRangeWarning",
     "KegPressure",
+    "PackageCarbonation",
+    "PackageCarbonationDissolved",
+    "PackageCarbonationLeastDissolved",
+    "PackageCarbonationLeastTotal",
+    "PackageCarbonationTotal",
     "PackagePressure",
     "PackagePressureExpected",
     "PackagePressureWorst",
@@ -39,6 +44,7 @@ __all__ = [
     "dissolved_co2",
     "gravity",
     "keg_pressure",
+    "package_carbonation",
     "package_pressure",
     "priming_sugar",
     "residual_co2",
@@ -230,6 +236,9 @@ class _PrimingSugarInputs(TypedDict, Generic[N], total=False):
     yield_percent: float | None
     count_headspace: bool | None
     headspace_percent: N | None
+    filling_c: N | None
+    filling_f: N | None
+    filling_k: N | None
     room_c: N | None
     room_f: N | None
     room_k: N | None
@@ -329,6 +338,80 @@ def package_pressure(**given: Unpack[_PackagePressureInputs[float]]) -> PackageP
 @overload
 def package_pressure(**given: Unpack[_PackagePressureInputs[Number]]) -> PackagePressure[NDArray[np.float64]]: ...
 
+class PackageCarbonationTotal(Part[T]):
+    @property
+    def co2_g_per_l(self) -> T: ...
+    @property
+    def volumes(self) -> T: ...
+
+
+class PackageCarbonationDissolved(Part[T]):
+    @property
+    def co2_g_per_l(self) -> T: ...
+    @property
+    def volumes(self) -> T: ...
+
+
+class PackageCarbonationLeastTotal(Part[T]):
+    @property
+    def co2_g_per_l(self) -> T: ...
+    @property
+    def volumes(self) -> T: ...
+
+
+class PackageCarbonationLeastDissolved(Part[T]):
+    @property
+    def co2_g_per_l(self) -> T: ...
+    @property
+    def volumes(self) -> T: ...
+
+
+class PackageCarbonation(Result[T]):
+    @property
+    def total(self) -> PackageCarbonationTotal[T]: ...
+    @property
+    def dissolved(self) -> PackageCarbonationDissolved[T]: ...
+    @property
+    def least_total(self) -> PackageCarbonationLeastTotal[T]: ...
+    @property
+    def least_dissolved(self) -> PackageCarbonationLeastDissolved[T]: ...
+
+
+class _PackageCarbonationInputs(TypedDict, Generic[N], total=False):
+    gauge_kpa: N | None
+    gauge_bar: N | None
+    gauge_psi: N | None
+    gauge_pa: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    headspace_percent: N | None
+    filling_c: N | None
+    filling_f: N | None
+    filling_k: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine"] | None
+    solubility_multiplier: float | None
+    errors: Literal["raise", "nan"]
+
+@overload
+def package_carbonation(**given: Unpack[_PackageCarbonationInputs[float]]) -> PackageCarbonation[float]: ...
+@overload
+def package_carbonation(**given: Unpack[_PackageCarbonationInputs[Number]]) -> PackageCarbonation[NDArray[np.float64]]: ...
+
 class Gravity(Result[T]):
     @property
     def sg(self) -> T: ...
@@ -420,13 +503,13 @@ class At(Bound):
         yield_percent: float | None = None,
         count_headspace: bool | None = None,
         headspace_percent: float | None = None,
+        filling_c: float | None = None,
+        filling_f: float | None = None,
+        filling_k: float | None = None,
         room_c: float | None = None,
         room_f: float | None = None,
         room_k: float | None = None,
         yield_multiplier: float | None = None,
-        filling_c: float | None = None,
-        filling_f: float | None = None,
-        filling_k: float | None = None,
         sg: float | None = None,
         plato: float | None = None,
         title: str | None = None,
@@ -461,6 +544,10 @@ class At(Bound):
     def package_pressure(self, **given: Unpack[_PackagePressureInputs[float]]) -> PackagePressure[float]: ...
     @overload
     def package_pressure(self, **given: Unpack[_PackagePressureInputs[Number]]) -> PackagePressure[NDArray[np.float64]]: ...
+    @overload
+    def package_carbonation(self, **given: Unpack[_PackageCarbonationInputs[float]]) -> PackageCarbonation[float]: ...
+    @overload
+    def package_carbonation(self, **given: Unpack[_PackageCarbonationInputs[Number]]) -> PackageCarbonation[NDArray[np.float64]]: ...
     @overload
     def gravity(self, **given: Unpack[_GravityInputs[float]]) -> Gravity[float]: ...
     @overload

@@ -211,21 +211,24 @@ class Result(Values, Generic[T]):
         """The equations used: id, standing, uncertainty in percent (k = 2)."""
         return tuple(map(View, self._details["equations"]))
 
-    @property
-    def basis(self) -> View:
-        """The assumptions, as used."""
-        return View(self._details["basis"])
+    def _part(self, name: str) -> View | None:
+        found = self._details.get(name)
+        return None if found is None else View(found)
 
     @property
-    def beverage(self) -> View:
-        """The drink, as used."""
-        return View(self._details["beverage"])
+    def basis(self) -> View | None:
+        """The assumptions, as used; None where the answer depends on none, as that of gravity."""
+        return self._part("basis")
+
+    @property
+    def beverage(self) -> View | None:
+        """The drink, as used; None where the answer is of no drink."""
+        return self._part("beverage")
 
     @property
     def ambient(self) -> View | None:
         """The air outside, as used; None where nothing asked for it."""
-        found = self._details.get("ambient")
-        return None if found is None else View(found)
+        return self._part("ambient")
 
     @property
     def steps(self) -> tuple[View, ...]:
