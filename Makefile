@@ -15,7 +15,7 @@ MATURIN = CARGO_TARGET_DIR=target/maturin VIRTUAL_ENV=$(CURDIR)/$(VENV) $(VENV)/
 demo: ## Print the packaging plan of the scenario
 	@$(CARGO) run -q -p carb-core --features json --example packaging_day -- $(SCENARIO)
 
-test: test-rust test-portable test-c test-python test-readme count ## Everything
+test: test-rust docs test-portable test-c test-python test-readme count ## Everything
 	@echo "all tests passed"
 
 test-rust: ## Formatting, lints, and every Rust test
@@ -44,7 +44,7 @@ bench: ## Speed, as ratios measured in one run
 	@$(CARGO) bench -q -p carb-benches
 
 docs: ## The reference of the Rust crate
-	@RUSTDOCFLAGS="-D warnings" $(CARGO) doc -q --no-deps -p carb-core --features json
+	@$(call timed,Rust documentation,RUSTDOCFLAGS="-D warnings" $(CARGO) doc -q --no-deps -p carb-core --features json)
 
 bless: $(VENV)/ready ## Rewrite what is generated: conformance cases, C header, Python functions
 	BLESS=1 $(CARGO) test -q -p carb-tests -p carb-ffi

@@ -268,6 +268,9 @@ impl Error {
     /// The limits in the parameter's unit, where there are any; infinite where one side is open.
     pub fn limits(&self) -> Option<(f64, f64)> {
         match *self {
+            Error::NotANumber { parameter } => {
+                parameter.key.limits().map(|(low, high)| (in_unit(parameter, low), in_unit(parameter, high)))
+            }
             Error::OutOfRange { parameter, low, high, .. } => Some((in_unit(parameter, low), in_unit(parameter, high))),
             Error::TargetBelowHeld { parameter, held, .. } => Some((in_unit(parameter, held), f64::INFINITY)),
             Error::PressureTooLow { parameter, low, .. } => Some((in_unit(parameter, low), f64::INFINITY)),
@@ -351,7 +354,15 @@ impl fmt::Display for List {
 impl fmt::Display for Error {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match *self {
-            Error::NotANumber { parameter } => write!(f, "{parameter} is not a finite number: give one, or leave it out"),
+            Error::NotANumber { parameter } => {
+                let (low, high) = parameter.key.limits().unwrap_or((f64::NEG_INFINITY, f64::INFINITY));
+                write!(
+                    f,
+                    "{parameter} is not a finite number: give one from {} to {}, or leave it out",
+                    Short(low, parameter.unit),
+                    Short(high, parameter.unit)
+                )
+            }
             Error::OutOfRange { parameter, value, low, high } => write!(
                 f,
                 "{parameter} = {} lies outside {} to {}: check the value and its unit",

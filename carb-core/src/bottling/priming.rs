@@ -7,7 +7,7 @@ use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::basis::{Answer, Context, ResidualModel, Yeast};
 use crate::error::{Error, code};
-use crate::evidence::caution::SLACK;
+use crate::evidence::caution::{Caution, SLACK, SUGAR_VARIES};
 use crate::evidence::equation::{Equation, Measure, Standing, limited, symbol};
 use crate::evidence::{NoSteps, Notes, Steps, Symbol};
 use crate::property::fermentable::{self, Fermentable};
@@ -193,6 +193,9 @@ pub(crate) fn visit<V: Visit<10, 2>>(context: &Context, sugar: &Fermentable, vis
     }))
 }
 
+/// Samples of a sugar that differ by more than this factor are worth a note.
+const VARIES: f64 = 1.03;
+
 /// A priming dose.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct PrimingDose {
@@ -234,7 +237,11 @@ pub fn priming_sugar(
     let x = columns(wanted, context, &mut Both(&mut notes, steps))?;
     let [mass, dose] = visit(context, sugar, Once { x, steps: &mut Both(&mut notes, steps) })?;
     context.beverage.note_finished(&mut notes.cautions);
-    notes.fermentable(sugar);
+    notes.datum(sugar.source);
+    let (low, high) = sugar.yield_range;
+    if high > VARIES * low {
+        notes.cautions.add(Caution { kind: &SUGAR_VARIES, value: low, limit: high });
+    }
     if context.basis.count_headspace || context.basis.residual == ResidualModel::Equilibrium {
         context.note_model(&mut notes.cautions);
     }

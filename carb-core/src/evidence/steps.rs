@@ -1,9 +1,8 @@
 //! The working of an answer: jobs tell an observer which equation they used, on what, with what result.
 
-use super::caution::{Caution, Cautions, Range, SUGAR_VARIES};
+use super::caution::{Cautions, Range};
 use super::equation::Equation;
 use super::source::Source;
-use crate::property::fermentable::Fermentable;
 #[cfg(feature = "alloc")]
 use alloc::{format, string::String, vec::Vec};
 
@@ -59,22 +58,19 @@ impl Steps for &mut dyn Steps {
 
 const MOST: usize = 40;
 
-/// Samples of a sugar that differ by more than this factor are worth a note.
-const VARIES: f64 = 1.03;
-
 /// What every answer keeps: which equations were used and which cautions arose.
 #[derive(Clone, Copy, Debug)]
 pub struct Notes {
     used: [Option<&'static Equation>; MOST],
     count: usize,
-    sugar: Option<&'static Fermentable>,
-    /// The cautions, the gravest first once [`Cautions::sort`] has run.
+    datum: Option<&'static Source>,
+    /// The cautions, the gravest first.
     pub cautions: Cautions,
 }
 
 impl Default for Notes {
     fn default() -> Self {
-        Self { used: [None; MOST], count: 0, sugar: None, cautions: Cautions::default() }
+        Self { used: [None; MOST], count: 0, datum: None, cautions: Cautions::default() }
     }
 }
 
@@ -86,17 +82,13 @@ impl Notes {
 
     /// The sources, each once, in the order of their first use.
     pub fn sources(&self) -> impl Iterator<Item = &'static Source> + '_ {
-        let all = || self.equations().flat_map(|e| e.sources.iter().copied()).chain(self.sugar.map(|s| s.source));
+        let all = || self.equations().flat_map(|e| e.sources.iter().copied()).chain(self.datum);
         all().enumerate().filter(move |(at, source)| !all().take(*at).any(|s| s == *source)).map(|(_, source)| source)
     }
 
-    /// Notes the sugar, whose composition has a source of its own, and how far its samples differ.
-    pub fn fermentable(&mut self, sugar: &'static Fermentable) {
-        self.sugar = Some(sugar);
-        let (low, high) = sugar.yield_range;
-        if high > VARIES * low {
-            self.cautions.add(Caution { kind: &SUGAR_VARIES, value: low, limit: high });
-        }
+    /// Notes the source of a datum that no equation names, such as the composition of a sugar.
+    pub fn datum(&mut self, source: &'static Source) {
+        self.datum = Some(source);
     }
 
     /// Adds what another calculation noted.
