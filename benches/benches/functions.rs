@@ -50,6 +50,7 @@ fn requests() -> Vec<(&'static str, Request)> {
         ("residual_co2", request(&[("warmest_c", 20.0), sea], &[])),
         ("priming_sugar", request(&[("volumes", 2.4), ("warmest_c", 20.0), ("packaged_l", 19.2), sea], &[])),
         ("package_pressure", request(&[("volumes", 2.4), ("temperature_c", 20.0), sea], &[])),
+        ("package_carbonation", request(&[("gauge_bar", 1.8), ("temperature_c", 20.0), sea], &[])),
         ("gravity", request(&[("sg", 1.048)], &[])),
         ("ambient_pressure", request(&[("altitude_m", 1500.0)], &[])),
     ]
@@ -103,6 +104,12 @@ fn slices(c: &mut Criterion) {
             request(&[sea, ("packaged_l", 20.0)], &[]),
         ),
         ("package_pressure", "sealed", vec![("volumes", 2.0, 3.0), ("temperature_c", 5.0, 38.0)], request(&[sea], &[])),
+        (
+            "package_carbonation",
+            "sealed",
+            vec![("gauge_bar", 0.5, 4.0), ("temperature_c", 5.0, 38.0)],
+            request(&[sea], &[]),
+        ),
         ("gravity", "from sg", vec![("sg", 1.0, 1.12)], request(&[], &[])),
         ("gravity", "from plato", vec![("plato", 0.0, 28.0)], request(&[], &[])),
         ("ambient_pressure", "altitude", vec![("altitude_m", 0.0, 3000.0)], request(&[], &[])),
