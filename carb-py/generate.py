@@ -30,7 +30,7 @@ _carb = native()
 Table = dict[str, Any]
 TABLES: Table = json.loads(_carb.tables())
 FUNCTIONS: list[Table] = TABLES["functions"]
-WARNINGS = [code for code, _, bit in _carb.caution_codes() if bit is not None]
+WARNINGS = [code for code, level, bit in _carb.caution_codes() if bit is not None or level != "note"]
 PACKAGE = Path(__file__).parent / "python" / "carb"
 HEAD = '"""{}"""\n\n# Written by generate.py from the tables of the core; a test compares.\n\n'
 

@@ -43,7 +43,7 @@ def check_c() -> None:
         source = pathlib.Path(folder) / "example.c"
         program = pathlib.Path(folder) / "example"
         source.write_text(code, encoding="utf-8")
-        flags = ["-std=c99", "-Wall", "-Wextra", "-Wpedantic", "-Werror", "-Wno-missing-field-initializers"]
+        flags = ["-std=c99", "-Wall", "-Wextra", "-Wpedantic", "-Werror"]
         include = ["-I", str(ROOT / "carb-ffi" / "include")]
         link = ["-L", str(TARGET), f"-Wl,-rpath,{TARGET}", "-lcarb"]
         run(["gcc", *flags, *include, str(source), "-o", str(program), *link])

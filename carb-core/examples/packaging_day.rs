@@ -1,4 +1,4 @@
-//! Reads a request (JSON) from a file and prints the plan; exits non-zero where there is danger.
+//! Reads a request (JSON) from a file and prints the plan; exits with 1 where there is danger, with 2 where there is no plan.
 
 use carb_core::plan::{json, plan};
 use std::process::ExitCode;
@@ -18,7 +18,7 @@ fn main() -> ExitCode {
     match json::read(&text).and_then(|request| plan(&request)) {
         Ok(plan) => {
             print!("{}", plan.to_text());
-            ExitCode::from(u8::from(plan.danger()))
+            if plan.answered() { ExitCode::from(u8::from(plan.danger())) } else { ExitCode::from(2) }
         }
         Err(error) => {
             eprintln!("{path}: {error}");

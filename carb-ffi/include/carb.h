@@ -556,8 +556,9 @@ int32_t carb_priming_sugar_n(const struct carb_inputs *inputs,
                              int32_t *status,
                              struct carb_error *error);
 
-// Pressure in a sealed package, expected and worst; volumes count the CO2 in liquid and headspace together, per
-// litre of drink.
+// Pressure in a sealed package, expected and worst, of CO2 stated for liquid and headspace together; the expected
+// volumes are what stays dissolved, and the worst case adds 8 % to what is stated, for nobody can say which part
+// of it is sure.
 //
 // Required: co2_g_per_l, temperature_c.
 //

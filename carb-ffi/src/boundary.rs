@@ -5,8 +5,9 @@ use crate::error::{Fault, carb_error, carb_status};
 use core::ffi::{CStr, c_char};
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
-/// The largest `struct_size` that is believed; anything larger is a struct that was never initialised.
-const LARGEST_STRUCT: u32 = 4096;
+/// The largest `struct_size` that is believed. A size is the caller's promise of memory, and one that is too large cannot be
+/// told from that of a newer version; a size beyond this is surely a struct that was never initialised.
+const LARGEST_STRUCT: u32 = 1024;
 /// The longest name, with its NUL; a longer one is a text without an end.
 const LONGEST_NAME: usize = 256;
 
@@ -155,7 +156,7 @@ impl Place {
         let size = Self::believed(size).ok_or(Fault::face(
             carb_status::CARB_BAD_STRUCT_SIZE,
             what,
-            "set its struct_size to sizeof (carb_inputs_init does)",
+            "set its struct_size to its sizeof (for carb_inputs, carb_inputs_init does)",
         ))?;
         Ok(Self { start: start.cast(), size })
     }

@@ -135,3 +135,28 @@ def test_large():
     good = result.status >= 0
     assert good.sum() > 90_000
     assert np.all(np.diff(result.gauge_psi[good]) > 0)
+
+
+@pytest.mark.filterwarnings("ignore::carb.CarbWarning")
+def test_the_worst_element_is_judged_as_a_bottle_of_its_own():
+    given = {"temperature_c": 35, "altitude_m": 0}
+    result = carb.package_pressure(volumes=[8.0, 2.0], **given)
+    alone = carb.package_pressure(volumes=8.0, **given)
+    dangers = {caution.code for caution in alone.cautions if caution.level == "danger"}
+    assert dangers and dangers <= {caution.code for caution in result.cautions}
+    assert all("element 0" in caution.text for caution in result.cautions if caution.level == "danger")
+    calm = carb.package_pressure(volumes=[2.0, 2.2], **given)
+    assert not any(caution.level == "danger" for caution in calm.cautions)
+
+
+def test_an_infinity_is_wrong_and_a_nan_is_missing():
+    assert np.isnan(carb.keg_pressure(volumes=[2.4, np.nan], temperature_c=4, altitude_m=0).gauge_bar[1])
+    with pytest.raises(carb.CarbError) as caught:
+        carb.keg_pressure(volumes=[2.4, np.inf], temperature_c=4, altitude_m=0)
+    assert caught.value.index == (1,) and caught.value.parameter == "volumes"
+
+
+@pytest.mark.parametrize("elements", [["4", 5.0], [True, 4.0], [10**400, 4]])
+def test_an_array_of_objects_holds_numbers_only(elements):
+    with pytest.raises(carb.CarbError):
+        carb.keg_pressure(volumes=2.4, temperature_c=np.array(elements, dtype=object), altitude_m=0)

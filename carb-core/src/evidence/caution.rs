@@ -280,9 +280,9 @@ cautions! {
     SUPERSATURATION = "supersaturation" Note None, Carbonation,
         "a freshly fermented drink can hold more CO2 than equilibrium, by an amount nobody has published";
     PRESSURE_HIGH = "pressure_high" Caution None, Pressure,
-        "the worst case, {value} gauge, is more than light one-way beer bottles see at their usual carbonation at 40 °C ({limit}): carbonate less, leave more headspace, or keep them cooler; the maker's rating decides";
+        "the worst case, {value} gauge, is more than light one-way beer bottles see in usual use, at 40 °C ({limit}; no rating): carbonate less, leave more headspace, or keep them cooler; the maker's rating decides";
     PRESSURE_DANGER = "pressure_danger" Danger None, Pressure,
-        "the worst case, {value} gauge, is more than heavier reusable beer bottles see at their usual carbonation at 40 °C ({limit}): glass can burst. Carbonate less, leave more headspace, or keep them cooler";
+        "the worst case, {value} gauge, is more than heavier reusable beer bottles see in usual use, at 40 °C ({limit}; no rating): glass can burst. Carbonate less, leave more headspace, or keep them cooler";
     SUGAR_VARIES = "sugar_varies" Note None, Multiplier,
         "samples of this sugar differ: a gram makes {value} to {limit} g of CO2";
 }

@@ -475,6 +475,7 @@ fn plan_node(plan: &Plan) -> Node {
     let request = &plan.request;
     let mut node = start();
     node.put("request", request_node(request));
+    node.put("answered", Node::Flag(plan.answered()));
     node.put("danger", Node::Flag(plan.danger()));
 
     let mut bottling = object();

@@ -156,10 +156,15 @@ const HOT_DAY: f64 = 308.15;
 /// ```
 ///
 /// # Errors
-/// Only for a field that no plan takes; everything else that a request can hold is an error of the part it concerns.
+/// Only for a field that no plan takes, or two that exclude each other; everything else that a request can hold is an error
+/// of the part it concerns.
 pub fn plan(request: &Request) -> Result<Plan, Error> {
     if let Some(parameter) = request.given().find(|name| !INPUTS.iter().any(|input| input.key == name.key)) {
         return Err(Error::NotTaken { parameter, function: "plan" });
+    }
+    // What contradicts itself is no request for any part.
+    if let Err(error @ Error::Excluded { .. }) = request.air() {
+        return Err(error);
     }
     let temperature = |key, usual| request.or(key, usual).map(Temperature::from_si);
     let chosen = sugar(request);
@@ -230,6 +235,13 @@ impl Plan {
     /// command line then exits non-zero.
     pub fn danger(&self) -> bool {
         self.beyond_every_bottle().is_some() || self.danger_noted()
+    }
+
+    /// Whether either way of packaging has an answer; a command line without one exits non-zero too.
+    pub fn answered(&self) -> bool {
+        self.priming.answer.is_ok()
+            || self.storage.iter().any(|s| s.pressure.answer.is_ok())
+            || self.regulator.answer.is_ok()
     }
 
     /// The error that says that no bottle would hold.

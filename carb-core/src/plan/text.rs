@@ -14,6 +14,9 @@ use alloc::vec::Vec;
 
 const WIDTH: usize = 80;
 
+/// What the second column of the pressures is.
+const WORST_CASE: &str = "The worst case takes the lower of two published solubilities, 8 % more CO2 left from fermentation, everything that the sugar can give, and all the air sealed into the headspace.";
+
 struct Page {
     text: String,
 }
@@ -244,7 +247,7 @@ impl Plan {
             for (sugar, dose) in self.sugars.iter().filter(|(sugar, _)| sugar.name != self.sugar.name) {
                 if let Ok(dose) = dose {
                     page.line(&format!(
-                        "    {:<48}{:>7.1} {:>8.2} {:>6.2}",
+                        "    {:<50}{:>6.1} {:>8.2} {:>6.2}",
                         sugar.title,
                         GRAM.from_si(dose.mass.si()),
                         OUNCE.from_si(dose.mass.si()),
@@ -276,6 +279,10 @@ impl Plan {
                 }
                 Err(error) => page.wrapped(&label, 8, &error.to_string()),
             }
+        }
+        if self.storage.iter().any(|place| place.pressure.answer.is_ok()) {
+            page.line("");
+            page.wrapped("", 0, WORST_CASE);
         }
         page.line("");
         for text in safety::BOTTLES {
@@ -335,6 +342,7 @@ impl Plan {
                 }
             }
         }
+        uncertain.sort_by(|a, b| b.uncertainty_percent.unwrap_or(0.0).total_cmp(&a.uncertainty_percent.unwrap_or(0.0)));
         let shares: Vec<String> =
             uncertain.iter().map(|e| format!("{} {:.0} %", e.title, e.uncertainty_percent.unwrap_or(0.0))).collect();
         if !shares.is_empty() {

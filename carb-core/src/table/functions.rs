@@ -313,7 +313,7 @@ pub fn note_headspace<T>(request: &Request, answer: &mut Answer<T>) {
 /// The pressure in a package.
 pub static PACKAGE_PRESSURE: Function = Function {
     name: "package_pressure",
-    summary: "Pressure in a sealed package, expected and worst; volumes count the CO2 in liquid and headspace together, per litre of drink.",
+    summary: "Pressure in a sealed package, expected and worst, of CO2 stated for liquid and headspace together; the expected volumes are what stays dissolved, and the worst case adds 8 % to what is stated, for nobody can say which part of it is sure.",
     home: "bottling::package::package_pressure",
     inputs: &[
         required(Key::Carbonation),

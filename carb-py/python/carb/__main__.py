@@ -26,7 +26,7 @@ def main(arguments: list[str] | None = None) -> int:
         print(error, file=sys.stderr)
         return 2
     sys.stdout.buffer.write(day.page().encode())
-    return 1 if day.danger else 0
+    return (1 if day.danger else 0) if day["answered"] else 2
 
 
 if __name__ == "__main__":

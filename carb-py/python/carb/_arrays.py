@@ -62,7 +62,11 @@ class Elements:
         """Raises the error of the first element that has one; a missing value is none."""
         if self.whole:
             return
-        wrong = (self.status < 0) & (self.status != CODES["NOT_A_NUMBER"])
+        # NaN is a missing value; an infinity is a wrong one, though both have the status of what is no number.
+        infinite = np.zeros(self.shape, dtype=bool)
+        for array in self.arrays.values():
+            infinite |= np.isinf(array)
+        wrong = (self.status < 0) & (infinite | (self.status != CODES["NOT_A_NUMBER"]))
         if not wrong.any():
             return
         index = self.first(wrong)
@@ -87,7 +91,23 @@ class Elements:
                 said = next(caution for caution in one.cautions if caution.code == code)
                 count = np.count_nonzero(outside)
                 found.append(said._replace(text=f"{count} of {self._count} elements: {said.text}"))
-        self.cautions = tuple(found)
+        self.cautions = tuple(self._of_the_worst() + found)
+
+    def _of_the_worst(self) -> list[Caution]:
+        """What is to be minded of the element with the highest worst pressure, beyond the ranges: it may be a danger."""
+        worst = next((name for name in self.kind.outputs if name.startswith("worst_")), None)
+        if worst is None or not (self.status >= 0).any():
+            return []
+        values = np.where(self.status >= 0, self.value(worst), -np.inf)
+        index = np.unravel_index(int(np.argmax(values)), self.shape)
+        one = self.kind(_carb.answer(self.kind.function, self.element(index)))
+        place = ", ".join(map(str, map(int, index)))
+        ranges = {code for code, _, bit in _carb.caution_codes() if bit is not None}
+        return [
+            said._replace(text=f"element {place}, the worst: {said.text}")
+            for said in one.cautions
+            if said.code not in ranges
+        ]
 
 
 def column(name: str, value: Any) -> NDArray[np.float64]:
@@ -96,12 +116,13 @@ def column(name: str, value: Any) -> NDArray[np.float64]:
         value = np.ma.filled(value.astype(np.float64), np.nan)
     array = np.asarray(value)
     try:
-        if array.dtype.kind in "iufO":
+        texts = array.dtype.kind == "O" and any(isinstance(v, (str, bytes, bool, np.bool_)) for v in array.flat)
+        if array.dtype.kind in "iufO" and not texts:
             # A copy that nobody changes: the result stays what it is.
             copy = np.array(array, dtype=np.float64)
             copy.flags.writeable = False
             return copy
-    except (TypeError, ValueError):
+    except (TypeError, ValueError, OverflowError):
         pass
     _carb.request({name: ()})  # The core's words for a value of the wrong type.
     raise TypeError(name)
@@ -119,7 +140,8 @@ def answer(kind: type[Result[Any]], given: dict[str, Any], refuse: bool, warn: b
     found.caution()
     kinds = {warning.code: warning for warning in CarbWarning.__subclasses__()}
     for caution in found.cautions if warn else ():
-        warnings.warn(kinds[caution.code](caution.text), stacklevel=_outside())
+        if caution.level != "note":
+            warnings.warn(kinds[caution.code](caution.text), stacklevel=_outside())
     return found
 
 

@@ -40,6 +40,6 @@ class CarbError(ValueError):
 
 
 class CarbWarning(UserWarning):
-    """Some elements of an array lie outside the range of an equation; there is a subclass for each caution code."""
+    """Something is to be minded of some elements of an array; there is a subclass for each caution code."""
 
     code: ClassVar[str] = ""

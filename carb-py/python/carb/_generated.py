@@ -18,14 +18,20 @@ __all__ = [
     "AmbientPressure",
     "At",
     "BelowFreezingWarning",
+    "CarbonationDangerWarning",
+    "CarbonationHighWarning",
+    "ChartCommonPracticeWarning",
     "ChartPressureWarning",
     "ChartTemperatureWarning",
     "CoreWarmWarning",
     "DissolvedCo2",
     "ExtractHighWarning",
+    "FermentableDangerWarning",
+    "FermentableLeftWarning",
     "GasPressureWarning",
     "Gravity",
     "GravityRangeWarning",
+    "HeatedGlassWarning",
     "KegPressure",
     "PackageCarbonation",
     "PackageCarbonationDissolved",
@@ -35,6 +41,8 @@ __all__ = [
     "PackagePressure",
     "PackagePressureExpected",
     "PackagePressureWorst",
+    "PressureDangerWarning",
+    "PressureHighWarning",
     "PrimingSugar",
     "ResidualCo2",
     "ResidualHeldWarning",
@@ -110,6 +118,54 @@ class GravityRangeWarning(CarbWarning):
     """Elements with the caution ``gravity_range``."""
 
     code = "gravity_range"
+
+
+class ChartCommonPracticeWarning(CarbWarning):
+    """Elements with the caution ``chart_common_practice``."""
+
+    code = "chart_common_practice"
+
+
+class FermentableLeftWarning(CarbWarning):
+    """Elements with the caution ``fermentable_left``."""
+
+    code = "fermentable_left"
+
+
+class FermentableDangerWarning(CarbWarning):
+    """Elements with the caution ``fermentable_danger``."""
+
+    code = "fermentable_danger"
+
+
+class CarbonationHighWarning(CarbWarning):
+    """Elements with the caution ``carbonation_high``."""
+
+    code = "carbonation_high"
+
+
+class CarbonationDangerWarning(CarbWarning):
+    """Elements with the caution ``carbonation_danger``."""
+
+    code = "carbonation_danger"
+
+
+class HeatedGlassWarning(CarbWarning):
+    """Elements with the caution ``heated_glass``."""
+
+    code = "heated_glass"
+
+
+class PressureHighWarning(CarbWarning):
+    """Elements with the caution ``pressure_high``."""
+
+    code = "pressure_high"
+
+
+class PressureDangerWarning(CarbWarning):
+    """Elements with the caution ``pressure_danger``."""
+
+    code = "pressure_danger"
 
 
 class DissolvedCo2(Result[T]):
@@ -598,7 +654,7 @@ class PackagePressureWorst(Part[T]):
 
 
 class PackagePressure(Result[T]):
-    """Pressure in a sealed package, expected and worst; volumes count the CO2 in liquid and headspace together, per litre of drink."""
+    """Pressure in a sealed package, expected and worst, of CO2 stated for liquid and headspace together; the expected volumes are what stays dissolved, and the worst case adds 8 % to what is stated, for nobody can say which part of it is sure."""
 
     __slots__ = ()
     function = "package_pressure"
@@ -643,7 +699,7 @@ def package_pressure(
     errors: Literal["raise", "nan"] = "raise",
     **unknown: Any,
 ) -> PackagePressure[Any]:
-    """Pressure in a sealed package, expected and worst; volumes count the CO2 in liquid and headspace together, per litre of drink.
+    """Pressure in a sealed package, expected and worst, of CO2 stated for liquid and headspace together; the expected volumes are what stays dissolved, and the worst case adds 8 % to what is stated, for nobody can say which part of it is sure.
 
     Parameters
     ----------

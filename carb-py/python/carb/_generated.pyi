@@ -19,14 +19,20 @@ __all__ = [
     "AmbientPressure",
     "At",
     "BelowFreezingWarning",
+    "CarbonationDangerWarning",
+    "CarbonationHighWarning",
+    "ChartCommonPracticeWarning",
     "ChartPressureWarning",
     "ChartTemperatureWarning",
     "CoreWarmWarning",
     "DissolvedCo2",
     "ExtractHighWarning",
+    "FermentableDangerWarning",
+    "FermentableLeftWarning",
     "GasPressureWarning",
     "Gravity",
     "GravityRangeWarning",
+    "HeatedGlassWarning",
     "KegPressure",
     "PackageCarbonation",
     "PackageCarbonationDissolved",
@@ -36,6 +42,8 @@ __all__ = [
     "PackagePressure",
     "PackagePressureExpected",
     "PackagePressureWorst",
+    "PressureDangerWarning",
+    "PressureHighWarning",
     "PrimingSugar",
     "ResidualCo2",
     "ResidualHeldWarning",
@@ -63,6 +71,14 @@ class ExtractHighWarning(CarbWarning): ...
 class AlcoholHighWarning(CarbWarning): ...
 class GasPressureWarning(CarbWarning): ...
 class GravityRangeWarning(CarbWarning): ...
+class ChartCommonPracticeWarning(CarbWarning): ...
+class FermentableLeftWarning(CarbWarning): ...
+class FermentableDangerWarning(CarbWarning): ...
+class CarbonationHighWarning(CarbWarning): ...
+class CarbonationDangerWarning(CarbWarning): ...
+class HeatedGlassWarning(CarbWarning): ...
+class PressureHighWarning(CarbWarning): ...
+class PressureDangerWarning(CarbWarning): ...
 
 class DissolvedCo2(Result[T]):
     @property

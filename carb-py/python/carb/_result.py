@@ -190,7 +190,11 @@ class Result(Values, Generic[T]):
 
     @property
     def cautions(self) -> tuple[Caution, ...]:
-        """What to mind, the gravest first; for arrays, what is said of any element, as told of the first one."""
+        """What to mind, the gravest first.
+
+        For arrays: the range cautions of all elements, as told of the first that each concerns, and for a pressure in
+        packages everything that is said of the element with the worst one. ``result[i]`` has all that is said of one.
+        """
         if self._elements is not None:
             return self._elements.cautions
         names = Caution._fields
