@@ -4,12 +4,24 @@
 
 use carb_benches::{request, spread};
 use carb_core::balance::equilibrium::dissolved_co2;
+use carb_core::balance::open::{RESIDUAL_TABLE, residual_co2};
+use carb_core::balance::sealed::BALANCE;
 use carb_core::basis::function::Slices;
 use carb_core::basis::kernel::Series;
 use carb_core::basis::{Ambient, Beverage, Context, Function, Kind, Request};
-use carb_core::evidence::NoSteps;
+use carb_core::bottling::gravity::from_sg;
+use carb_core::bottling::package::{Keeping, package_pressure};
+use carb_core::bottling::priming::{DOSE, Wanted, priming_sugar};
+use carb_core::bottling::reading::package_carbonation;
+use carb_core::evidence::{Equation, NoSteps};
 use carb_core::kegging::pressure::keg_pressure;
-use carb_core::quantity::{Carbonation, GaugePressure, Name, Temperature, Unit};
+use carb_core::property::atmosphere::STATION_PRESSURE;
+use carb_core::property::fermentable::SUCROSE;
+use carb_core::property::gravity::PLATO;
+use carb_core::property::solubility::chart::CHART_FIT;
+use carb_core::quantity::{
+    Carbonation, GaugePressure, Length, Name, Percent, SpecificGravity, Temperature, Unit, Volume,
+};
 use carb_core::table::functions;
 use criterion::{BenchmarkId, Criterion, Throughput, criterion_group, criterion_main};
 use std::hint::black_box;
@@ -33,6 +45,48 @@ fn typed(c: &mut Criterion) {
             keg_pressure(Carbonation::from_volumes(black_box(2.5)), Temperature::from_f(38.0), &here, &mut NoSteps)
         });
     });
+    let warmest = Temperature::from_c(20.0);
+    group.bench_function("residual_co2, typed", |b| {
+        b.iter(|| residual_co2(black_box(warmest), &here, &mut NoSteps));
+    });
+    let wanted = Wanted {
+        target: Carbonation::from_volumes(2.4),
+        warmest,
+        filling: warmest,
+        packaged: Volume::from_l(19.2),
+        headspace: Percent::from_percent(4.0),
+        room: warmest,
+    };
+    group.bench_function("priming_sugar, typed", |b| {
+        b.iter(|| priming_sugar(black_box(&wanted), &SUCROSE, &here, &mut NoSteps));
+    });
+    let keeping = Keeping { temperature: warmest, headspace: Percent::from_percent(4.0), filling: warmest };
+    group.bench_function("package_pressure, typed", |b| {
+        b.iter(|| package_pressure(black_box(Carbonation::from_volumes(2.4)), &keeping, &here, &mut NoSteps));
+    });
+    group.bench_function("package_carbonation, typed", |b| {
+        b.iter(|| package_carbonation(black_box(GaugePressure::from_bar(1.8)), &keeping, &here, &mut NoSteps));
+    });
+    group.bench_function("gravity, typed", |b| {
+        b.iter(|| from_sg(black_box(SpecificGravity::from_sg(1.048)), &mut NoSteps));
+    });
+    group.bench_function("ambient_pressure, typed", |b| {
+        b.iter(|| black_box(Ambient::Altitude(Length::from_m(1500.0))).pressure(&mut NoSteps));
+    });
+    // The kernels of the equations alone, on plain numbers in SI units.
+    let plain: [(&Equation, &[f64]); 6] = [
+        (&CHART_FIT, &[184.0e3, 276.5, 1.0]),
+        (&RESIDUAL_TABLE, &[293.15, 101_325.0, 1.0]),
+        (&DOSE, &[4.7, 1.7, 0.0, 0.514, 100.0, 1.0]),
+        (&BALANCE, &[4.3, 1.0, 4.5, 0.04]),
+        (&PLATO, &[1.048]),
+        (&STATION_PRESSURE, &[101_325.0, 1500.0]),
+    ];
+    for (equation, inputs) in plain {
+        group.bench_function(BenchmarkId::new("plain f64", equation.id), |b| {
+            b.iter(|| (equation.kernel)(black_box(inputs)));
+        });
+    }
     for (name, asked) in requests() {
         let function = functions::named(name).expect("a function of the table");
         group.bench_function(BenchmarkId::new("by name", name), |b| {
