@@ -1,8 +1,9 @@
 //! What the repository says of itself is true.
 
-use carb_core::basis::{Answer, Function, Values};
+use carb_core::basis::{Answer, Function, Input, Need, Values};
 use carb_core::evidence::NoSteps;
 use carb_core::plan::json;
+use carb_core::quantity::{Key, Name};
 use carb_core::table::FUNCTIONS;
 use std::fs;
 
@@ -108,4 +109,54 @@ fn every_step_of_the_demo_reproduces_its_result() {
         checked += 1;
     }
     assert!(checked >= 8, "only {checked} steps");
+}
+
+/// The value that a table's text says is taken where nothing is given, such as "4 % of the liquid" or "20 °C".
+fn said_default(input: &Input) -> Option<String> {
+    let (Need::Optional(text), Some(_)) = (input.need, input.key.dimension()) else { return None };
+    let (number, rest) = text.split_once(' ').unwrap_or((text, ""));
+    let number: f64 = number.parse().ok()?;
+    let unit = rest.split([' ', ',', ';']).next()?;
+    let name = Name::of(input.key).find(|name| name.unit.is_some_and(|u| u.symbol == unit))?;
+    Some(format!("{name}={number:?}"))
+}
+
+#[test]
+fn what_the_tables_call_a_default_is_what_is_taken() {
+    let mut checked = 0;
+    for function in FUNCTIONS {
+        let plain = function.example.trim_matches(['{', '}']).replace(": ", "=").replace(", ", ";").replace('"', "");
+        let bases = ["", ";basis=physical"];
+        for basis in bases.into_iter().filter(|b| b.is_empty() || function.takes(Key::Basis)) {
+            let inputs = format!("{plain}{basis}");
+            let taken = |inputs: &str| {
+                let request = carb_tests::given(inputs).unwrap_or_else(|error| panic!("{inputs}: {error}"));
+                function.answer(&request, &mut NoSteps).unwrap_or_else(|error| panic!("{inputs}: {error}")).value
+            };
+            for input in function.inputs.iter().filter(|i| !carb_tests::pairs(&inputs).any(|(n, _)| names(i, n))) {
+                let Some(pair) = said_default(input) else { continue };
+                assert_eq!(taken(&inputs), taken(&format!("{inputs};{pair}")), "{}: {pair}", function.name);
+                checked += 1;
+            }
+        }
+    }
+    let plain = "packaged_l=19.2;volumes=2.4;warmest_c=18;altitude_m=240";
+    let planned = |inputs: &str| {
+        let request = carb_tests::given(inputs).unwrap_or_else(|error| panic!("{inputs}: {error}"));
+        let plan = carb_core::plan::plan(&request).expect("a plan");
+        let stored = plan.storage.iter().map(|s| s.pressure.value().expect("a pressure").worst.gauge.si());
+        let regulator = plan.regulator.value().expect("a pressure").gauge.si();
+        let expected = plan.expectation.value().expect("what is expected").expected.si();
+        stored.chain([regulator, expected]).collect::<Vec<f64>>()
+    };
+    for input in carb_core::plan::INPUTS {
+        let Some(pair) = said_default(input) else { continue };
+        assert_eq!(planned(plain), planned(&format!("{plain};{pair}")), "plan: {pair}");
+        checked += 1;
+    }
+    assert!(checked >= 15, "only {checked} defaults");
+}
+
+fn names(input: &Input, name: &str) -> bool {
+    Name::parse(name).is_some_and(|name| name.key == input.key)
 }

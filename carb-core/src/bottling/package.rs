@@ -419,10 +419,6 @@ pub fn pressure_of_contents(
     context: &Context,
     steps: &mut impl Steps,
 ) -> Result<Answer<PackagePressure>, Error> {
-    let (_, most) = Key::Carbonation.limits().unwrap_or_default();
-    if above(contents.worst, most) {
-        return Err(Error::PressureTooHigh { parameter: Name::first(Key::Carbonation), limit: sealed::MOST });
-    }
     let mut notes = Notes::default();
     let mut x = columns(contents.expected, keeping, context, &mut Both(&mut notes, steps))?;
     x[1] = contents.worst;

@@ -5,7 +5,7 @@ use crate::basis::answer::Both;
 use crate::basis::function::{Slices, one_of, optional, required};
 use crate::basis::kernel::{Each, Once};
 use crate::basis::{Answer, BasisName, Function, Input, Output, Request, Values};
-use crate::bottling::package::{Keeping, USUAL_HEADSPACE};
+use crate::bottling::package::{Keeping, USUAL_FILLING, USUAL_HEADSPACE};
 use crate::bottling::priming::Wanted;
 use crate::bottling::{gravity, package, priming, reading};
 use crate::error::Error;
@@ -424,7 +424,7 @@ fn keeping(request: &Request) -> Result<Keeping, Error> {
     Ok(Keeping {
         temperature: temperature(request)?,
         headspace: Percent::from_si(request.or(Key::Headspace, USUAL_HEADSPACE)?),
-        filling: Temperature::from_si(request.or(Key::Filling, USUAL_ROOM)?),
+        filling: Temperature::from_si(request.or(Key::Filling, USUAL_FILLING)?),
     })
 }
 
