@@ -224,6 +224,14 @@ impl GaugePressure {
 
 impl AbsolutePressure {
     /// The same pressure above the air outside, given the pressure of that air.
+    ///
+    /// ```
+    /// use carb_core::quantity::{AbsolutePressure, AmbientPressure};
+    /// let high_up = AmbientPressure::from_kpa(83.4);
+    /// let gauge = AbsolutePressure::from_kpa(178.6).to_gauge(high_up);
+    /// assert!((gauge.kpa() - 95.2).abs() < 1e-12);
+    /// assert_eq!(gauge.to_absolute(high_up).kpa(), 178.6);
+    /// ```
     #[must_use]
     pub fn to_gauge(self, ambient: AmbientPressure) -> GaugePressure {
         GaugePressure(self.0 - ambient.0)
