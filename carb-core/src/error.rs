@@ -397,7 +397,7 @@ impl fmt::Display for Error {
             ),
             Error::MakesNoCo2 { given } => write!(
                 f,
-                "sugar = \"{given}\" makes no CO2 with brewing yeast: choose a fermentable sugar, such as \"sucrose\""
+                "sugar = \"{given}\" makes no CO2 with brewing yeast, or none to count on: choose a fermentable sugar, such as \"sucrose\""
             ),
             Error::NoLiveYeast => f.write_str(
                 "yeast = \"none\": priming sugar makes CO2 only with living yeast; say yeast=\"live\" and give what is fermentable, or carbonate in a keg",

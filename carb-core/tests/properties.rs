@@ -10,6 +10,7 @@ use carb_core::basis::{Answer, Function, Kind, Need, Request, Values};
 use carb_core::error::code;
 use carb_core::evidence::NoSteps;
 use carb_core::property::constant::{CO2_MOLAR_MASS, GAS_CONSTANT};
+use carb_core::property::solubility::henry::Weiss;
 use carb_core::property::solubility::water_core::WaterCore;
 use carb_core::property::solubility::{Here, Solubility};
 use carb_core::property::{co2_gas, water};
@@ -263,7 +264,7 @@ proptest! {
             ("filling_c", filling), ("ambient_kpa", 101.325), ("abv_percent", abv), ("extract_g_per_l", extract)];
         let at = |place| value("package_pressure", &numbers, &[("beverage", "beer")], place);
         let (kelvin, filled) = (t + 273.15, filling + 273.15);
-        let model = WaterCore { composition: Kind::Beer.factor(), factor: 1.0 };
+        let model = WaterCore { law: Weiss, composition: Kind::Beer.factor(), factor: 1.0 };
         let (here, _) = model.here(kelvin, abv, extract, &mut NoSteps);
         let co2 = at(EXPECTED_ABSOLUTE) - here.vapour();
         let liquid = water::density(filled) / water::density(kelvin);

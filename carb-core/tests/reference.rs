@@ -6,7 +6,7 @@ use carb_core::basis::request::{Raw, Request};
 use carb_core::evidence::NoSteps;
 use carb_core::number::exp;
 use carb_core::property::constant::GAS_CONSTANT;
-use carb_core::property::solubility::water_core;
+use carb_core::property::solubility::henry;
 use carb_core::property::{atmosphere, co2_gas, water};
 use carb_core::table::functions;
 use std::sync::atomic::{AtomicUsize, Ordering};
@@ -73,7 +73,7 @@ fn co2_gas_follows_span_and_wagner() {
 #[test]
 fn co2_in_water_is_that_of_weiss() {
     let k0 = rows(K0, ["temperature_c", "k0"]);
-    let worst = k0.iter().map(|[t, k]| percent(water_core::henry(t + 273.15), *k)).fold(0.0, f64::max);
+    let worst = k0.iter().map(|[t, k]| percent(henry::weiss(t + 273.15), *k)).fold(0.0, f64::max);
     println!("solubility in water, worst {worst:.6} %");
     // The same coefficients read apart from each other: only the rounding of the ten printed digits may differ.
     assert!(worst <= 1e-7);

@@ -96,7 +96,7 @@ typedef enum carb_status {
 typedef enum carb_caution {
     // the printed chart covers chilled beer; at the value its fit is extrapolated beyond the limit
     CARB_CAUTION_CHART_TEMPERATURE = 1,
-    // the printed chart ends; at the value absolute its fit is extrapolated beyond the limit
+    // the printed tables end; at the value absolute their fit is extrapolated beyond the limit
     CARB_CAUTION_CHART_PRESSURE = 2,
     // solubility in water was measured for this equation up to the limit; the value is extrapolated
     CARB_CAUTION_CORE_WARM = 4,
@@ -114,6 +114,15 @@ typedef enum carb_caution {
     CARB_CAUTION_GAS_PRESSURE = 256,
     // the gravity tables end at the limit; the value is extrapolated
     CARB_CAUTION_GRAVITY_RANGE = 512,
+    // the European form was checked to the limit against printed tables; the value is extrapolated
+    CARB_CAUTION_EUROPEAN_TEMPERATURE = 1024,
+    // this correlation for water is given from or to the limit; the value lies outside
+    CARB_CAUTION_HENRY_TEMPERATURE = 2048,
+    // viscosity and diffusivity are given from or to the limit; the value lies outside
+    CARB_CAUTION_VISCOSITY_TEMPERATURE = 4096,
+    // near the critical point of CO2, the value beyond the limit, a small error of temperature is a large one of
+    // density
+    CARB_CAUTION_NEAR_CRITICAL = 8192,
 } carb_caution;
 
 // Yes or no.
@@ -170,7 +179,183 @@ typedef enum carb_sugar {
     CARB_SUGAR_HONEY = 5,
     // maple_syrup
     CARB_SUGAR_MAPLE_SYRUP = 6,
+    // table_sugar
+    CARB_SUGAR_TABLE_SUGAR = 7,
+    // icing_sugar
+    CARB_SUGAR_ICING_SUGAR = 8,
+    // turbinado
+    CARB_SUGAR_TURBINADO = 9,
+    // demerara
+    CARB_SUGAR_DEMERARA = 10,
+    // brown_sugar
+    CARB_SUGAR_BROWN_SUGAR = 11,
+    // maple_sugar
+    CARB_SUGAR_MAPLE_SUGAR = 12,
+    // invert_syrup
+    CARB_SUGAR_INVERT_SYRUP = 13,
+    // hfcs_42
+    CARB_SUGAR_HFCS_42 = 14,
+    // hfcs_55
+    CARB_SUGAR_HFCS_55 = 15,
+    // high_maltose_syrup
+    CARB_SUGAR_HIGH_MALTOSE_SYRUP = 16,
+    // molasses
+    CARB_SUGAR_MOLASSES = 17,
+    // blackstrap_molasses
+    CARB_SUGAR_BLACKSTRAP_MOLASSES = 18,
+    // cane_syrup
+    CARB_SUGAR_CANE_SYRUP = 19,
+    // agave_syrup
+    CARB_SUGAR_AGAVE_SYRUP = 20,
+    // candi_syrup
+    CARB_SUGAR_CANDI_SYRUP = 21,
+    // liquid_malt_extract
+    CARB_SUGAR_LIQUID_MALT_EXTRACT = 22,
+    // apple_juice
+    CARB_SUGAR_APPLE_JUICE = 23,
+    // apple_concentrate
+    CARB_SUGAR_APPLE_CONCENTRATE = 24,
+    // grape_juice
+    CARB_SUGAR_GRAPE_JUICE = 25,
+    // orange_juice
+    CARB_SUGAR_ORANGE_JUICE = 26,
+    // pineapple_juice
+    CARB_SUGAR_PINEAPPLE_JUICE = 27,
+    // raisins
+    CARB_SUGAR_RAISINS = 28,
+    // dates
+    CARB_SUGAR_DATES = 29,
+    // corn_syrup_42
+    CARB_SUGAR_CORN_SYRUP_42 = 30,
+    // corn_syrup_63
+    CARB_SUGAR_CORN_SYRUP_63 = 31,
+    // custom
+    CARB_SUGAR_CUSTOM = 32,
 } carb_sugar;
+
+// What the fermentable part of a sugar of one's own is.
+typedef enum carb_sugar_kind {
+    // not given
+    CARB_SUGAR_KIND_NOT_GIVEN = 0,
+    // hexose
+    CARB_SUGAR_KIND_HEXOSE = 1,
+    // disaccharide
+    CARB_SUGAR_KIND_DISACCHARIDE = 2,
+    // trisaccharide
+    CARB_SUGAR_KIND_TRISACCHARIDE = 3,
+} carb_sugar_kind;
+
+// What is added: a sugar, or something for sweetness.
+typedef enum carb_addition {
+    // not given
+    CARB_ADDITION_NOT_GIVEN = 0,
+    // dextrose_monohydrate
+    CARB_ADDITION_DEXTROSE_MONOHYDRATE = 1,
+    // dextrose_anhydrous
+    CARB_ADDITION_DEXTROSE_ANHYDROUS = 2,
+    // sucrose
+    CARB_ADDITION_SUCROSE = 3,
+    // dry_malt_extract
+    CARB_ADDITION_DRY_MALT_EXTRACT = 4,
+    // honey
+    CARB_ADDITION_HONEY = 5,
+    // maple_syrup
+    CARB_ADDITION_MAPLE_SYRUP = 6,
+    // table_sugar
+    CARB_ADDITION_TABLE_SUGAR = 7,
+    // icing_sugar
+    CARB_ADDITION_ICING_SUGAR = 8,
+    // turbinado
+    CARB_ADDITION_TURBINADO = 9,
+    // demerara
+    CARB_ADDITION_DEMERARA = 10,
+    // brown_sugar
+    CARB_ADDITION_BROWN_SUGAR = 11,
+    // maple_sugar
+    CARB_ADDITION_MAPLE_SUGAR = 12,
+    // invert_syrup
+    CARB_ADDITION_INVERT_SYRUP = 13,
+    // hfcs_42
+    CARB_ADDITION_HFCS_42 = 14,
+    // hfcs_55
+    CARB_ADDITION_HFCS_55 = 15,
+    // high_maltose_syrup
+    CARB_ADDITION_HIGH_MALTOSE_SYRUP = 16,
+    // molasses
+    CARB_ADDITION_MOLASSES = 17,
+    // blackstrap_molasses
+    CARB_ADDITION_BLACKSTRAP_MOLASSES = 18,
+    // cane_syrup
+    CARB_ADDITION_CANE_SYRUP = 19,
+    // agave_syrup
+    CARB_ADDITION_AGAVE_SYRUP = 20,
+    // candi_syrup
+    CARB_ADDITION_CANDI_SYRUP = 21,
+    // liquid_malt_extract
+    CARB_ADDITION_LIQUID_MALT_EXTRACT = 22,
+    // apple_juice
+    CARB_ADDITION_APPLE_JUICE = 23,
+    // apple_concentrate
+    CARB_ADDITION_APPLE_CONCENTRATE = 24,
+    // grape_juice
+    CARB_ADDITION_GRAPE_JUICE = 25,
+    // orange_juice
+    CARB_ADDITION_ORANGE_JUICE = 26,
+    // pineapple_juice
+    CARB_ADDITION_PINEAPPLE_JUICE = 27,
+    // raisins
+    CARB_ADDITION_RAISINS = 28,
+    // dates
+    CARB_ADDITION_DATES = 29,
+    // corn_syrup_42
+    CARB_ADDITION_CORN_SYRUP_42 = 30,
+    // corn_syrup_63
+    CARB_ADDITION_CORN_SYRUP_63 = 31,
+    // custom
+    CARB_ADDITION_CUSTOM = 32,
+    // lactose
+    CARB_ADDITION_LACTOSE = 33,
+    // maltodextrin
+    CARB_ADDITION_MALTODEXTRIN = 34,
+    // sucralose
+    CARB_ADDITION_SUCRALOSE = 35,
+    // aspartame
+    CARB_ADDITION_ASPARTAME = 36,
+    // saccharin
+    CARB_ADDITION_SACCHARIN = 37,
+    // stevia
+    CARB_ADDITION_STEVIA = 38,
+    // erythritol
+    CARB_ADDITION_ERYTHRITOL = 39,
+    // xylitol
+    CARB_ADDITION_XYLITOL = 40,
+    // sorbitol
+    CARB_ADDITION_SORBITOL = 41,
+    // sweetener_packets
+    CARB_ADDITION_SWEETENER_PACKETS = 42,
+} carb_addition;
+
+// Which relation turns specific gravity into extract.
+typedef enum carb_extract_scale {
+    // not given
+    CARB_EXTRACT_SCALE_NOT_GIVEN = 0,
+    // asbc
+    CARB_EXTRACT_SCALE_ASBC = 1,
+    // lincoln
+    CARB_EXTRACT_SCALE_LINCOLN = 2,
+    // quick
+    CARB_EXTRACT_SCALE_QUICK = 3,
+} carb_extract_scale;
+
+// Which relation gives real extract.
+typedef enum carb_real_extract_model {
+    // not given
+    CARB_REAL_EXTRACT_MODEL_NOT_GIVEN = 0,
+    // balling
+    CARB_REAL_EXTRACT_MODEL_BALLING = 1,
+    // quotient
+    CARB_REAL_EXTRACT_MODEL_QUOTIENT = 2,
+} carb_real_extract_model;
 
 // The set of assumptions to start from.
 typedef enum carb_basis {
@@ -192,6 +377,14 @@ typedef enum carb_model {
     CARB_MODEL_WATER_CORE = 2,
     // eu_wine
     CARB_MODEL_EU_WINE = 3,
+    // chart_quadratic
+    CARB_MODEL_CHART_QUADRATIC = 4,
+    // european
+    CARB_MODEL_EUROPEAN = 5,
+    // iapws_water
+    CARB_MODEL_IAPWS_WATER = 6,
+    // carroll_water
+    CARB_MODEL_CARROLL_WATER = 7,
 } carb_model;
 
 // The model of residual CO2 (default: that of the basis).
@@ -285,6 +478,40 @@ typedef struct carb_inputs {
     double residual_multiplier;
     // factor on the yield of sugar; 0.5 to 2
     double yield_multiplier;
+    // what the fermentable part of a sugar of one's own is; an enum carb_sugar_kind
+    int32_t sugar_kind;
+    // what is added: a sugar, or something for sweetness; an enum carb_addition
+    int32_t addition;
+    // which relation turns specific gravity into extract; an enum carb_extract_scale
+    int32_t extract_scale;
+    // which relation gives real extract; an enum carb_real_extract_model
+    int32_t real_extract_model;
+    // water in a sugar of one's own, percent of its mass; %, 0 to 100
+    double sugar_water_percent;
+    // specific gravity 20/20 °C of a syrup of one's own, from which its water follows; SG, 1 to 1.45
+    double sugar_sg;
+    // what yeast ferments of the dry matter of a sugar of one's own, percent; %, 0 to 100
+    double sugar_fermentable_percent;
+    // sugar or other addition, as sold, per litre of drink; g/L, 0 to 400
+    double dose_g_per_l;
+    // specific gravity 20/20 °C of the wort or must before fermentation; SG, 1.001 to 1.165
+    double original_sg;
+    // extract of the wort or must before fermentation; °P, 0.2 to 37
+    double original_plato;
+    // specific gravity 20/20 °C as it is now; SG, 0.98 to 1.165
+    double current_sg;
+    // apparent extract as it is now; °P, -5.2 to 37
+    double current_plato;
+    // specific gravity 20/20 °C at which fermentation will end, best by a forced-fermentation test; SG, 0.98 to
+    // 1.165
+    double final_sg;
+    // apparent extract at which fermentation will end, best by a forced-fermentation test; °P, -5.2 to 37
+    double final_plato;
+    // viscosity of the drink over that of water; 0.5 to 10
+    double viscosity_multiplier;
+    // temperature of a cylinder of CO2: from the triple to the critical point, between which it holds liquid; °C,
+    // -56.558 to 30.9782
+    double cylinder_c;
 } carb_inputs;
 
 // What carb_dissolved_co2 answers; numbers are NaN where it returns an error.
@@ -353,7 +580,7 @@ typedef struct carb_priming_sugar_result {
     int32_t caution_count;
     // mass of priming sugar, as sold; g
     double mass_g;
-    // priming sugar, as sold, per litre of drink; g/L
+    // sugar or other addition, as sold, per litre of drink; g/L
     double dose_g_per_l;
 } carb_priming_sugar_result;
 
@@ -414,6 +641,104 @@ typedef struct carb_gravity_result {
     // extract, grams in 100 g of solution; °P
     double plato;
 } carb_gravity_result;
+
+// What carb_attenuation answers; numbers are NaN where it returns an error.
+typedef struct carb_attenuation_result {
+    // sizeof (carb_attenuation_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // extract with the alcohol taken away; °P
+    double real_extract_plato;
+    // apparent: share of the extract that was fermented; %
+    double apparent_attenuation_percent;
+    // real: share of the extract that was fermented; %
+    double real_attenuation_percent;
+    // alcohol by mass; %
+    double abw_percent;
+    // alcohol by volume; %
+    double abv_percent;
+    // quick: alcohol by volume; %
+    double quick_abv_percent;
+    // everything dissolved except CO2 and alcohol: it lowers the solubility of CO2; g/L
+    double extract_g_per_l;
+} carb_attenuation_result;
+
+// What carb_gravity_co2 answers; numbers are NaN where it returns an error.
+typedef struct carb_gravity_co2_result {
+    // sizeof (carb_gravity_co2_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // what yeast in the package can still turn into CO2: it makes pressure; g/L
+    double fermentable_g_per_l;
+    // balling: CO2 per litre of drink; g/L
+    double balling_co2_g_per_l;
+    // theory: CO2 per litre of drink; g/L
+    double theory_co2_g_per_l;
+} carb_gravity_co2_result;
+
+// What carb_addition answers; numbers are NaN where it returns an error.
+typedef struct carb_addition_result {
+    // sizeof (carb_addition_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // expected: CO2 per litre of drink; g/L
+    double expected_co2_g_per_l;
+    // worst: CO2 per litre of drink; g/L
+    double worst_co2_g_per_l;
+    // added: alcohol by volume; %
+    double added_abv_percent;
+} carb_addition_result;
+
+// What carb_drink_properties answers; numbers are NaN where it returns an error.
+typedef struct carb_drink_properties_result {
+    // sizeof (carb_drink_properties_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // density; kg/m3
+    double density_kg_per_m3;
+    // dynamic viscosity; mPa s
+    double viscosity_mpa_s;
+    // diffusivity of dissolved CO2; m2/s
+    double diffusivity_m2_per_s;
+} carb_drink_properties_result;
+
+// What carb_co2_saturation answers; numbers are NaN where it returns an error.
+typedef struct carb_co2_saturation_result {
+    // sizeof (carb_co2_saturation_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // pressure above vacuum, total of the gas over the drink; kPa
+    double abs_kpa;
+    // liquid: density; kg/m3
+    double liquid_density_kg_per_m3;
+    // vapour: density; kg/m3
+    double vapour_density_kg_per_m3;
+} carb_co2_saturation_result;
 
 // What carb_ambient_pressure answers; numbers are NaN where it returns an error.
 typedef struct carb_ambient_pressure_result {
@@ -531,13 +856,15 @@ int32_t carb_residual_co2_n(const struct carb_inputs *inputs,
 //
 // One of: altitude_m, ambient_kpa.
 //
-// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), sugar (sucrose), beverage (beer), abv_percent
-// (usual for the drink, and noted), extract_g_per_l (usual for the drink, and noted), fermentable_g_per_l (0 for
-// beer and water, and noted; needed for other drinks with living yeast), yeast (live), basis (handbook), model
-// (that of the basis for the drink), residual_model (that of the basis), yield_percent (that of the basis: 100 by
-// the handbook, 95 by the balance), count_headspace (that of the basis), headspace_percent (4 % of the liquid;
-// counts by the physical basis only), filling_c (the warmest; counts by the physical basis only), room_c (20 °C;
-// counts by the physical basis only), solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
+// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), sugar (sucrose), sugar_water_percent (only with
+// a custom sugar), sugar_sg (only with a custom sugar), sugar_fermentable_percent (only with a custom sugar),
+// sugar_kind (only with a custom sugar), beverage (beer), abv_percent (usual for the drink, and noted),
+// extract_g_per_l (usual for the drink, and noted), fermentable_g_per_l (0 for beer and water, and noted; needed
+// for other drinks with living yeast), yeast (live), basis (handbook), model (that of the basis for the drink),
+// residual_model (that of the basis), yield_percent (that of the basis: 100 by the handbook, 95 by the balance),
+// count_headspace (that of the basis), headspace_percent (4 % of the liquid; counts by the physical basis only),
+// filling_c (the warmest; counts by the physical basis only), room_c (20 °C; counts by the physical basis only),
+// solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
 int32_t carb_priming_sugar(const struct carb_inputs *inputs,
                            struct carb_priming_sugar_result *result,
                            struct carb_error *error);
@@ -617,6 +944,8 @@ int32_t carb_package_carbonation_n(const struct carb_inputs *inputs,
 // A gravity reading as specific gravity and as degrees Plato.
 //
 // One of: sg, plato.
+//
+// Optional: extract_scale (asbc).
 int32_t carb_gravity(const struct carb_inputs *inputs, struct carb_gravity_result *result, struct carb_error *error);
 
 // carb_gravity element by element. What does not vary comes from inputs, the rest from the series, each under any
@@ -631,6 +960,122 @@ int32_t carb_gravity_n(const struct carb_inputs *inputs,
                        double *out,
                        int32_t *status,
                        struct carb_error *error);
+
+// Real extract, attenuation and alcohol from the gravity before fermentation and the gravity now.
+//
+// One of: original_sg, original_plato.
+//
+// One of: current_sg, current_plato.
+//
+// Optional: extract_scale (asbc), real_extract_model (balling).
+int32_t carb_attenuation(const struct carb_inputs *inputs,
+                         struct carb_attenuation_result *result,
+                         struct carb_error *error);
+
+// carb_attenuation element by element. What does not vary comes from inputs, the rest from the series, each under
+// any of its names; these may vary: original_sg, original_plato, current_sg, current_plato. out receives the
+// output of a name such as "real_extract_plato" (in any unit) and NaN where status is below 0; status receives
+// CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie
+// over them.
+int32_t carb_attenuation_n(const struct carb_inputs *inputs,
+                           const struct carb_series *series,
+                           size_t series_count,
+                           const char *output,
+                           size_t n,
+                           double *out,
+                           int32_t *status,
+                           struct carb_error *error);
+
+// Extract that is still to ferment, and the CO2 of it, from the gravity now and the gravity at the end.
+//
+// One of: current_sg, current_plato.
+//
+// One of: final_sg, final_plato.
+//
+// Optional: extract_scale (asbc).
+int32_t carb_gravity_co2(const struct carb_inputs *inputs,
+                         struct carb_gravity_co2_result *result,
+                         struct carb_error *error);
+
+// carb_gravity_co2 element by element. What does not vary comes from inputs, the rest from the series, each under
+// any of its names; these may vary: current_sg, current_plato, final_sg, final_plato. out receives the output of a
+// name such as "fermentable_g_per_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or
+// bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_gravity_co2_n(const struct carb_inputs *inputs,
+                           const struct carb_series *series,
+                           size_t series_count,
+                           const char *output,
+                           size_t n,
+                           double *out,
+                           int32_t *status,
+                           struct carb_error *error);
+
+// CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package.
+//
+// Required: addition, dose_g_per_l.
+//
+// Optional: sugar_water_percent (only with a custom sugar), sugar_sg (only with a custom sugar),
+// sugar_fermentable_percent (only with a custom sugar), sugar_kind (only with a custom sugar), basis (handbook),
+// yield_percent (that of the basis: 100 by the handbook, 95 by the balance), yield_multiplier (1).
+int32_t carb_addition(const struct carb_inputs *inputs, struct carb_addition_result *result, struct carb_error *error);
+
+// carb_addition element by element. What does not vary comes from inputs, the rest from the series, each under any
+// of its names; these may vary: dose_g_per_l. out receives the output of a name such as "expected_co2_g_per_l" (in
+// any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
+// carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_addition_n(const struct carb_inputs *inputs,
+                        const struct carb_series *series,
+                        size_t series_count,
+                        const char *output,
+                        size_t n,
+                        double *out,
+                        int32_t *status,
+                        struct carb_error *error);
+
+// Density and viscosity of a drink, and the diffusivity of CO2 in it.
+//
+// Required: temperature_c.
+//
+// Optional: sg (that of the composition), viscosity_multiplier (usual for the drink: water 1, beer, cider and mead
+// 1.6, wine 1.7, soft drink 1.3), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l
+// (usual for the drink, and noted).
+int32_t carb_drink_properties(const struct carb_inputs *inputs,
+                              struct carb_drink_properties_result *result,
+                              struct carb_error *error);
+
+// carb_drink_properties element by element. What does not vary comes from inputs, the rest from the series, each
+// under any of its names; these may vary: temperature_c, sg, viscosity_multiplier, abv_percent, extract_g_per_l.
+// out receives the output of a name such as "density_kg_per_m3" (in any unit) and NaN where status is below 0;
+// status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements;
+// a series may lie over them.
+int32_t carb_drink_properties_n(const struct carb_inputs *inputs,
+                                const struct carb_series *series,
+                                size_t series_count,
+                                const char *output,
+                                size_t n,
+                                double *out,
+                                int32_t *status,
+                                struct carb_error *error);
+
+// Pressure and densities of CO2 in a cylinder that still holds liquid.
+//
+// Required: cylinder_c.
+int32_t carb_co2_saturation(const struct carb_inputs *inputs,
+                            struct carb_co2_saturation_result *result,
+                            struct carb_error *error);
+
+// carb_co2_saturation element by element. What does not vary comes from inputs, the rest from the series, each
+// under any of its names; these may vary: cylinder_c. out receives the output of a name such as "abs_kpa" (in any
+// unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
+// carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_co2_saturation_n(const struct carb_inputs *inputs,
+                              const struct carb_series *series,
+                              size_t series_count,
+                              const char *output,
+                              size_t n,
+                              double *out,
+                              int32_t *status,
+                              struct carb_error *error);
 
 // Pressure of the air at an altitude.
 //

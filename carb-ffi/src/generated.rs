@@ -86,7 +86,7 @@ pub enum carb_status {
 pub enum carb_caution {
     /// the printed chart covers chilled beer; at the value its fit is extrapolated beyond the limit
     CARB_CAUTION_CHART_TEMPERATURE = 1,
-    /// the printed chart ends; at the value absolute its fit is extrapolated beyond the limit
+    /// the printed tables end; at the value absolute their fit is extrapolated beyond the limit
     CARB_CAUTION_CHART_PRESSURE = 2,
     /// solubility in water was measured for this equation up to the limit; the value is extrapolated
     CARB_CAUTION_CORE_WARM = 4,
@@ -104,6 +104,15 @@ pub enum carb_caution {
     CARB_CAUTION_GAS_PRESSURE = 256,
     /// the gravity tables end at the limit; the value is extrapolated
     CARB_CAUTION_GRAVITY_RANGE = 512,
+    /// the European form was checked to the limit against printed tables; the value is extrapolated
+    CARB_CAUTION_EUROPEAN_TEMPERATURE = 1024,
+    /// this correlation for water is given from or to the limit; the value lies outside
+    CARB_CAUTION_HENRY_TEMPERATURE = 2048,
+    /// viscosity and diffusivity are given from or to the limit; the value lies outside
+    CARB_CAUTION_VISCOSITY_TEMPERATURE = 4096,
+    /// near the critical point of CO2, the value beyond the limit, a small error of temperature is a large one of
+    /// density
+    CARB_CAUTION_NEAR_CRITICAL = 8192,
 }
 
 /// Yes or no.
@@ -168,6 +177,190 @@ pub enum carb_sugar {
     CARB_SUGAR_HONEY = 5,
     /// maple_syrup
     CARB_SUGAR_MAPLE_SYRUP = 6,
+    /// table_sugar
+    CARB_SUGAR_TABLE_SUGAR = 7,
+    /// icing_sugar
+    CARB_SUGAR_ICING_SUGAR = 8,
+    /// turbinado
+    CARB_SUGAR_TURBINADO = 9,
+    /// demerara
+    CARB_SUGAR_DEMERARA = 10,
+    /// brown_sugar
+    CARB_SUGAR_BROWN_SUGAR = 11,
+    /// maple_sugar
+    CARB_SUGAR_MAPLE_SUGAR = 12,
+    /// invert_syrup
+    CARB_SUGAR_INVERT_SYRUP = 13,
+    /// hfcs_42
+    CARB_SUGAR_HFCS_42 = 14,
+    /// hfcs_55
+    CARB_SUGAR_HFCS_55 = 15,
+    /// high_maltose_syrup
+    CARB_SUGAR_HIGH_MALTOSE_SYRUP = 16,
+    /// molasses
+    CARB_SUGAR_MOLASSES = 17,
+    /// blackstrap_molasses
+    CARB_SUGAR_BLACKSTRAP_MOLASSES = 18,
+    /// cane_syrup
+    CARB_SUGAR_CANE_SYRUP = 19,
+    /// agave_syrup
+    CARB_SUGAR_AGAVE_SYRUP = 20,
+    /// candi_syrup
+    CARB_SUGAR_CANDI_SYRUP = 21,
+    /// liquid_malt_extract
+    CARB_SUGAR_LIQUID_MALT_EXTRACT = 22,
+    /// apple_juice
+    CARB_SUGAR_APPLE_JUICE = 23,
+    /// apple_concentrate
+    CARB_SUGAR_APPLE_CONCENTRATE = 24,
+    /// grape_juice
+    CARB_SUGAR_GRAPE_JUICE = 25,
+    /// orange_juice
+    CARB_SUGAR_ORANGE_JUICE = 26,
+    /// pineapple_juice
+    CARB_SUGAR_PINEAPPLE_JUICE = 27,
+    /// raisins
+    CARB_SUGAR_RAISINS = 28,
+    /// dates
+    CARB_SUGAR_DATES = 29,
+    /// corn_syrup_42
+    CARB_SUGAR_CORN_SYRUP_42 = 30,
+    /// corn_syrup_63
+    CARB_SUGAR_CORN_SYRUP_63 = 31,
+    /// custom
+    CARB_SUGAR_CUSTOM = 32,
+}
+
+/// What the fermentable part of a sugar of one's own is.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum carb_sugar_kind {
+    /// not given
+    CARB_SUGAR_KIND_NOT_GIVEN = 0,
+    /// hexose
+    CARB_SUGAR_KIND_HEXOSE = 1,
+    /// disaccharide
+    CARB_SUGAR_KIND_DISACCHARIDE = 2,
+    /// trisaccharide
+    CARB_SUGAR_KIND_TRISACCHARIDE = 3,
+}
+
+/// What is added: a sugar, or something for sweetness.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum carb_addition {
+    /// not given
+    CARB_ADDITION_NOT_GIVEN = 0,
+    /// dextrose_monohydrate
+    CARB_ADDITION_DEXTROSE_MONOHYDRATE = 1,
+    /// dextrose_anhydrous
+    CARB_ADDITION_DEXTROSE_ANHYDROUS = 2,
+    /// sucrose
+    CARB_ADDITION_SUCROSE = 3,
+    /// dry_malt_extract
+    CARB_ADDITION_DRY_MALT_EXTRACT = 4,
+    /// honey
+    CARB_ADDITION_HONEY = 5,
+    /// maple_syrup
+    CARB_ADDITION_MAPLE_SYRUP = 6,
+    /// table_sugar
+    CARB_ADDITION_TABLE_SUGAR = 7,
+    /// icing_sugar
+    CARB_ADDITION_ICING_SUGAR = 8,
+    /// turbinado
+    CARB_ADDITION_TURBINADO = 9,
+    /// demerara
+    CARB_ADDITION_DEMERARA = 10,
+    /// brown_sugar
+    CARB_ADDITION_BROWN_SUGAR = 11,
+    /// maple_sugar
+    CARB_ADDITION_MAPLE_SUGAR = 12,
+    /// invert_syrup
+    CARB_ADDITION_INVERT_SYRUP = 13,
+    /// hfcs_42
+    CARB_ADDITION_HFCS_42 = 14,
+    /// hfcs_55
+    CARB_ADDITION_HFCS_55 = 15,
+    /// high_maltose_syrup
+    CARB_ADDITION_HIGH_MALTOSE_SYRUP = 16,
+    /// molasses
+    CARB_ADDITION_MOLASSES = 17,
+    /// blackstrap_molasses
+    CARB_ADDITION_BLACKSTRAP_MOLASSES = 18,
+    /// cane_syrup
+    CARB_ADDITION_CANE_SYRUP = 19,
+    /// agave_syrup
+    CARB_ADDITION_AGAVE_SYRUP = 20,
+    /// candi_syrup
+    CARB_ADDITION_CANDI_SYRUP = 21,
+    /// liquid_malt_extract
+    CARB_ADDITION_LIQUID_MALT_EXTRACT = 22,
+    /// apple_juice
+    CARB_ADDITION_APPLE_JUICE = 23,
+    /// apple_concentrate
+    CARB_ADDITION_APPLE_CONCENTRATE = 24,
+    /// grape_juice
+    CARB_ADDITION_GRAPE_JUICE = 25,
+    /// orange_juice
+    CARB_ADDITION_ORANGE_JUICE = 26,
+    /// pineapple_juice
+    CARB_ADDITION_PINEAPPLE_JUICE = 27,
+    /// raisins
+    CARB_ADDITION_RAISINS = 28,
+    /// dates
+    CARB_ADDITION_DATES = 29,
+    /// corn_syrup_42
+    CARB_ADDITION_CORN_SYRUP_42 = 30,
+    /// corn_syrup_63
+    CARB_ADDITION_CORN_SYRUP_63 = 31,
+    /// custom
+    CARB_ADDITION_CUSTOM = 32,
+    /// lactose
+    CARB_ADDITION_LACTOSE = 33,
+    /// maltodextrin
+    CARB_ADDITION_MALTODEXTRIN = 34,
+    /// sucralose
+    CARB_ADDITION_SUCRALOSE = 35,
+    /// aspartame
+    CARB_ADDITION_ASPARTAME = 36,
+    /// saccharin
+    CARB_ADDITION_SACCHARIN = 37,
+    /// stevia
+    CARB_ADDITION_STEVIA = 38,
+    /// erythritol
+    CARB_ADDITION_ERYTHRITOL = 39,
+    /// xylitol
+    CARB_ADDITION_XYLITOL = 40,
+    /// sorbitol
+    CARB_ADDITION_SORBITOL = 41,
+    /// sweetener_packets
+    CARB_ADDITION_SWEETENER_PACKETS = 42,
+}
+
+/// Which relation turns specific gravity into extract.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum carb_extract_scale {
+    /// not given
+    CARB_EXTRACT_SCALE_NOT_GIVEN = 0,
+    /// asbc
+    CARB_EXTRACT_SCALE_ASBC = 1,
+    /// lincoln
+    CARB_EXTRACT_SCALE_LINCOLN = 2,
+    /// quick
+    CARB_EXTRACT_SCALE_QUICK = 3,
+}
+
+/// Which relation gives real extract.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum carb_real_extract_model {
+    /// not given
+    CARB_REAL_EXTRACT_MODEL_NOT_GIVEN = 0,
+    /// balling
+    CARB_REAL_EXTRACT_MODEL_BALLING = 1,
+    /// quotient
+    CARB_REAL_EXTRACT_MODEL_QUOTIENT = 2,
 }
 
 /// The set of assumptions to start from.
@@ -194,6 +387,14 @@ pub enum carb_model {
     CARB_MODEL_WATER_CORE = 2,
     /// eu_wine
     CARB_MODEL_EU_WINE = 3,
+    /// chart_quadratic
+    CARB_MODEL_CHART_QUADRATIC = 4,
+    /// european
+    CARB_MODEL_EUROPEAN = 5,
+    /// iapws_water
+    CARB_MODEL_IAPWS_WATER = 6,
+    /// carroll_water
+    CARB_MODEL_CARROLL_WATER = 7,
 }
 
 /// The model of residual CO2 (default: that of the basis).
@@ -272,6 +473,40 @@ pub struct carb_inputs {
     pub residual_multiplier: f64,
     /// factor on the yield of sugar; 0.5 to 2
     pub yield_multiplier: f64,
+    /// what the fermentable part of a sugar of one's own is; an enum carb_sugar_kind
+    pub sugar_kind: i32,
+    /// what is added: a sugar, or something for sweetness; an enum carb_addition
+    pub addition: i32,
+    /// which relation turns specific gravity into extract; an enum carb_extract_scale
+    pub extract_scale: i32,
+    /// which relation gives real extract; an enum carb_real_extract_model
+    pub real_extract_model: i32,
+    /// water in a sugar of one's own, percent of its mass; %, 0 to 100
+    pub sugar_water_percent: f64,
+    /// specific gravity 20/20 °C of a syrup of one's own, from which its water follows; SG, 1 to 1.45
+    pub sugar_sg: f64,
+    /// what yeast ferments of the dry matter of a sugar of one's own, percent; %, 0 to 100
+    pub sugar_fermentable_percent: f64,
+    /// sugar or other addition, as sold, per litre of drink; g/L, 0 to 400
+    pub dose_g_per_l: f64,
+    /// specific gravity 20/20 °C of the wort or must before fermentation; SG, 1.001 to 1.165
+    pub original_sg: f64,
+    /// extract of the wort or must before fermentation; °P, 0.2 to 37
+    pub original_plato: f64,
+    /// specific gravity 20/20 °C as it is now; SG, 0.98 to 1.165
+    pub current_sg: f64,
+    /// apparent extract as it is now; °P, -5.2 to 37
+    pub current_plato: f64,
+    /// specific gravity 20/20 °C at which fermentation will end, best by a forced-fermentation test; SG, 0.98 to
+    /// 1.165
+    pub final_sg: f64,
+    /// apparent extract at which fermentation will end, best by a forced-fermentation test; °P, -5.2 to 37
+    pub final_plato: f64,
+    /// viscosity of the drink over that of water; 0.5 to 10
+    pub viscosity_multiplier: f64,
+    /// temperature of a cylinder of CO2: from the triple to the critical point, between which it holds liquid; °C,
+    /// -56.558 to 30.9782
+    pub cylinder_c: f64,
 }
 
 /// Where each field lies in `carb_inputs`, in the order of the vocabulary.
@@ -294,8 +529,24 @@ pub static MEMBERS: &[Member] = &[
     Member { key: Key::Absolute, offset: offset_of!(carb_inputs, abs_kpa) },
     Member { key: Key::Headspace, offset: offset_of!(carb_inputs, headspace_percent) },
     Member { key: Key::Sugar, offset: offset_of!(carb_inputs, sugar) },
+    Member { key: Key::SugarWater, offset: offset_of!(carb_inputs, sugar_water_percent) },
+    Member { key: Key::SugarGravity, offset: offset_of!(carb_inputs, sugar_sg) },
+    Member { key: Key::SugarFermentable, offset: offset_of!(carb_inputs, sugar_fermentable_percent) },
+    Member { key: Key::SugarKind, offset: offset_of!(carb_inputs, sugar_kind) },
+    Member { key: Key::Addition, offset: offset_of!(carb_inputs, addition) },
+    Member { key: Key::Dose, offset: offset_of!(carb_inputs, dose_g_per_l) },
     Member { key: Key::Gravity, offset: offset_of!(carb_inputs, sg) },
     Member { key: Key::Plato, offset: offset_of!(carb_inputs, plato) },
+    Member { key: Key::OriginalGravity, offset: offset_of!(carb_inputs, original_sg) },
+    Member { key: Key::OriginalPlato, offset: offset_of!(carb_inputs, original_plato) },
+    Member { key: Key::CurrentGravity, offset: offset_of!(carb_inputs, current_sg) },
+    Member { key: Key::CurrentPlato, offset: offset_of!(carb_inputs, current_plato) },
+    Member { key: Key::FinalGravity, offset: offset_of!(carb_inputs, final_sg) },
+    Member { key: Key::FinalPlato, offset: offset_of!(carb_inputs, final_plato) },
+    Member { key: Key::ExtractScale, offset: offset_of!(carb_inputs, extract_scale) },
+    Member { key: Key::RealExtractModel, offset: offset_of!(carb_inputs, real_extract_model) },
+    Member { key: Key::RelativeViscosity, offset: offset_of!(carb_inputs, viscosity_multiplier) },
+    Member { key: Key::Cylinder, offset: offset_of!(carb_inputs, cylinder_c) },
     Member { key: Key::Basis, offset: offset_of!(carb_inputs, basis) },
     Member { key: Key::Model, offset: offset_of!(carb_inputs, model) },
     Member { key: Key::ResidualModel, offset: offset_of!(carb_inputs, residual_model) },
@@ -525,7 +776,7 @@ pub struct carb_priming_sugar_result {
     pub caution_count: i32,
     /// mass of priming sugar, as sold; g
     pub mass_g: f64,
-    /// priming sugar, as sold, per litre of drink; g/L
+    /// sugar or other addition, as sold, per litre of drink; g/L
     pub dose_g_per_l: f64,
 }
 
@@ -547,13 +798,15 @@ static PRIMING_SUGAR: Shape = Shape {
 ///
 /// One of: altitude_m, ambient_kpa.
 ///
-/// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), sugar (sucrose), beverage (beer), abv_percent
-/// (usual for the drink, and noted), extract_g_per_l (usual for the drink, and noted), fermentable_g_per_l (0 for
-/// beer and water, and noted; needed for other drinks with living yeast), yeast (live), basis (handbook), model
-/// (that of the basis for the drink), residual_model (that of the basis), yield_percent (that of the basis: 100 by
-/// the handbook, 95 by the balance), count_headspace (that of the basis), headspace_percent (4 % of the liquid;
-/// counts by the physical basis only), filling_c (the warmest; counts by the physical basis only), room_c (20 °C;
-/// counts by the physical basis only), solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
+/// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), sugar (sucrose), sugar_water_percent (only with
+/// a custom sugar), sugar_sg (only with a custom sugar), sugar_fermentable_percent (only with a custom sugar),
+/// sugar_kind (only with a custom sugar), beverage (beer), abv_percent (usual for the drink, and noted),
+/// extract_g_per_l (usual for the drink, and noted), fermentable_g_per_l (0 for beer and water, and noted; needed
+/// for other drinks with living yeast), yeast (live), basis (handbook), model (that of the basis for the drink),
+/// residual_model (that of the basis), yield_percent (that of the basis: 100 by the handbook, 95 by the balance),
+/// count_headspace (that of the basis), headspace_percent (4 % of the liquid; counts by the physical basis only),
+/// filling_c (the warmest; counts by the physical basis only), room_c (20 °C; counts by the physical basis only),
+/// solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_priming_sugar(
     inputs: *const carb_inputs,
@@ -777,6 +1030,8 @@ static GRAVITY: Shape = Shape {
 /// A gravity reading as specific gravity and as degrees Plato.
 ///
 /// One of: sg, plato.
+///
+/// Optional: extract_scale (asbc).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_gravity(
     inputs: *const carb_inputs,
@@ -805,6 +1060,366 @@ pub unsafe extern "C" fn carb_gravity_n(
     let arrays = Arrays { inputs, series, series_count, output, n, out, status };
     // SAFETY: the contract of the header is that of `each`.
     unsafe { each(GRAVITY.function, &arrays, error) }
+}
+
+/// What carb_attenuation answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_attenuation_result {
+    /// sizeof (carb_attenuation_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// extract with the alcohol taken away; °P
+    pub real_extract_plato: f64,
+    /// apparent: share of the extract that was fermented; %
+    pub apparent_attenuation_percent: f64,
+    /// real: share of the extract that was fermented; %
+    pub real_attenuation_percent: f64,
+    /// alcohol by mass; %
+    pub abw_percent: f64,
+    /// alcohol by volume; %
+    pub abv_percent: f64,
+    /// quick: alcohol by volume; %
+    pub quick_abv_percent: f64,
+    /// everything dissolved except CO2 and alcohol: it lowers the solubility of CO2; g/L
+    pub extract_g_per_l: f64,
+}
+
+static ATTENUATION: Shape = Shape {
+    function: &functions::ATTENUATION,
+    size: size_of::<carb_attenuation_result>(),
+    outputs: &[
+        offset_of!(carb_attenuation_result, real_extract_plato),
+        offset_of!(carb_attenuation_result, apparent_attenuation_percent),
+        offset_of!(carb_attenuation_result, real_attenuation_percent),
+        offset_of!(carb_attenuation_result, abw_percent),
+        offset_of!(carb_attenuation_result, abv_percent),
+        offset_of!(carb_attenuation_result, quick_abv_percent),
+        offset_of!(carb_attenuation_result, extract_g_per_l),
+    ],
+    cautions: offset_of!(carb_attenuation_result, cautions),
+    danger: offset_of!(carb_attenuation_result, danger),
+    caution_count: offset_of!(carb_attenuation_result, caution_count),
+};
+
+/// Real extract, attenuation and alcohol from the gravity before fermentation and the gravity now.
+///
+/// One of: original_sg, original_plato.
+///
+/// One of: current_sg, current_plato.
+///
+/// Optional: extract_scale (asbc), real_extract_model (balling).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_attenuation(
+    inputs: *const carb_inputs,
+    result: *mut carb_attenuation_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&ATTENUATION, inputs, result, error) }
+}
+
+/// carb_attenuation element by element. What does not vary comes from inputs, the rest from the series, each under
+/// any of its names; these may vary: original_sg, original_plato, current_sg, current_plato. out receives the
+/// output of a name such as "real_extract_plato" (in any unit) and NaN where status is below 0; status receives
+/// CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie
+/// over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_attenuation_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(ATTENUATION.function, &arrays, error) }
+}
+
+/// What carb_gravity_co2 answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_gravity_co2_result {
+    /// sizeof (carb_gravity_co2_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// what yeast in the package can still turn into CO2: it makes pressure; g/L
+    pub fermentable_g_per_l: f64,
+    /// balling: CO2 per litre of drink; g/L
+    pub balling_co2_g_per_l: f64,
+    /// theory: CO2 per litre of drink; g/L
+    pub theory_co2_g_per_l: f64,
+}
+
+static GRAVITY_CO2: Shape = Shape {
+    function: &functions::GRAVITY_CO2,
+    size: size_of::<carb_gravity_co2_result>(),
+    outputs: &[
+        offset_of!(carb_gravity_co2_result, fermentable_g_per_l),
+        offset_of!(carb_gravity_co2_result, balling_co2_g_per_l),
+        offset_of!(carb_gravity_co2_result, theory_co2_g_per_l),
+    ],
+    cautions: offset_of!(carb_gravity_co2_result, cautions),
+    danger: offset_of!(carb_gravity_co2_result, danger),
+    caution_count: offset_of!(carb_gravity_co2_result, caution_count),
+};
+
+/// Extract that is still to ferment, and the CO2 of it, from the gravity now and the gravity at the end.
+///
+/// One of: current_sg, current_plato.
+///
+/// One of: final_sg, final_plato.
+///
+/// Optional: extract_scale (asbc).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_gravity_co2(
+    inputs: *const carb_inputs,
+    result: *mut carb_gravity_co2_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&GRAVITY_CO2, inputs, result, error) }
+}
+
+/// carb_gravity_co2 element by element. What does not vary comes from inputs, the rest from the series, each under
+/// any of its names; these may vary: current_sg, current_plato, final_sg, final_plato. out receives the output of a
+/// name such as "fermentable_g_per_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or
+/// bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_gravity_co2_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(GRAVITY_CO2.function, &arrays, error) }
+}
+
+/// What carb_addition answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_addition_result {
+    /// sizeof (carb_addition_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// expected: CO2 per litre of drink; g/L
+    pub expected_co2_g_per_l: f64,
+    /// worst: CO2 per litre of drink; g/L
+    pub worst_co2_g_per_l: f64,
+    /// added: alcohol by volume; %
+    pub added_abv_percent: f64,
+}
+
+static ADDITION: Shape = Shape {
+    function: &functions::ADDITION,
+    size: size_of::<carb_addition_result>(),
+    outputs: &[
+        offset_of!(carb_addition_result, expected_co2_g_per_l),
+        offset_of!(carb_addition_result, worst_co2_g_per_l),
+        offset_of!(carb_addition_result, added_abv_percent),
+    ],
+    cautions: offset_of!(carb_addition_result, cautions),
+    danger: offset_of!(carb_addition_result, danger),
+    caution_count: offset_of!(carb_addition_result, caution_count),
+};
+
+/// CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package.
+///
+/// Required: addition, dose_g_per_l.
+///
+/// Optional: sugar_water_percent (only with a custom sugar), sugar_sg (only with a custom sugar),
+/// sugar_fermentable_percent (only with a custom sugar), sugar_kind (only with a custom sugar), basis (handbook),
+/// yield_percent (that of the basis: 100 by the handbook, 95 by the balance), yield_multiplier (1).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_addition(
+    inputs: *const carb_inputs,
+    result: *mut carb_addition_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&ADDITION, inputs, result, error) }
+}
+
+/// carb_addition element by element. What does not vary comes from inputs, the rest from the series, each under any
+/// of its names; these may vary: dose_g_per_l. out receives the output of a name such as "expected_co2_g_per_l" (in
+/// any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
+/// carb_status below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_addition_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(ADDITION.function, &arrays, error) }
+}
+
+/// What carb_drink_properties answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_drink_properties_result {
+    /// sizeof (carb_drink_properties_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// density; kg/m3
+    pub density_kg_per_m3: f64,
+    /// dynamic viscosity; mPa s
+    pub viscosity_mpa_s: f64,
+    /// diffusivity of dissolved CO2; m2/s
+    pub diffusivity_m2_per_s: f64,
+}
+
+static DRINK_PROPERTIES: Shape = Shape {
+    function: &functions::DRINK_PROPERTIES,
+    size: size_of::<carb_drink_properties_result>(),
+    outputs: &[
+        offset_of!(carb_drink_properties_result, density_kg_per_m3),
+        offset_of!(carb_drink_properties_result, viscosity_mpa_s),
+        offset_of!(carb_drink_properties_result, diffusivity_m2_per_s),
+    ],
+    cautions: offset_of!(carb_drink_properties_result, cautions),
+    danger: offset_of!(carb_drink_properties_result, danger),
+    caution_count: offset_of!(carb_drink_properties_result, caution_count),
+};
+
+/// Density and viscosity of a drink, and the diffusivity of CO2 in it.
+///
+/// Required: temperature_c.
+///
+/// Optional: sg (that of the composition), viscosity_multiplier (usual for the drink: water 1, beer, cider and mead
+/// 1.6, wine 1.7, soft drink 1.3), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l
+/// (usual for the drink, and noted).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_drink_properties(
+    inputs: *const carb_inputs,
+    result: *mut carb_drink_properties_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&DRINK_PROPERTIES, inputs, result, error) }
+}
+
+/// carb_drink_properties element by element. What does not vary comes from inputs, the rest from the series, each
+/// under any of its names; these may vary: temperature_c, sg, viscosity_multiplier, abv_percent, extract_g_per_l.
+/// out receives the output of a name such as "density_kg_per_m3" (in any unit) and NaN where status is below 0;
+/// status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements;
+/// a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_drink_properties_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(DRINK_PROPERTIES.function, &arrays, error) }
+}
+
+/// What carb_co2_saturation answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_co2_saturation_result {
+    /// sizeof (carb_co2_saturation_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// pressure above vacuum, total of the gas over the drink; kPa
+    pub abs_kpa: f64,
+    /// liquid: density; kg/m3
+    pub liquid_density_kg_per_m3: f64,
+    /// vapour: density; kg/m3
+    pub vapour_density_kg_per_m3: f64,
+}
+
+static CO2_SATURATION: Shape = Shape {
+    function: &functions::CO2_SATURATION,
+    size: size_of::<carb_co2_saturation_result>(),
+    outputs: &[
+        offset_of!(carb_co2_saturation_result, abs_kpa),
+        offset_of!(carb_co2_saturation_result, liquid_density_kg_per_m3),
+        offset_of!(carb_co2_saturation_result, vapour_density_kg_per_m3),
+    ],
+    cautions: offset_of!(carb_co2_saturation_result, cautions),
+    danger: offset_of!(carb_co2_saturation_result, danger),
+    caution_count: offset_of!(carb_co2_saturation_result, caution_count),
+};
+
+/// Pressure and densities of CO2 in a cylinder that still holds liquid.
+///
+/// Required: cylinder_c.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_co2_saturation(
+    inputs: *const carb_inputs,
+    result: *mut carb_co2_saturation_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&CO2_SATURATION, inputs, result, error) }
+}
+
+/// carb_co2_saturation element by element. What does not vary comes from inputs, the rest from the series, each
+/// under any of its names; these may vary: cylinder_c. out receives the output of a name such as "abs_kpa" (in any
+/// unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
+/// carb_status below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_co2_saturation_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(CO2_SATURATION.function, &arrays, error) }
 }
 
 /// What carb_ambient_pressure answers; numbers are NaN where it returns an error.

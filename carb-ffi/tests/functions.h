@@ -1,5 +1,5 @@
 /* Every function by name. Written by tests/generated.rs: do not edit. */
-#define MOST_OUTPUTS 5
+#define MOST_OUTPUTS 7
 
 static int32_t one_dissolved_co2(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
     carb_dissolved_co2_result result = {.struct_size = sizeof result};
@@ -67,6 +67,60 @@ static int32_t one_gravity(const carb_inputs *inputs, double *out, uint32_t *cau
     return status;
 }
 
+static int32_t one_attenuation(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
+    carb_attenuation_result result = {.struct_size = sizeof result};
+    int32_t status = carb_attenuation(inputs, &result, error);
+    out[0] = result.real_extract_plato;
+    out[1] = result.apparent_attenuation_percent;
+    out[2] = result.real_attenuation_percent;
+    out[3] = result.abw_percent;
+    out[4] = result.abv_percent;
+    out[5] = result.quick_abv_percent;
+    out[6] = result.extract_g_per_l;
+    *cautions = result.cautions;
+    return status;
+}
+
+static int32_t one_gravity_co2(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
+    carb_gravity_co2_result result = {.struct_size = sizeof result};
+    int32_t status = carb_gravity_co2(inputs, &result, error);
+    out[0] = result.fermentable_g_per_l;
+    out[1] = result.balling_co2_g_per_l;
+    out[2] = result.theory_co2_g_per_l;
+    *cautions = result.cautions;
+    return status;
+}
+
+static int32_t one_addition(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
+    carb_addition_result result = {.struct_size = sizeof result};
+    int32_t status = carb_addition(inputs, &result, error);
+    out[0] = result.expected_co2_g_per_l;
+    out[1] = result.worst_co2_g_per_l;
+    out[2] = result.added_abv_percent;
+    *cautions = result.cautions;
+    return status;
+}
+
+static int32_t one_drink_properties(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
+    carb_drink_properties_result result = {.struct_size = sizeof result};
+    int32_t status = carb_drink_properties(inputs, &result, error);
+    out[0] = result.density_kg_per_m3;
+    out[1] = result.viscosity_mpa_s;
+    out[2] = result.diffusivity_m2_per_s;
+    *cautions = result.cautions;
+    return status;
+}
+
+static int32_t one_co2_saturation(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
+    carb_co2_saturation_result result = {.struct_size = sizeof result};
+    int32_t status = carb_co2_saturation(inputs, &result, error);
+    out[0] = result.abs_kpa;
+    out[1] = result.liquid_density_kg_per_m3;
+    out[2] = result.vapour_density_kg_per_m3;
+    *cautions = result.cautions;
+    return status;
+}
+
 static int32_t one_ambient_pressure(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
     carb_ambient_pressure_result result = {.struct_size = sizeof result};
     int32_t status = carb_ambient_pressure(inputs, &result, error);
@@ -88,5 +142,10 @@ static const struct {
     {"package_pressure", one_package_pressure, carb_package_pressure_n, {"expected_gauge_kpa", "expected_abs_kpa", "expected_co2_g_per_l", "worst_gauge_kpa", "worst_abs_kpa", NULL}},
     {"package_carbonation", one_package_carbonation, carb_package_carbonation_n, {"total_co2_g_per_l", "dissolved_co2_g_per_l", "least_total_co2_g_per_l", "least_dissolved_co2_g_per_l", NULL}},
     {"gravity", one_gravity, carb_gravity_n, {"sg", "plato", NULL}},
+    {"attenuation", one_attenuation, carb_attenuation_n, {"real_extract_plato", "apparent_attenuation_percent", "real_attenuation_percent", "abw_percent", "abv_percent", "quick_abv_percent", "extract_g_per_l", NULL}},
+    {"gravity_co2", one_gravity_co2, carb_gravity_co2_n, {"fermentable_g_per_l", "balling_co2_g_per_l", "theory_co2_g_per_l", NULL}},
+    {"addition", one_addition, carb_addition_n, {"expected_co2_g_per_l", "worst_co2_g_per_l", "added_abv_percent", NULL}},
+    {"drink_properties", one_drink_properties, carb_drink_properties_n, {"density_kg_per_m3", "viscosity_mpa_s", "diffusivity_m2_per_s", NULL}},
+    {"co2_saturation", one_co2_saturation, carb_co2_saturation_n, {"abs_kpa", "liquid_density_kg_per_m3", "vapour_density_kg_per_m3", NULL}},
     {"ambient_pressure", one_ambient_pressure, carb_ambient_pressure_n, {"ambient_kpa", NULL}},
 };

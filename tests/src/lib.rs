@@ -10,7 +10,7 @@ use carb_core::evidence::NoSteps;
 use carb_core::plan::json;
 use carb_core::quantity::field::Kind;
 use carb_core::quantity::{Name, Unit};
-use carb_core::table::functions;
+use carb_core::table::{functions, tables};
 
 /// One case.
 #[derive(Clone, Debug, PartialEq)]
@@ -50,6 +50,14 @@ impl Case {
         };
         let found = match functions::named(function) {
             Some(function) => given(inputs).and_then(|r| function.answer(&r, &mut NoSteps).map(|a| (function, a))),
+            // So does a table, whose rows stand in its answer.
+            None if function != "plan" => {
+                let table = tables::named(function).expect("a function, a table or a plan");
+                match given(inputs).and_then(|request| table.rows(&request, &mut |_| {})) {
+                    Ok(()) => return case,
+                    Err(error) => Err(error),
+                }
+            }
             // A plan answers part by part; only a request that is none has a code of its own.
             None => match given(inputs).and_then(|request| carb_core::plan::plan(&request)) {
                 Ok(_) => return case,
@@ -194,6 +202,16 @@ fn usual(name: Name) -> (f64, f64) {
         Key::Abv => (0.0, 14.0),
         Key::Altitude => (-100.0, 3500.0),
         Key::Gravity => (0.985, 1.14),
+        Key::OriginalGravity => (1.03, 1.12),
+        Key::OriginalPlato => (8.0, 27.0),
+        Key::CurrentGravity => (0.99, 1.06),
+        Key::CurrentPlato => (-2.0, 15.0),
+        Key::FinalGravity => (0.985, 1.03),
+        Key::FinalPlato => (-3.0, 6.0),
+        Key::Dose => (0.0, 30.0),
+        Key::SugarGravity => (1.2, 1.44),
+        Key::Cylinder => (250.0, 304.0),
+        Key::RelativeViscosity => (1.0, 2.0),
         Key::SolubilityFactor | Key::ResidualFactor | Key::YieldFactor => (0.9, 1.1),
         _ => (low, high),
     };
@@ -251,7 +269,51 @@ const BY_HAND: &[(&str, &str)] = &[
     ("package_carbonation", "gauge_bar=1.8;temperature_c=20;headspace_percent=4"),
     ("package_carbonation", "gauge_bar=-1.01;temperature_c=20;headspace_percent=4;altitude_m=0"),
     ("package_carbonation", "gauge_bar=1.8;temperature_c=60;headspace_percent=0.5;altitude_m=0"),
+    ("dissolved_co2", "gauge_psi=12;temperature_f=38;altitude_m=0;model=chart_quadratic"),
+    ("dissolved_co2", "abs_bar=29;temperature_c=0;model=chart_quadratic"),
+    ("dissolved_co2", "abs_bar=2;temperature_c=10;beverage=water;model=iapws_water"),
+    ("dissolved_co2", "abs_bar=2;temperature_c=10;beverage=water;model=carroll_water"),
+    ("dissolved_co2", "abs_bar=2;temperature_c=10;beverage=wine;model=chart_fit"),
+    ("keg_pressure", "co2_g_per_l=5.5;temperature_c=7;altitude_m=0;model=european"),
+    ("attenuation", "original_sg=1.048;current_sg=1.010"),
+    ("attenuation", "original_plato=14.08;current_plato=3.11;real_extract_model=quotient"),
+    ("attenuation", "original_plato=12;current_sg=1.06;extract_scale=lincoln"),
+    ("attenuation", "original_sg=1.048;original_plato=12;current_sg=1.010"),
+    ("gravity_co2", "current_sg=1.013;final_sg=1.012"),
+    ("gravity_co2", "current_sg=1.010;final_plato=3"),
+    ("addition", "addition=lactose;dose_g_per_l=25"),
+    ("addition", "addition=maltodextrin;dose_g_per_l=20"),
+    ("addition", "addition=erythritol;dose_g_per_l=20"),
+    ("addition", "addition=sweetener_packets;dose_g_per_l=10"),
+    ("addition", "addition=glucose;dose_g_per_l=10"),
+    ("addition", "addition=custom;dose_g_per_l=10"),
+    ("addition", "addition=custom;sugar_sg=1.33;sugar_fermentable_percent=95;sugar_kind=hexose;dose_g_per_l=8"),
+    ("addition", "dose_g_per_l=10"),
+    (
+        "priming_sugar",
+        "volumes=2.5;warmest_c=20;packaged_l=20;altitude_m=0;sugar=custom;sugar_water_percent=20;sugar_fermentable_percent=95;sugar_kind=disaccharide",
+    ),
+    ("priming_sugar", "volumes=2.5;warmest_c=20;packaged_l=20;altitude_m=0;sugar_water_percent=20"),
+    ("drink_properties", "temperature_c=4;sg=1.010"),
+    ("drink_properties", "temperature_c=4;beverage=soft_drink"),
+    ("co2_saturation", "cylinder_c=20"),
+    ("co2_saturation", "cylinder_c=31"),
+    ("solubility_models", "volumes=2.5;temperature_f=38;altitude_m=0"),
+    ("solubility_models", "abs_bar=2;temperature_c=20;beverage=wine"),
+    ("solubility_models", "gauge_bar=2;temperature_c=20"),
+    ("solubility_models", "gauge_bar=2;volumes=2;temperature_c=20;altitude_m=0"),
+    ("fermentables", ""),
+    ("sweeteners", ""),
+    ("carbonation_ranges", ""),
+    ("bottle_sizes", ""),
+    ("bottle_classes", ""),
+    ("keg_sizes", ""),
+    ("cylinder_sizes", ""),
+    ("units", ""),
+    ("fermentables", "volumes=2"),
     ("gravity", "sg=1.048"),
+    ("gravity", "sg=1.048;extract_scale=lincoln"),
+    ("gravity", "plato=12;extract_scale=quick"),
     ("gravity", "plato=12"),
     ("gravity", "sg=1.5"),
     ("gravity", "sg=1.048;plato=12"),

@@ -4,7 +4,7 @@ use carb_core::basis::{Answer, Function, Input, Need, Values};
 use carb_core::evidence::NoSteps;
 use carb_core::plan::json;
 use carb_core::quantity::{Key, Name};
-use carb_core::table::FUNCTIONS;
+use carb_core::table::{FUNCTIONS, TABLES};
 use std::fs;
 
 const ROOT: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/..");
@@ -25,6 +25,11 @@ fn the_table_of_the_readme_is_that_of_the_library() {
         let summary = function.summary.trim_end_matches('.');
         let sources = sources.join(", ");
         table += &format!("| {summary} | `{home}` | `carb_{name}` | `carb.{name}` | {sources} |\n");
+    }
+    for rows in TABLES {
+        let (name, summary) = (rows.name, rows.summary.trim_end_matches('.'));
+        let home = format!("table::tables::named(\"{name}\")");
+        table += &format!("| {summary} | `{home}` | `carb_json(\"{name}\", ...)` | `carb.{name}` | a table |\n");
     }
     table += "| A whole packaging day, bottles and keg | `plan::plan` | `carb_json(\"plan\", ...)` | `carb.plan` | all of these |\n";
     let path = format!("{ROOT}/README.md");

@@ -7,6 +7,7 @@ Run from anywhere: python3 high_precision.py
 """
 
 import random
+from itertools import chain
 from pathlib import Path
 
 import mpmath
@@ -20,7 +21,8 @@ M = mpf("44.0095")  # g/mol
 VOLUME = M / mpf("22.263")  # g/L
 ATM = mpf(101325)
 PSI = mpf("0.45359237") * mpf("9.80665") / mpf("0.0254") ** 2
-HEXOSE, DISACCHARIDE, MONOHYDRATE = mpf("180.156"), mpf("342.297"), mpf("198.171")
+HEXOSE, DISACCHARIDE, TRISACCHARIDE = mpf("180.156"), mpf("342.297"), mpf("504.438")
+MONOHYDRATE, ETHANOL = mpf("198.171"), mpf("46.069")
 
 # ------------------------------------------------------------------------------------------------- units
 
@@ -30,6 +32,7 @@ SCALE = {
     "l": mpf(1), "ml": mpf("0.001"), "us_gal": mpf("3.785411784"), "imp_gal": mpf("4.54609"),  # to litres
     "g": mpf(1), "kg": mpf(1000), "oz": mpf("28.349523125"), "lb": mpf("453.59237"),  # to grams
     "m": mpf(1), "ft": mpf("0.3048"), "percent": mpf(1), "multiplier": mpf(1), "sg": mpf(1), "plato": mpf(1),
+    "kg_per_m3": mpf(1), "pa_s": mpf(1), "mpa_s": mpf("0.001"), "cp": mpf("0.001"), "m2_per_s": mpf(1),
 }
 
 
@@ -103,15 +106,23 @@ def station_pressure(sea_level, z):
     return sea_level * power(1 - mpf("0.0065") * height / mpf("288.15"), mpf("5.25588"))
 
 
-def hexose_yield():
-    return 2 * M / HEXOSE
+def water_viscosity(t):
+    """Patek and others 2009, at 1 bar, Pa s."""
+    terms = (("280.68", "-1.9"), ("511.45", "-7.7"), ("61.131", "-19.6"), ("0.45903", "-40"))
+    return mpf("1e-6") * sum(mpf(a) * power(t / 300, mpf(n)) for a, n in terms)
 
 
 def disaccharide_yield():
     return 4 * M / DISACCHARIDE
 
 
-SUGARS = {  # hexose and disaccharide per gram as sold
+def sugar_yield(parts, product):
+    """Grams of CO2 or ethanol per gram: a hexose gives 2 molecules of each, a disaccharide 4, a trisaccharide 6."""
+    each = (2 / HEXOSE, 4 / DISACCHARIDE, 6 / TRISACCHARIDE)
+    return product * sum(part * molecules for part, molecules in zip(parts, each))
+
+
+SUGARS = {  # hexose, disaccharide and, where there is any, trisaccharide per gram as sold
     "dextrose_monohydrate": (HEXOSE / MONOHYDRATE, mpf(0)),
     "dextrose_anhydrous": (mpf(1), mpf(0)),
     "sucrose": (mpf(0), mpf(1)),
@@ -119,6 +130,52 @@ SUGARS = {  # hexose and disaccharide per gram as sold
     "honey": (mpf("0.695"), mpf("0.013") + mpf("0.0355")),
     "maple_syrup": (mpf("0.021"), mpf("0.583")),
 }
+HIGHEST = {  # the most CO2 from a gram of any sample; by the composition where that is more
+    "dextrose_monohydrate": "0.447", "dextrose_anhydrous": "0.489", "sucrose": "0.5143", "dry_malt_extract": "0.34",
+    "honey": "0.39", "maple_syrup": "0.335",
+}
+PRODUCTS = {  # hexose and disaccharide in 100 g as sold, and the most CO2 from a gram
+    "table_sugar": ("0", "99.80", "0.514"), "icing_sugar": ("0", "97.81", "0.51"),
+    "turbinado": ("0", "99.19", "0.512"), "demerara": ("0", "98.4", "0.51"), "brown_sugar": ("2.5", "94.5", "0.50"),
+    "maple_sugar": ("0", "84.87", "0.45"), "invert_syrup": ("77", "0", "0.39"), "hfcs_42": ("67.45", "0", "0.33"),
+    "hfcs_55": ("75.65", "0", "0.37"), "high_maltose_syrup": ("0", "61.25", "0.33"),
+    "molasses": ("25", "29", "0.33"), "blackstrap_molasses": ("15.5", "30", "0.26"),
+    "cane_syrup": ("36.6", "36.6", "0.38"), "agave_syrup": ("68", "0", "0.37"), "candi_syrup": ("63.75", "0", "0.36"),
+    "liquid_malt_extract": ("0", "49.6", "0.28"), "apple_juice": ("9.62", "0", "0.06"),
+    "apple_concentrate": ("38.83", "0", "0.20"), "grape_juice": ("14.20", "0", "0.10"),
+    "orange_juice": ("4.38", "4.38", "0.048"), "pineapple_juice": ("4.99", "4.99", "0.054"),
+    "raisins": ("59.19", "0", "0.31"), "dates": ("39.55", "23.80", "0.33"),
+}
+MORE = {}  # what else may be added, in a gram
+for name, (hexose, disaccharide, high) in PRODUCTS.items():
+    MORE[name] = (mpf(hexose) / 100, mpf(disaccharide) / 100)
+    HIGHEST[name] = high
+for name, dry, parts, high in (
+    ("corn_syrup_42", "0.80", ("0.19", "0.14", "0.11"), "0.20"), ("corn_syrup_63", "0.82", ("0.37", "0.30", "0.13"), "0.35")
+):
+    MORE[name] = tuple(mpf(dry) * mpf(part) for part in parts)
+    HIGHEST[name] = high
+SWEETENERS = {
+    "lactose": "0", "maltodextrin": "0.05", "sucralose": "0", "aspartame": "0", "saccharin": "0", "stevia": "0",
+    "erythritol": "0", "xylitol": "0", "sorbitol": "0", "sweetener_packets": "0.42",
+}
+for name, high in SWEETENERS.items():
+    MORE[name] = (mpf(0), mpf(0))
+    HIGHEST[name] = high
+
+
+def custom(request):
+    """A sugar of one's own: hexose, disaccharide, trisaccharide in a gram."""
+    dry = 1 - mpf(request.get("sugar_water_percent", 0)) / 100
+    if "sugar_sg" in request:
+        # A litre of water and of sugar that takes 0.6146 + 0.0182 w litres a kilogram, w its share: solved for w.
+        water = 1 / mpf("0.9982")
+        missing = water * (1 - 1 / mpf(request["sugar_sg"]))
+        a, b = mpf("0.0182"), water - mpf("0.6146")
+        dry = (b - mpmath.sqrt(b**2 - 4 * a * missing)) / (2 * a)
+    share = dry * mpf(request["sugar_fermentable_percent"]) / 100
+    kinds = ("hexose", "disaccharide", "trisaccharide")
+    return tuple(share if kind == request["sugar_kind"] else mpf(0) for kind in kinds)
 
 # ------------------------------------------------------------------------------------------- solubility
 
@@ -145,16 +202,57 @@ def eu_ratio(a, e):
     return (mpf("0.86") - mpf("0.01") * a) / mpf("0.86") * (1 - mpf("0.00144") * e)
 
 
-def core(p, total, t, factor, k):
-    """Weiss with fugacity and Poynting term, g/L of solution."""
-    k0 = exp(mpf("-60.2409") + mpf("93.4517") * (100 / t) + mpf("23.3585") * log(t / 100))
-    m = k0 * (p / ATM) * fugacity_coefficient(total, t) * exp(-mpf("32.3e-6") * (total - ATM) / (R * t))
+def weiss(t):
+    return exp(mpf("-60.2409") + mpf("93.4517") * (100 / t) + mpf("23.3585") * log(t / 100))
+
+
+def by_mole_fraction(henry, t):
+    """K0 in mol/(kg atm) from Pa per mole fraction, from the pressure of the vapour to one atmosphere."""
+    poynting = exp(-mpf("32.3e-6") * (ATM - vapour_pressure(t)) / (R * t))
+    return 1000 / mpf("18.015268") * ATM / henry * poynting
+
+
+def iapws(t):
+    """IAPWS G7-04."""
+    tr = t / mpf("647.096")
+    tau = 1 - tr
+    terms = mpf("-8.55445") / tr + mpf("4.01195") * power(tau, mpf("0.355")) / tr
+    terms += mpf("9.52345") * power(tr, mpf("-0.41")) * exp(tau)
+    return by_mole_fraction(vapour_pressure(t) * exp(terms), t)
+
+
+def carroll(t):
+    """Carroll, Slupsky and Mather 1991."""
+    ln = mpf("-6.8346") + mpf("1.2817e4") / t - mpf("3.7668e6") / t**2 + mpf("2.997e8") / t**3
+    return by_mole_fraction(mpf(10) ** 6 * exp(ln), t)
+
+
+K0 = {"water_core": weiss, "iapws_water": iapws, "carroll_water": carroll}
+
+
+def core(p, total, t, factor, k, k0=weiss):
+    """Weiss, or another K0, with fugacity and Poynting term, g/L of solution."""
+    m = k0(t) * (p / ATM) * fugacity_coefficient(total, t) * exp(-mpf("32.3e-6") * (total - ATM) / (R * t))
     return k * factor * m * M / (1000 / water_density(t) + mpf("0.0335") * m)
 
 
 def chart(total, t, k):
     f = t * 9 / 5 - mpf("459.67")
     return VOLUME * k * (total / PSI * (mpf("0.01821") + mpf("0.090115") * exp(-(f - 32) / mpf("43.11"))) - mpf("0.003342"))
+
+
+def chart_quadratic(total, t, k):
+    """Psi by gauge at sea level is a quadratic in volumes; the lower of its two roots is the physical one."""
+    f = t * 9 / 5 - mpf("459.67")
+    bend, slope = mpf("0.0684226"), mpf("0.173354") * f + mpf("4.24267")
+    missing = (total - ATM) / PSI - (mpf("-16.6999") - mpf("0.0101059") * f + mpf("0.00116512") * f**2)
+    square = slope**2 - 4 * bend * missing
+    # Beyond its summit the chart holds any amount, so that a search turns back.
+    return VOLUME * k * (slope - mpmath.sqrt(square)) / (2 * bend) if square >= 0 else mpmath.inf
+
+
+def european(total, t, k):
+    return k * 10 * total / 100000 * exp(mpf("-10.73797") + mpf("2617.25") / t)
 
 
 def eu_wine(total, t, a, e, k):
@@ -182,10 +280,14 @@ class Drink:
         total = p + vapour_pressure(t) + other
         if self.model == "chart_fit":
             return chart(total, t, self.k)
+        if self.model == "chart_quadratic":
+            return chart_quadratic(total, t, self.k)
+        if self.model == "european":
+            return european(total, t, self.k)
         if self.model == "eu_wine":
             return eu_wine(total, t, self.a, self.e, self.k)
         factor = midpoint if self.kind in ("cider", "mead") else laboratory
-        return core(p, total, t, factor(self.a, self.e), self.k)
+        return core(p, total, t, factor(self.a, self.e), self.k, K0[self.model])
 
     def under(self, total, t):
         return self.dissolved(total - vapour_pressure(t), 0, t)
@@ -230,6 +332,15 @@ class Request(dict):
         if measured is not None:
             return measured
         return station_pressure(self.pressure("sea_level", ATM), self.quantity("altitude", ("m", "ft")))
+
+    def strength(self, role, scale):
+        """An extract by sg or plato, as both."""
+        name = f"{role}_sg" if role else "sg"
+        if name in self:
+            sg = mpf(self[name])
+            return sg, plato_of(sg, scale)
+        plato = mpf(self[f"{role}_plato" if role else "plato"])
+        return sg_of(plato, scale), plato
 
     def factor(self, role):
         return mpf(self.get(role + "_multiplier", 1))
@@ -281,8 +392,7 @@ def priming_sugar(request):
         p = solve(lambda p: drink.dissolved(p, 0, room), wanted)
         headspace = mpf(request.get("headspace_percent", 4))
         wanted = content(wanted, p, room, request.temperature("warmest"), headspace)
-    hexose, disaccharide = SUGARS[request.get("sugar", "sucrose")]
-    sugar = hexose * hexose_yield() + disaccharide * disaccharide_yield()
+    sugar = sugar_yield(SUGARS[request.get("sugar", "sucrose")], M)
     real = real_yield(request, basis)
     own = disaccharide_yield() * real * drink.fermentable
     dose = (wanted - residual(request, basis) - own) / (sugar * real)
@@ -343,23 +453,117 @@ def package_carbonation(request):
     return without | {name: min(value, without[name[len("least_"):]]) for name, value in least.items()}
 
 
-def plato_of(sg):
+def plato_of(sg, scale):
+    if scale == "lincoln":
+        return mpf("-463.37") + mpf("668.72") * sg - mpf("205.35") * sg**2
+    if scale == "quick":
+        return 259 - 259 / sg
     return mpf("-616.868") + mpf("1111.14") * sg - mpf("630.272") * sg**2 + mpf("135.997") * sg**3
 
 
-def gravity(request):
-    if "sg" in request:
-        sg = mpf(request["sg"])
-        return {"plato": plato_of(sg), "sg": sg}
-    wanted, low, high = mpf(request["plato"]), mpf("0.9"), mpf("1.3")
-    assert plato_of(low) < wanted < plato_of(high)
+def sg_of(plato, scale):
+    low, high = mpf("0.9"), mpf("1.3")
+    assert plato_of(low, scale) < plato < plato_of(high, scale)
     for _ in range(190):
         middle = (low + high) / 2
-        if plato_of(middle) < wanted:
+        if plato_of(middle, scale) < plato:
             low = middle
         else:
             high = middle
-    return {"sg": (low + high) / 2, "plato": wanted}
+    return (low + high) / 2
+
+
+def gravity(request):
+    sg, plato = request.strength("", request.get("extract_scale", "asbc"))
+    return {"sg": sg, "plato": plato}
+
+
+WATER_20 = mpf("0.99820")  # kg/L, on which sg rests
+
+
+def attenuation(request):
+    scale = request.get("extract_scale", "asbc")
+    (original_sg, o), (sg, a) = request.strength("original", scale), request.strength("current", scale)
+    balling = mpf("0.1808") * o + mpf("0.8192") * a
+    if request.get("real_extract_model", "balling") == "quotient":
+        r = (mpf("0.814") + mpf("0.000862") * o) * (o - a) / o
+        e, real = o * (1 - r) / (1 - mpf("0.005161") * r * o), 100 * r
+    else:
+        e, real = balling, 100 * (1 - balling / o)
+    abw = (o - balling) / (mpf("2.0665") - mpf("0.010665") * o)
+    return {
+        "real_extract": e,
+        "apparent_attenuation": 100 * (o - a) / o,
+        "real_attenuation": real,
+        "abw": abw,
+        "abv": abw * sg / mpf("0.794"),
+        "quick_abv": mpf("131.25") * (original_sg - sg),
+        "extract": 10 * e * WATER_20 * sg,
+    }
+
+
+def gravity_co2(request):
+    scale = request.get("extract_scale", "asbc")
+    (sg, current), (_, final) = request.strength("current", scale), request.strength("final", scale)
+    fermentable = mpf("0.8192") * (current - final) * 10 * WATER_20 * sg
+    return {
+        "fermentable": fermentable,
+        "balling": fermentable * mpf("0.9565") / mpf("2.0665"),
+        "theory": fermentable * disaccharide_yield(),
+    }
+
+
+THICKER = {  # viscosity by that of water
+    "water": "1", "beer": "1.6", "cider": "1.6", "mead": "1.6", "wine": "1.7", "soft_drink": "1.3",
+}
+
+
+def drink_properties(request):
+    drink, t = Drink(request, "handbook"), request.temperature("temperature")
+    sg = mpf(request.get("sg", 1 + mpf("0.000387") * drink.e - mpf("0.00143") * drink.a))
+    f = mpf(request.get("viscosity_multiplier", THICKER[drink.kind]))
+    # Ethanol makes a drink expand more than water does.
+    expansion = water_density(t) / water_density(mpf("293.15")) * (1 - mpf("3.8e-7") * drink.a**2 * (t - mpf("293.15")))
+    return {
+        "density": 1000 * WATER_20 * sg * expansion,
+        "viscosity": f * water_viscosity(t),
+        "diffusivity": mpf("13.942e-9") * power(t / 227 - 1, mpf("1.7094")) / f,
+    }
+
+
+def co2_saturation(request):
+    """Span and Wagner 1996, the ancillary equations."""
+    t = request.temperature("cylinder")
+    x = 1 - t / mpf("304.1282")
+
+    def series(*terms):
+        return sum(mpf(a) * power(x, n) for a, n in terms)
+
+    half, third = mpf("0.34"), mpf(1) / 3
+    pressure = series(("-7.0602087", 1), ("1.9391218", mpf("1.5")), ("-1.6463597", 2), ("-3.2995634", 4))
+    liquid = series(("1.9245108", half), ("-0.62385555", mpf("0.5")), ("-0.32731127", 5 * third),
+                    ("0.39245142", mpf(11) / 6))
+    vapour = series(("-1.7074879", half), ("-0.8227467", mpf("0.5")), ("-4.6008549", 1), ("-10.111178", 7 * third),
+                    ("-29.742252", 14 * third))
+    return {
+        "abs": mpf("7377300") * exp(mpf("304.1282") / t * pressure),
+        "liquid_density": mpf("467.6") * exp(liquid),
+        "vapour_density": mpf("467.6") * exp(vapour),
+    }
+
+
+def addition(request):
+    name, dose = request["addition"], request.quantity("dose", ("g_per_l",))
+    parts = custom(request) if name == "custom" else (SUGARS | MORE)[name]
+    real = real_yield(request, request.get("basis", "handbook"))
+    fermented = dose * real
+    highest = max(mpf(HIGHEST.get(name, 0)), sugar_yield(parts, M))
+    return {
+        "expected": fermented * sugar_yield(parts, M),
+        "worst": dose * highest * max(mpf(1), real),
+        # 1 % vol is 10 mL/L, at 0.78924 g/mL.
+        "added_abv": fermented * sugar_yield(parts, ETHANOL) / mpf("7.8924"),
+    }
 
 
 def ambient_pressure(request):
@@ -368,7 +572,7 @@ def ambient_pressure(request):
 
 FUNCTIONS = {f.__name__: f for f in (
     dissolved_co2, keg_pressure, residual_co2, priming_sugar, package_pressure, package_carbonation, gravity,
-    ambient_pressure
+    ambient_pressure, attenuation, gravity_co2, drink_properties, co2_saturation, addition
 )}
 
 # ------------------------------------------------------------------------------------------------ cases
@@ -380,30 +584,35 @@ AIR = ("altitude_m=0", "altitude_m=240", "altitude_m=1609.344", "altitude_ft=528
 SWEET = ("cider", "mead", "wine", "soft_drink")
 
 
-def cases():
-    rng = random.Random(20240229)
+class Draw(random.Random):
+    """The random parts of a request."""
 
-    def decimal(low, high, digits=3):
-        return f"{rng.uniform(low, high):.{digits}f}"
+    def decimal(self, low, high, digits=3):
+        return f"{self.uniform(low, high):.{digits}f}"
 
-    def air():
-        return rng.choice(AIR)
+    def air(self):
+        return self.choice(AIR)
 
-    def living(kind):
+    def living(self, kind):
         if kind in SWEET:
-            return rng.choice(("yeast=none", f"fermentable_g_per_l={decimal(0, 2.5, 2)}"))
-        return rng.choice(("", f"fermentable_g_per_l={decimal(0, 2.5, 2)}"))
+            return self.choice(("yeast=none", f"fermentable_g_per_l={self.decimal(0, 2.5, 2)}"))
+        return self.choice(("", f"fermentable_g_per_l={self.decimal(0, 2.5, 2)}"))
 
-    def composition(kind):
+    def composition(self, kind):
         if kind == "water":
             return ""
-        return rng.choice(("", f"abv_percent={decimal(0, 14, 2)};extract_g_per_l={decimal(0, 120, 1)}",
-                           f"abv_percent={decimal(2, 20, 1)}", f"extract_g_per_l={decimal(0, 60, 2)}"))
+        return self.choice(("", f"abv_percent={self.decimal(0, 14, 2)};extract_g_per_l={self.decimal(0, 120, 1)}",
+                            f"abv_percent={self.decimal(2, 20, 1)}", f"extract_g_per_l={self.decimal(0, 60, 2)}"))
 
+
+def join(*parts):
+    return ";".join(part for part in parts if part)
+
+
+def cases():
+    rng = Draw(20240229)
+    decimal, air, living, composition = rng.decimal, rng.air, rng.living, rng.composition
     models = ("", "model=chart_fit", "model=water_core", "model=eu_wine")
-
-    def join(*parts):
-        return ";".join(part for part in parts if part)
 
     # Dissolved CO2: the worked and printed points first, then every drink on both bases and by every model.
     yield "dissolved_co2", "gauge_psi=12;temperature_f=38;altitude_m=0", "co2_g_per_l volumes"
@@ -520,6 +729,134 @@ def cases():
         yield "ambient_pressure", altitude, rng.choice(("ambient_kpa", "ambient_psi", "ambient_bar"))
 
 
+RANGES = {  # the temperatures in degrees Celsius and the pressures by gauge in bar at which a model is asked
+    "chart_quadratic": (0, 12, 0.4, 2), "european": (0, 20, 0.3, 3), "iapws_water": (1.1, 45, 0.2, 6),
+    "carroll_water": (0, 60, 0.2, 6),
+}
+
+
+def later_cases():
+    """What came later, from a seed of its own so that the rows above stay as they are."""
+    rng = Draw(20250301)
+    decimal, air, living, composition = rng.decimal, rng.air, rng.living, rng.composition
+
+    def temperature(role, low, high):
+        unit = rng.choice("ccfk")
+        shifted = {"c": lambda c: c, "f": lambda c: c * 9 / 5 + 32, "k": lambda c: c + 273.15}[unit]
+        return f"{role}_{unit}={decimal(shifted(low), shifted(high), 2)}"
+
+    # The other solubility models, on every function that takes one.
+    for model, (cold, warm, least, most) in RANGES.items():
+        for kind in KINDS:
+            start = join(f"beverage={kind}", f"model={model}", rng.choice(("", "basis=handbook", "basis=physical")))
+            k = lambda: rng.choice(("", "", f"solubility_multiplier={decimal(0.9, 1.1)}"))
+            headspace = lambda: rng.choice(("", f"headspace_percent={decimal(3, 30, 1)}"))
+            wanted = lambda: rng.choice((f"volumes={decimal(2, 3)}", f"co2_g_per_l={decimal(4.2, 6)}"))
+            gauge = lambda: rng.choice((f"gauge_bar={decimal(least, most)}",
+                                        f"gauge_kpa={decimal(100 * least, 100 * most, 1)}",
+                                        f"gauge_psi={decimal(14.6 * least, 14.4 * most, 1)}"))
+
+            pressure = rng.choice((f"{gauge()};{air()}", f"abs_bar={decimal(least + 1, most + 1)}"))
+            inputs = join(start, pressure, temperature("temperature", cold, warm), composition(kind), k())
+            yield "dissolved_co2", inputs, "co2_g_per_l"
+
+            inputs = join(start, wanted(), temperature("temperature", cold, warm), air(), composition(kind), k())
+            yield "keg_pressure", inputs, rng.choice(("gauge_kpa", "gauge_psi", "abs_bar", "gauge_bar"))
+
+            inputs = join(start, "residual_model=equilibrium", temperature("warmest", cold, min(warm, 44)), air(),
+                          composition(kind), k(), rng.choice(("", f"residual_multiplier={decimal(0.8, 1.3, 2)}")))
+            yield "residual_co2", inputs, "co2_g_per_l"
+
+            # Counting the headspace or asking the equilibrium is what brings the model in.
+            inputs = join(
+                start, f"sugar={rng.choice(tuple(SUGARS))}", wanted(),
+                f"warmest_c={decimal(max(cold, 4), min(warm, 28), 2)}", f"packaged_l={decimal(1, 60, 2)}",
+                rng.choice(("count_headspace=true", "residual_model=equilibrium",
+                            "count_headspace=true;residual_model=equilibrium")),
+                f"room_c={decimal(max(cold, 5), min(warm, 26), 1)}",
+                f"fermentable_g_per_l={decimal(0, 1, 2)}" if kind in SWEET else "",
+                air(), composition(kind), headspace(), k(),
+            )
+            yield "priming_sugar", inputs, rng.choice(("mass_g", "dose_g_per_l"))
+
+            inputs = join(start, wanted(), temperature("temperature", cold, warm), headspace(),
+                          rng.choice(("", f"filling_c={decimal(2, 20, 1)}")),
+                          air(), composition(kind), living(kind), k())
+            yield "package_pressure", inputs, "expected_gauge_kpa expected_co2_g_per_l worst_gauge_kpa"
+
+            inputs = join(start, gauge(), temperature("temperature", cold, min(warm, 45)), headspace(),
+                          rng.choice(("", f"filling_c={decimal(2, 20, 1)}")), air(), composition(kind), k())
+            yield ("package_carbonation", inputs,
+                   "total_co2_g_per_l dissolved_co2_g_per_l least_total_co2_g_per_l least_dissolved_co2_g_per_l")
+
+    scales = ("", "extract_scale=asbc", "extract_scale=lincoln", "extract_scale=quick")
+    for scale in scales[1:]:
+        for sg in ("0.992", "1.0003", "1.0123", "1.048", "1.0975", decimal(1, 1.12, 4)):
+            yield "gravity", join(f"sg={sg}", scale), "plato"
+        for plato in ("-1.8", "0", "3.1", "12", "22.75", decimal(0, 28, 2)):
+            yield "gravity", join(f"plato={plato}", scale), "sg"
+
+    def strength(role, low, high):
+        """Low and high in thousandths of sg above one."""
+        return rng.choice((f"{role}_sg={decimal(1 + low / 1000, 1 + high / 1000, 4)}",
+                           f"{role}_plato={decimal(low / 4, high / 4, 2)}"))
+
+    # Every scale with either real extract, from worts and from musts that end below water.
+    outputs = ("real_extract_plato real_attenuation_percent", "apparent_attenuation_percent abw_percent",
+               "abv_percent extract_g_per_l", "quick_abv_percent real_extract_plato")
+    yield "attenuation", "original_plato=12;current_plato=2.5", " ".join(outputs[:3]) + " quick_abv_percent"
+    yield "attenuation", "original_sg=1.048;current_sg=1.010", " ".join(outputs[:3]) + " quick_abv_percent"
+    for scale in scales:
+        for model in ("", "real_extract_model=balling", "real_extract_model=quotient"):
+            for asked in (outputs[:2], outputs[2:]):
+                inputs = join(strength("original", 30, 110), strength("current", -7, 26), scale, model)
+                yield "attenuation", inputs, " ".join(asked)
+
+    yield ("gravity_co2", "current_sg=1.014;final_sg=1.010",
+           "fermentable_g_per_l balling_volumes balling_co2_g_per_l theory_volumes theory_co2_g_per_l")
+    for scale in scales:
+        for _ in range(3):
+            yield ("gravity_co2", join(strength("current", 6, 20), strength("final", -2, 5), scale),
+                   rng.choice(("fermentable_g_per_l balling_co2_g_per_l", "theory_volumes balling_volumes",
+                               "theory_co2_g_per_l")))
+
+    yield "drink_properties", "temperature_c=20", "density_kg_per_m3 viscosity_mpa_s diffusivity_m2_per_s"
+    yield "drink_properties", "temperature_c=4;beverage=water", "density_kg_per_m3 viscosity_cp diffusivity_m2_per_s"
+    for kind in KINDS:
+        for more in ("", "sg", "viscosity_multiplier"):
+            extra = {"": "", "sg": f"sg={decimal(0.99, 1.06, 4)}",
+                     "viscosity_multiplier": f"viscosity_multiplier={decimal(1, 2.2, 2)}"}[more]
+            inputs = join(f"beverage={kind}", temperature("temperature", 0, 45), composition(kind), extra)
+            yield ("drink_properties", inputs,
+                   rng.choice(("density_kg_per_m3", "viscosity_mpa_s", "viscosity_pa_s", "viscosity_cp"))
+                   + rng.choice(("", " diffusivity_m2_per_s")))
+
+    density = "liquid_density_kg_per_m3 vapour_density_kg_per_m3"
+    for cylinder in ("cylinder_c=20", "cylinder_c=-20", "cylinder_f=70", "cylinder_k=273.15", "cylinder_c=30.5"):
+        yield "co2_saturation", cylinder, rng.choice(("abs_bar", "abs_psi", "abs_kpa")) + " " + density
+    for _ in range(4):
+        pressure = rng.choice(("abs_bar", "abs_psi", "abs_pa"))
+        yield "co2_saturation", temperature("cylinder", -18, 30), f"{pressure} {density}"
+
+    for sugar in SUGARS:
+        for basis in ("", "basis=handbook", "basis=physical"):
+            inputs = join(f"dose_g_per_l={decimal(1, 12, 2)}", f"addition={sugar}", basis,
+                          rng.choice(("", f"yield_percent={decimal(88, 101, 1)}")),
+                          rng.choice(("", f"yield_multiplier={decimal(0.9, 1.1, 2)}")))
+            yield "addition", inputs, rng.choice(("expected_co2_g_per_l", "expected_volumes")) + " added_abv_percent"
+
+    for name in (*PRODUCTS, "corn_syrup_42", "corn_syrup_63"):
+        inputs = join(f"dose_g_per_l={decimal(1, 12, 2)}", f"addition={name}", f"yield_percent={decimal(90, 100, 1)}")
+        yield "addition", inputs, "expected_volumes worst_co2_g_per_l added_abv_percent"
+    for name in SWEETENERS:
+        yield "addition", join(f"dose_g_per_l={decimal(1, 60, 2)}", f"addition={name}"), "worst_volumes"
+    for kind in ("hexose", "disaccharide", "trisaccharide"):
+        for water in (f"sugar_water_percent={decimal(0, 40, 1)}", f"sugar_sg={decimal(1.2, 1.42, 3)}"):
+            own = join("addition=custom", water, f"sugar_fermentable_percent={decimal(40, 100, 1)}", f"sugar_kind={kind}")
+            inputs = join(f"dose_g_per_l={decimal(1, 12, 2)}", own)
+            yield "addition", inputs, "expected_co2_g_per_l worst_volumes added_abv_percent"
+
+
 def outward(name, answer):
     role, unit = split_unit(name)
     return answer[role if role or unit not in ("sg", "plato") else unit] / SCALE[unit]
@@ -534,7 +871,7 @@ HEADER = """\
 
 def main():
     rows, seen = [], set()
-    for function, inputs, outputs in cases():
+    for function, inputs, outputs in chain(cases(), later_cases()):
         request = Request(pair.split("=") for pair in inputs.split(";"))
         answer = FUNCTIONS[function](request)
         # What has no answer is none of this file's business: a full bottle, no dose needed, a keg that holds more when open.

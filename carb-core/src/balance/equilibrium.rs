@@ -22,12 +22,17 @@ fn dissolved<S: Solubility>(model: S, p: f64, t: f64, abv: f64, extract: f64, st
     let (here, bits) = model.here(t, abv, extract, steps);
     let told = here.tell(p, 0.0, steps);
     let c = here.dissolved_under(p);
-    (c, if c < 0.0 { code::PRESSURE_TOO_LOW } else { bits | told })
+    let low = if c < 0.0 { code::PRESSURE_TOO_LOW } else { bits | told };
+    (c, if p > here.most() { code::PRESSURE_TOO_HIGH } else { low })
 }
 
-/// Below the pressure at which the model leaves no CO2 in the drink, there is no equilibrium.
-fn too_low<S: Solubility>(model: S, key: Key, value: f64, ambient: f64, [t, abv, extract]: [f64; 3]) -> Error {
+/// Below the pressure at which the model leaves no CO2 in the drink, there is no equilibrium; nor where the model ends.
+fn none<S: Solubility>(model: S, status: i32, key: Key, value: f64, ambient: f64, x: [f64; 3]) -> Error {
+    let [t, abv, extract] = x;
     let (here, _) = model.here(t, abv, extract, &mut NoSteps);
+    if status == code::PRESSURE_TOO_HIGH {
+        return Error::PressureTooHigh { parameter: Name::first(key), limit: here.most() };
+    }
     Error::PressureTooLow { parameter: Name::first(key), value, low: here.total_pressure(0.0) - ambient }
 }
 
@@ -38,8 +43,8 @@ impl<S: Solubility> Kernel<4, 1> for FromAbsolute<S> {
         let (c, status) = dissolved(self.0, p, t, abv, extract, steps);
         ([c], status)
     }
-    fn explain(&self, _: i32, [p, rest @ ..]: [f64; 4]) -> Error {
-        too_low(self.0, Key::Absolute, p, 0.0, rest)
+    fn explain(&self, status: i32, [p, rest @ ..]: [f64; 4]) -> Error {
+        none(self.0, status, Key::Absolute, p, 0.0, rest)
     }
 }
 
@@ -51,8 +56,8 @@ impl<S: Solubility> Kernel<5, 1> for FromGauge<S> {
         let (c, status) = dissolved(self.0, p, t, abv, extract, steps);
         ([c], status)
     }
-    fn explain(&self, _: i32, [gauge, ambient, rest @ ..]: [f64; 5]) -> Error {
-        too_low(self.0, Key::Gauge, gauge, ambient, rest)
+    fn explain(&self, status: i32, [gauge, ambient, rest @ ..]: [f64; 5]) -> Error {
+        none(self.0, status, Key::Gauge, gauge, ambient, rest)
     }
 }
 

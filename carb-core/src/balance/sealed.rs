@@ -159,8 +159,12 @@ impl<H: Here> Sealed<H> {
         let second = self.newton(self.newton(first, content), content);
         let co2 = self.newton(self.newton(second, content), content);
         let total = co2 + self.here.vapour() + self.air;
-        let open = (self.content(co2) - content).abs() > CLOSURE * content + TINY;
-        let unclosed = if open { code::NOT_CONVERGED } else { 0 };
+        // Some models hold a little, or less than nothing, without any CO2: rounding is relative to that too.
+        let scale = content + self.content(0.0).abs();
+        let open = (self.content(co2) - content).abs() > CLOSURE * scale + TINY;
+        // Where a model ends, no pressure holds more.
+        let lost = if self.here.most() < f64::INFINITY { code::PRESSURE_TOO_HIGH } else { code::NOT_CONVERGED };
+        let unclosed = if open { lost } else { 0 };
         let below = if self.content(0.0) > content * (1.0 + SLACK) + TINY { code::TARGET_BELOW_HELD } else { unclosed };
         let high = if total > MOST { code::PRESSURE_TOO_HIGH } else { below };
         (co2, if self.gas < LEAST_GAS { code::VESSEL_FULL } else { high })

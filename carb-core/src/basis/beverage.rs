@@ -2,6 +2,7 @@
 
 use crate::error::Error;
 use crate::evidence::caution::{ASSUMED_COMPOSITION, ASSUMED_FINISHED, Caution, Cautions};
+use crate::property::solubility::Model;
 use crate::property::solubility::composition::Factor;
 use crate::quantity::{Concentration, Key, Percent};
 
@@ -43,6 +44,29 @@ impl Kind {
             Kind::Mead => (12.0, 20.0),
             Kind::Wine => (12.0, 5.0),
             Kind::SoftDrink => (0.0, 100.0),
+        }
+    }
+
+    /// The solubility models made for the drink, each with its uncertainty
+    /// (k = 2, percent): judgement, from the scatter of measurements and the spread of the models.
+    pub const fn models(self) -> &'static [(Model, f64)] {
+        use Model::*;
+        match self {
+            Kind::Water => &[(WaterCore, 2.0), (IapwsWater, 5.0), (CarrollWater, 3.0)],
+            Kind::Beer => &[(ChartFit, 5.0), (ChartQuadratic, 5.0), (European, 5.0), (WaterCore, 6.0)],
+            Kind::Cider | Kind::Mead => &[(WaterCore, 8.0), (EuWine, 10.0), (ChartFit, 10.0)],
+            Kind::Wine => &[(EuWine, 6.0), (WaterCore, 10.0)],
+            Kind::SoftDrink => &[(WaterCore, 3.0), (IapwsWater, 6.0), (CarrollWater, 4.0)],
+        }
+    }
+
+    /// Viscosity over that of water; judgement, between 1.4 and 1.8 for beer.
+    pub const fn relative_viscosity(self) -> f64 {
+        match self {
+            Kind::Water => 1.0,
+            Kind::Beer | Kind::Cider | Kind::Mead => 1.6,
+            Kind::Wine => 1.7,
+            Kind::SoftDrink => 1.3,
         }
     }
 

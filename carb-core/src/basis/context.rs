@@ -4,7 +4,7 @@ use super::ambient::{self, Ambient};
 use super::beverage::{Beverage, Kind};
 use crate::error::Error;
 use crate::evidence::Steps;
-use crate::evidence::caution::{Caution, Cautions, PRACTICE_CHART};
+use crate::evidence::caution::{Caution, Cautions, FOREIGN_MODEL, PRACTICE_CHART};
 use crate::property::solubility::Model;
 
 /// Which set of assumptions to start from.
@@ -158,6 +158,12 @@ impl Context {
         self.basis.model_for(self.beverage.kind)
     }
 
+    /// Uncertainty (k = 2, percent) of the solubility model for the drink; `None` where it was not made for it.
+    pub fn model_uncertainty(&self) -> Option<f64> {
+        let model = self.model();
+        self.beverage.kind.models().iter().find(|(made, _)| *made == model).map(|(_, percent)| *percent)
+    }
+
     /// The pressure of the air outside, Pa.
     ///
     /// # Errors
@@ -171,6 +177,9 @@ impl Context {
     /// Notes what the choice of model means for this drink.
     pub fn note_model(&self, cautions: &mut Cautions) {
         self.beverage.note_composition(cautions);
+        if self.model_uncertainty().is_none() {
+            cautions.add(Caution::of(&FOREIGN_MODEL, self.beverage.abv()));
+        }
         if self.model() == Model::ChartFit && matches!(self.beverage.kind, Kind::Cider | Kind::Mead) {
             cautions.add(Caution::of(&PRACTICE_CHART, self.beverage.abv()));
         }

@@ -5,8 +5,11 @@ use super::beverage::{Beverage, Kind, Yeast};
 use super::context::{Basis, BasisName, Context, ResidualModel};
 use super::kernel;
 use crate::error::Error;
-use crate::property::fermentable::{self, FERMENTABLES, Fermentable, Refusal};
+use crate::property::attenuation::RealExtractModel;
+use crate::property::fermentable::{self, FERMENTABLES, Fermentable, SugarKind};
+use crate::property::gravity::Scale;
 use crate::property::solubility::Model;
+use crate::property::sweetener::{self, SWEETENERS};
 use crate::quantity::field::{COUNT, Kind as FieldKind};
 use crate::quantity::name::TEXT_BYTES;
 use crate::quantity::{
@@ -53,6 +56,19 @@ impl Default for Request {
     }
 }
 
+/// What describes a sugar of the caller's own.
+const SUGAR_PARTS: [Key; 4] = [Key::SugarWater, Key::SugarGravity, Key::SugarFermentable, Key::SugarKind];
+const CUSTOM_ADVICE: &str = "a sugar of one's own is said by sugar=\"custom\", sugar_water_percent (or sugar_sg of a syrup), sugar_fermentable_percent of its dry matter, and sugar_kind";
+
+/// What is added to a drink.
+#[derive(Clone, Copy, Debug)]
+pub enum Addition {
+    /// A sugar, which ferments.
+    Sugar(Fermentable),
+    /// Something for sweetness, which is not meant to.
+    Sweetener(&'static sweetener::Sweetener),
+}
+
 /// The list that a choice is taken from.
 pub fn choices(key: Key) -> &'static [&'static str] {
     match key {
@@ -62,6 +78,10 @@ pub fn choices(key: Key) -> &'static [&'static str] {
         Key::Model => Model::NAMES,
         Key::ResidualModel => ResidualModel::NAMES,
         Key::Sugar => fermentable::NAMES,
+        Key::SugarKind => SugarKind::NAMES,
+        Key::Addition => sweetener::ADDITIONS,
+        Key::ExtractScale => Scale::NAMES,
+        Key::RealExtractModel => RealExtractModel::NAMES,
         _ => &[],
     }
 }
@@ -361,12 +381,64 @@ impl Request {
         Ok(Context { beverage: self.drink()?, ambient: self.air()?, basis: self.assumptions(default)? })
     }
 
-    /// The priming sugar, if one is named.
-    pub fn priming_sugar(&self) -> Option<&'static Fermentable> {
+    /// The priming sugar; sucrose where none is named.
+    ///
+    /// # Errors
+    /// Where one of the caller's own is named and not described.
+    pub fn priming_sugar(&self) -> Result<Fermentable, Error> {
         match self.get(Key::Sugar) {
-            Some(Value::Choice(at)) => FERMENTABLES.get(at),
-            _ => None,
+            Some(Value::Choice(at)) => FERMENTABLES.get(at).copied().map_or_else(|| self.custom_sugar(), Ok),
+            _ => match SUGAR_PARTS.iter().find_map(|&key| self.name_of(key)) {
+                Some(_) => Err(Error::Missing { parameter: Key::Sugar, advice: CUSTOM_ADVICE }),
+                None => Ok(fermentable::SUCROSE),
+            },
         }
+    }
+
+    /// What is added: a sugar, or something for sweetness.
+    ///
+    /// # Errors
+    /// Where nothing is named, or a sugar of the caller's own is not described.
+    pub fn addition(&self) -> Result<Addition, Error> {
+        const ADVICE: &str = "say what is added: a sugar such as \"sucrose\", or a sweetener such as \"lactose\"";
+        match self.get(Key::Addition) {
+            Some(Value::Choice(at)) => match (FERMENTABLES.get(at), at.checked_sub(FERMENTABLES.len() + 1)) {
+                (Some(sugar), _) => Ok(Addition::Sugar(*sugar)),
+                (None, Some(sweetener)) => SWEETENERS
+                    .get(sweetener)
+                    .map(Addition::Sweetener)
+                    .ok_or(Error::Missing { parameter: Key::Addition, advice: ADVICE }),
+                (None, None) => self.custom_sugar().map(Addition::Sugar),
+            },
+            _ => Err(Error::Missing { parameter: Key::Addition, advice: ADVICE }),
+        }
+    }
+
+    /// A sugar of the caller's own.
+    fn custom_sugar(&self) -> Result<Fermentable, Error> {
+        const KIND: &str = "say what its fermentable part is: hexose (glucose, fructose), disaccharide (sucrose, maltose) or trisaccharide";
+        let water = match (self.name_of(Key::SugarWater), self.name_of(Key::SugarGravity)) {
+            (Some(first), Some(second)) => return Err(Error::Excluded { first, second }),
+            (None, Some(_)) => 1.0 - fermentable::syrup_solids(self.need(Key::SugarGravity, CUSTOM_ADVICE)?),
+            _ => self.need(Key::SugarWater, CUSTOM_ADVICE)? / 100.0,
+        };
+        let share = self.need(Key::SugarFermentable, CUSTOM_ADVICE)? / 100.0;
+        let kind = self.choice(Key::SugarKind, SugarKind::ALL);
+        let kind = kind.ok_or(Error::Missing { parameter: Key::SugarKind, advice: KIND })?;
+        if (1.0 - water) * share <= 0.0 {
+            return Err(Error::MakesNoCo2 { given: ShortText::new(Fermentable::CUSTOM) });
+        }
+        Ok(Fermentable::custom(water, share, kind))
+    }
+
+    /// Which relation turns specific gravity into extract.
+    pub fn scale(&self) -> Scale {
+        self.choice(Key::ExtractScale, Scale::ALL).unwrap_or(Scale::Asbc)
+    }
+
+    /// Which relation gives real extract.
+    pub fn real_extract_model(&self) -> RealExtractModel {
+        self.choice(Key::RealExtractModel, RealExtractModel::ALL).unwrap_or(RealExtractModel::Balling)
     }
 }
 
@@ -383,13 +455,11 @@ fn choose(key: Key, text: &str) -> Result<usize, Error> {
     if let Some(at) = choices(key).iter().position(|name| same(name)) {
         return Ok(at);
     }
-    if key == Key::Sugar
-        && let Some((_, refusal)) = fermentable::REFUSED.iter().find(|(name, _)| same(name))
-    {
-        return Err(match refusal {
-            Refusal::Ambiguous => Error::AmbiguousSugar { given },
-            Refusal::MakesNoCo2 => Error::MakesNoCo2 { given },
-        });
+    if matches!(key, Key::Sugar | Key::Addition) && fermentable::AMBIGUOUS.iter().any(|name| same(name)) {
+        return Err(Error::AmbiguousSugar { given });
+    }
+    if key == Key::Sugar && (same(sweetener::ANY) || SWEETENERS.iter().any(|sweetener| same(sweetener.name))) {
+        return Err(Error::MakesNoCo2 { given });
     }
     Err(Error::UnknownChoice { parameter: key, given, allowed: choices(key) })
 }

@@ -4,7 +4,7 @@ use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::error::Error;
 use crate::evidence::{Notes, Steps};
-use crate::property::gravity;
+use crate::property::gravity::{self, Scale};
 use crate::quantity::{Key, Name, Plato, SpecificGravity};
 
 /// A gravity in both scales.
@@ -17,22 +17,23 @@ pub struct Gravity {
 }
 
 #[derive(Clone, Copy)]
-struct FromSg;
+struct FromSg(Scale);
 
 #[derive(Clone, Copy)]
-struct FromPlato;
+struct FromPlato(Scale);
 
+/// The extract of a gravity, told, and the range cautions.
 #[inline(always)]
-fn told(sg: f64, steps: &mut impl Steps) -> (f64, i32) {
+pub(crate) fn told(scale: Scale, sg: f64, steps: &mut impl Steps) -> (f64, i32) {
     let bits = steps.within(&gravity::TABLE, sg);
-    (steps.step(&gravity::PLATO, &[sg], gravity::plato(sg)), bits)
+    (steps.step(scale.equation(), &[sg], scale.plato(sg)), bits)
 }
 
 impl Kernel<1, 2> for FromSg {
     const COLUMNS: [Key; 1] = [Key::Gravity];
     #[inline(always)]
     fn eval(&self, [sg]: [f64; 1], steps: &mut impl Steps) -> ([f64; 2], i32) {
-        let (plato, bits) = told(sg, steps);
+        let (plato, bits) = told(self.0, sg, steps);
         ([sg, plato], bits)
     }
     fn explain(&self, _: i32, _: [f64; 1]) -> Error {
@@ -44,8 +45,8 @@ impl Kernel<1, 2> for FromPlato {
     const COLUMNS: [Key; 1] = [Key::Plato];
     #[inline(always)]
     fn eval(&self, [plato]: [f64; 1], steps: &mut impl Steps) -> ([f64; 2], i32) {
-        let sg = gravity::specific_gravity(plato);
-        let (_, bits) = told(sg, steps);
+        let sg = self.0.specific_gravity(plato);
+        let (_, bits) = told(self.0, sg, steps);
         ([sg, plato], bits)
     }
     fn explain(&self, _: i32, _: [f64; 1]) -> Error {
@@ -54,22 +55,22 @@ impl Kernel<1, 2> for FromPlato {
 }
 
 /// Hands the kernel for a specific gravity to a visitor.
-pub(crate) fn visit_sg<V: Visit<1, 2>>(visitor: V) -> V::Output {
-    visitor.visit(FromSg)
+pub(crate) fn visit_sg<V: Visit<1, 2>>(scale: Scale, visitor: V) -> V::Output {
+    visitor.visit(FromSg(scale))
 }
 
 /// Hands the kernel for degrees Plato to a visitor.
-pub(crate) fn visit_plato<V: Visit<1, 2>>(visitor: V) -> V::Output {
-    visitor.visit(FromPlato)
+pub(crate) fn visit_plato<V: Visit<1, 2>>(scale: Scale, visitor: V) -> V::Output {
+    visitor.visit(FromPlato(scale))
 }
 
 /// Degrees Plato of a specific gravity.
 ///
 /// # Errors
 /// Where the gravity lies outside its limits.
-pub fn from_sg(sg: SpecificGravity, steps: &mut impl Steps) -> Result<(Gravity, Notes), Error> {
+pub fn from_sg(sg: SpecificGravity, scale: Scale, steps: &mut impl Steps) -> Result<(Gravity, Notes), Error> {
     let mut notes = Notes::default();
-    let [sg, plato] = visit_sg(Once { x: [sg.si()], steps: &mut Both(&mut notes, steps) })?;
+    let [sg, plato] = visit_sg(scale, Once { x: [sg.si()], steps: &mut Both(&mut notes, steps) })?;
     Ok((Gravity { specific_gravity: SpecificGravity::from_si(sg), plato: Plato::from_si(plato) }, notes))
 }
 
@@ -77,8 +78,8 @@ pub fn from_sg(sg: SpecificGravity, steps: &mut impl Steps) -> Result<(Gravity, 
 ///
 /// # Errors
 /// Where the extract lies outside its limits.
-pub fn from_plato(plato: Plato, steps: &mut impl Steps) -> Result<(Gravity, Notes), Error> {
+pub fn from_plato(plato: Plato, scale: Scale, steps: &mut impl Steps) -> Result<(Gravity, Notes), Error> {
     let mut notes = Notes::default();
-    let [sg, plato] = visit_plato(Once { x: [plato.si()], steps: &mut Both(&mut notes, steps) })?;
+    let [sg, plato] = visit_plato(scale, Once { x: [plato.si()], steps: &mut Both(&mut notes, steps) })?;
     Ok((Gravity { specific_gravity: SpecificGravity::from_si(sg), plato: Plato::from_si(plato) }, notes))
 }

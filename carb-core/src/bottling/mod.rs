@@ -1,5 +1,7 @@
-//! Bottling: gravity readings, the priming dose, the pressure in the package.
+//! Bottling: gravity readings, what is still to come, additions, the priming dose, the pressure in the package.
 
+pub mod addition;
+pub mod attenuation;
 pub mod gravity;
 pub mod package;
 pub mod priming;

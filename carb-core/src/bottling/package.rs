@@ -20,9 +20,11 @@ use crate::evidence::caution::{
 };
 use crate::evidence::equation::{Equation, Measure, Standing, limited, symbol};
 use crate::evidence::{NoSteps, Notes, Steps};
+use crate::property::bottle::{HEAVIER, LIGHT};
 use crate::property::constant::STANDARD_ATMOSPHERE;
 use crate::property::fermentable;
 use crate::property::solubility::composition::Factor;
+use crate::property::solubility::henry::Weiss;
 use crate::property::solubility::water_core::WaterCore;
 use crate::property::solubility::{Here, Solubility};
 use crate::quantity::unit::{CO2_GRAMS_PER_LITRE, PASCAL, VOLUMES};
@@ -140,7 +142,7 @@ impl<S: Solubility> Package<S> {
         let (absolute, told) = vessel.total(co2, steps);
         let gauge = pressure::gauge(absolute, ambient, steps);
 
-        let unfavourable = WaterCore { composition: Factor::Unfavourable, factor: self.worst_factor };
+        let unfavourable = WaterCore { law: Weiss, composition: Factor::Unfavourable, factor: self.worst_factor };
         let (worst_here, more) = unfavourable.here(t, abv, extract, steps);
         let worst_vessel = Sealed::new(worst_here, Closed { headspace, filling, air: ambient }, t, steps);
         let (worst_co2, worst_solved) = worst_vessel.solve(contents.worst);
@@ -291,9 +293,9 @@ pub const USUAL_FILLING: f64 = 293.15;
 const HOTTEST_STORE: f64 = 313.15;
 
 /// Carbonation that light one-way beer bottles usually hold, kg/m3; common practice, no source.
-const LIGHT_GLASS: f64 = VOLUMES.to_si(3.0);
+const LIGHT_GLASS: f64 = VOLUMES.to_si(LIGHT.usual.1);
 /// Carbonation that heavier reusable beer bottles usually hold, kg/m3; common practice, no source.
-const HEAVIER_GLASS: f64 = VOLUMES.to_si(3.5);
+const HEAVIER_GLASS: f64 = VOLUMES.to_si(HEAVIER.usual.1);
 
 /// One volume still to come is what turns an ordinary bottle into a dangerous one; judgement.
 const DANGEROUS_EXTRA: f64 = VOLUMES.to_si(1.0);

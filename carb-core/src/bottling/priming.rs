@@ -1,5 +1,6 @@
 //! The priming dose: how much sugar gives the CO2 that is still missing.
 
+use super::addition::note_sugar;
 use crate::balance::open::residual;
 use crate::balance::sealed::{self, Closed, Sealed};
 use crate::balance::with_solubility;
@@ -7,10 +8,10 @@ use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::basis::{Answer, Context, ResidualModel, Yeast};
 use crate::error::{Error, code};
-use crate::evidence::caution::{Caution, SLACK, SUGAR_VARIES};
+use crate::evidence::caution::SLACK;
 use crate::evidence::equation::{Equation, Measure, Standing, limited, symbol};
 use crate::evidence::{NoSteps, Notes, Steps, Symbol};
-use crate::property::fermentable::{self, Fermentable};
+use crate::property::fermentable::{self, Fermentable, Sugars};
 use crate::property::solubility::Solubility;
 use crate::quantity::unit::{CO2_GRAMS_PER_LITRE, FACTOR, GRAM, GRAMS_PER_LITRE, LITRE, PERCENT};
 use crate::quantity::{Carbonation, Concentration, Key, Mass, Name, Percent, Temperature, Volume};
@@ -93,8 +94,7 @@ struct Priming<S> {
     residual: ResidualModel,
     residual_factor: f64,
     count_headspace: bool,
-    hexose: f64,
-    disaccharide: f64,
+    sugars: Sugars,
     yield_percent: f64,
     yield_factor: f64,
 }
@@ -107,7 +107,7 @@ impl<S: Solubility> Priming<S> {
             residual(self.solubility, self.residual, self.residual_factor, [t, ambient, abv, extract], steps);
         let mut e = 0.0;
         if left != 0.0 {
-            let y = steps.step(&fermentable::THEORETICAL_YIELD, &[0.0, 1.0], fermentable::extract_yield());
+            let y = steps.step(&fermentable::THEORETICAL_YIELD, &[0.0, 1.0, 0.0], fermentable::extract_yield());
             e = extract_co2(y, self.yield_percent, self.yield_factor, left);
             steps.record(&EXTRACT_CO2, &[y, self.yield_percent, self.yield_factor, left], e);
         }
@@ -149,12 +149,8 @@ impl<S: Solubility> Kernel<10, 2> for Priming<S> {
             bits = if pressure > sealed::MOST { code::PRESSURE_TOO_HIGH } else { bits };
             bits = if vessel.gas < sealed::LEAST_GAS { code::VESSEL_FULL } else { bits };
         }
-        let inputs = [self.hexose, self.disaccharide];
-        let y = steps.step(
-            &fermentable::THEORETICAL_YIELD,
-            &inputs,
-            fermentable::theoretical_yield(self.hexose, self.disaccharide),
-        );
+        let made = fermentable::theoretical_yield(self.sugars);
+        let y = steps.step(&fermentable::THEORETICAL_YIELD, &self.sugars.parts(), made);
         let dose = (total - r - e) / (y * self.yield_percent / 100.0 * self.yield_factor);
         steps.record(&DOSE, &[total, r, e, y, self.yield_percent, self.yield_factor], dose);
         let mass = steps.step(&BATCH, &[dose, packaged], dose * packaged);
@@ -186,15 +182,11 @@ pub(crate) fn visit<V: Visit<10, 2>>(context: &Context, sugar: &Fermentable, vis
         residual: basis.residual,
         residual_factor: basis.residual_factor,
         count_headspace: basis.count_headspace,
-        hexose: sugar.hexose,
-        disaccharide: sugar.disaccharide,
+        sugars: sugar.sugars,
         yield_percent: basis.yield_percent,
         yield_factor: basis.yield_factor,
     }))
 }
-
-/// Samples of a sugar that differ by more than this factor are worth a note.
-const VARIES: f64 = 1.03;
 
 /// A priming dose.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -229,7 +221,7 @@ pub struct Wanted {
 /// living yeast is there, or what is still fermentable is not known.
 pub fn priming_sugar(
     wanted: &Wanted,
-    sugar: &'static Fermentable,
+    sugar: &Fermentable,
     context: &Context,
     steps: &mut impl Steps,
 ) -> Result<Answer<PrimingDose>, Error> {
@@ -237,11 +229,7 @@ pub fn priming_sugar(
     let x = columns(wanted, context, &mut Both(&mut notes, steps))?;
     let [mass, dose] = visit(context, sugar, Once { x, steps: &mut Both(&mut notes, steps) })?;
     context.beverage.note_finished(&mut notes.cautions);
-    notes.datum(sugar.source);
-    let (low, high) = sugar.yield_range;
-    if high > VARIES * low {
-        notes.cautions.add(Caution { kind: &SUGAR_VARIES, value: low, limit: high });
-    }
+    note_sugar(sugar, &mut notes);
     if context.basis.count_headspace || context.basis.residual == ResidualModel::Equilibrium {
         context.note_model(&mut notes.cautions);
     }

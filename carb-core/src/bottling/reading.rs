@@ -10,6 +10,7 @@ use crate::basis::{Answer, Context};
 use crate::error::{Error, code};
 use crate::evidence::{NoSteps, Notes, Steps};
 use crate::property::solubility::composition::Factor;
+use crate::property::solubility::henry::Weiss;
 use crate::property::solubility::water_core::WaterCore;
 use crate::property::solubility::{Here, Solubility};
 use crate::quantity::{Carbonation, GaugePressure, Key, Name};
@@ -36,7 +37,7 @@ impl<S: Solubility> Kernel<7, 4> for Reading<S> {
         let co2 = vessel.co2_of(total);
         let (_, told) = vessel.total(co2, steps);
 
-        let unfavourable = WaterCore { composition: Factor::Unfavourable, factor: self.worst_factor };
+        let unfavourable = WaterCore { law: Weiss, composition: Factor::Unfavourable, factor: self.worst_factor };
         let (least_here, more) = unfavourable.here(t, abv, extract, steps);
         let with_air = Sealed::new(least_here, Closed { headspace, filling, air: ambient }, t, steps);
         // All that the gauge shows may be air.

@@ -242,7 +242,7 @@ cautions! {
     CHART_TEMPERATURE = "chart_temperature" Caution Some(0), Temperature,
         "the printed chart covers chilled beer; at {value} its fit is extrapolated beyond {limit}";
     CHART_PRESSURE = "chart_pressure" Caution Some(1), Pressure,
-        "the printed chart ends; at {value} absolute its fit is extrapolated beyond {limit}";
+        "the printed tables end; at {value} absolute their fit is extrapolated beyond {limit}";
     CORE_WARM = "core_warm" Caution Some(2), Temperature,
         "solubility in water was measured for this equation up to {limit}; {value} is extrapolated";
     BELOW_FREEZING = "below_freezing" Caution Some(3), Temperature,
@@ -259,6 +259,26 @@ cautions! {
         "{value} absolute lies beyond {limit}, to which the equations were checked";
     GRAVITY_RANGE = "gravity_range" Caution Some(9), SpecificGravity,
         "the gravity tables end at {limit}; {value} is extrapolated";
+    EUROPEAN_TEMPERATURE = "european_temperature" Caution Some(10), Temperature,
+        "the European form was checked to {limit} against printed tables; {value} is extrapolated";
+    HENRY_TEMPERATURE = "henry_temperature" Caution Some(11), Temperature,
+        "this correlation for water is given from or to {limit}; {value} lies outside";
+    VISCOSITY_TEMPERATURE = "viscosity_temperature" Caution Some(12), Temperature,
+        "viscosity and diffusivity are given from or to {limit}; {value} lies outside";
+    SATURATION_NEAR_CRITICAL = "near_critical" Caution Some(13), Temperature,
+        "near the critical point of CO2, {value} beyond {limit}, a small error of temperature is a large one of density";
+    FOREIGN_MODEL = "foreign_model" Caution None, Percent,
+        "this solubility model was not made for this drink ({value} alcohol by volume): see the table solubility_models";
+    SYRUP_BY_DENSITY = "syrup_by_density" Note None, SpecificGravity,
+        "the water of the syrup follows from its gravity of {value} as if all its dry matter were sucrose";
+    DEXTRIN_LEFT = "dextrin_left" Caution None, Concentration,
+        "brewing yeast makes no CO2 of dextrins ({value} added), but diastatic yeast (STA1), Brettanomyces and added glucoamylase do";
+    LACTOSE_LEFT = "lactose_left" Caution None, Concentration,
+        "brewing yeast makes no CO2 of lactose ({value} added), but Brettanomyces, Kluyveromyces and added lactase do";
+    SWEETENER_LEFT = "sweetener_left" Caution None, Concentration,
+        "no yeast makes CO2 of this sweetener ({value} added); bacteria can ferment sorbitol and other sugar alcohols. Read the label: fillers such as dextrose or maltodextrin are another matter";
+    SWEETENER_PACKET = "sweetener_packet" Caution None, Concentration,
+        "table-top packets are mostly filler, which may be dextrose, lactose or maltodextrin ({value} added): they may make nothing or as much CO2 as sugar, and safety takes the most";
     PRACTICE_CHART = "chart_common_practice" Caution None, Percent,
         "the beer chart is used for this drink by common practice only; basis=\"physical\" knows its composition";
     ASSUMED_COMPOSITION = "assumed_composition" Note None, Percent,

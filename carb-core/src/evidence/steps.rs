@@ -87,8 +87,8 @@ impl Notes {
     }
 
     /// Notes the source of a datum that no equation names, such as the composition of a sugar.
-    pub fn datum(&mut self, source: &'static Source) {
-        self.datum = Some(source);
+    pub fn datum(&mut self, source: Option<&'static Source>) {
+        self.datum = source;
     }
 
     /// Adds what another calculation noted.

@@ -25,6 +25,14 @@ pub fn pow(x: f64, y: f64) -> f64 {
     exp(y * ln(x))
 }
 
+/// Square root of a positive `x`: [`pow`] and one step of Newton's method, which leaves at most an ulp. (The core library
+/// has no square root of its own.) 0, as every other `x` that is not positive, gives NaN.
+#[inline(always)]
+pub fn sqrt(x: f64) -> f64 {
+    let near = pow(x, 0.5);
+    0.5 * (near + x / near)
+}
+
 // The natural logarithm of 2 in two parts. The high part has 42 bits, so its product with any exponent of a double
 // (at most 11 bits) is exact.
 const LN_2_HI: f64 = 0.693_147_180_559_890_3;

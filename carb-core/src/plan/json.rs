@@ -15,6 +15,7 @@ use crate::evidence::steps::Step;
 use crate::evidence::{Cautions, NoSteps, Notes, Source, Working};
 use crate::quantity::{Key, Name, ShortText, Unit};
 use crate::table::functions;
+use crate::table::tables::{self, Cell, Table};
 use alloc::borrow::Cow;
 use alloc::string::String;
 use alloc::vec;
@@ -168,7 +169,7 @@ pub fn plan_text(text: &str) -> String {
     answer_text("plan", text)
 }
 
-/// Answers a request of a function of the table, or of `"plan"`: JSON in, JSON out.
+/// Answers a request of a function, of a table, or of `"plan"`: JSON in, JSON out.
 #[must_use]
 pub fn answer_text(function: &str, text: &str) -> String {
     answer_with_code(function, text).0
@@ -185,7 +186,12 @@ pub fn answer_with_code(function: &str, text: &str) -> (String, i32) {
         (_, Some(function)) => read(text)
             .map_err(|error| error.nearest_of(function.inputs.iter().map(|input| input.key)))
             .and_then(|request| function_node(function, &request)),
-        (_, None) => return (no_function(function), crate::error::code::UNKNOWN_NAME),
+        (_, None) => match tables::named(function) {
+            Some(table) => read(text)
+                .map_err(|error| error.nearest_of(table.inputs.iter().map(|input| input.key)))
+                .and_then(|request| table_node(table, &request)),
+            None => return (no_function(function), crate::error::code::UNKNOWN_NAME),
+        },
     };
     match answered {
         Ok(node) => (write(&node), 0),
@@ -197,7 +203,8 @@ fn no_function(name: &str) -> String {
     let mut node = object();
     node.put("code", Node::Whole(i64::from(crate::error::code::UNKNOWN_NAME)));
     node.put("parameter", Node::text("function"));
-    let known: Vec<&str> = crate::table::FUNCTIONS.iter().map(|function| function.name).collect();
+    let functions = crate::table::FUNCTIONS.iter().map(|function| function.name);
+    let known: Vec<&str> = functions.chain(tables::TABLES.iter().map(|table| table.name)).collect();
     let text = alloc::format!("there is no function \"{}\": choose plan, {}", ShortText::new(name), known.join(", "));
     node.put("text", Node::text(text));
     let mut outer = start();
@@ -229,8 +236,18 @@ pub fn tables_text() -> String {
         node.put("outputs", Node::List(outputs.collect()));
         functions_node.push(node);
     }
+    let tables_node = tables::TABLES.iter().map(|table| {
+        let mut node = object();
+        node.put("name", Node::text(table.name));
+        node.put("summary", Node::text(table.summary));
+        node.put("example", Node::text(table.example));
+        node.put("inputs", inputs_node(table.inputs, None));
+        node.put("columns", columns_node(table));
+        node
+    });
     let mut node = start();
     node.put("functions", Node::List(functions_node));
+    node.put("tables", Node::List(tables_node.collect()));
     node.put("plan", inputs_node(super::INPUTS, None));
     write(&node)
 }
@@ -433,6 +450,52 @@ fn function_node(function: &Function, request: &Request) -> Result<Node, Error> 
     Ok(node)
 }
 
+fn columns_node(table: &Table) -> Node {
+    let described = |name: ShortText, unit: &str, meaning: &str| {
+        let mut node = object();
+        node.put("name", Node::text(name));
+        node.put("unit", Node::text(unit));
+        node.put("meaning", Node::text(meaning));
+        node
+    };
+    let all = table.columns.iter().flat_map(|column| {
+        let text = column.dimension.is_none().then(|| described(column.name(None), "", column.meaning));
+        let units = column.units().map(|unit| described(column.name(Some(unit)), unit.symbol, column.meaning));
+        text.into_iter().chain(units.collect::<Vec<_>>())
+    });
+    Node::List(all.collect())
+}
+
+fn table_node(table: &Table, request: &Request) -> Result<Node, Error> {
+    let mut rows = Vec::new();
+    table.rows(request, &mut |cells| {
+        let mut row = object();
+        for (column, cell) in table.columns.iter().zip(cells) {
+            match *cell {
+                Cell::Text(text) => row.put(column.name(None), Node::text(text)),
+                Cell::Number(si) => {
+                    for unit in column.units() {
+                        row.put(column.name(Some(unit)), Node::number(unit.from_si(si)));
+                    }
+                }
+                Cell::Missing if column.dimension.is_none() => row.put(column.name(None), Node::Null),
+                Cell::Missing => {
+                    for unit in column.units() {
+                        row.put(column.name(Some(unit)), Node::Null);
+                    }
+                }
+            }
+        }
+        rows.push(row);
+    })?;
+    let mut node = start();
+    node.put("table", Node::text(table.name));
+    node.put("request", request_node(request));
+    node.put("columns", columns_node(table));
+    node.put("rows", Node::List(rows));
+    Ok(node)
+}
+
 fn part_node<T>(part: &Part<T>, request: &Request, value: impl FnOnce(&mut Node, &T)) -> Node {
     let mut node = object();
     match &part.answer {
@@ -498,7 +561,7 @@ fn plan_node(plan: &Plan) -> Node {
             Err(error) => node.put("error", error_node(error)),
         }
         node.put("standing", Node::text(sugar.standing.words()));
-        node.put("source", Node::text(sugar.source.citation));
+        node.put("source", Node::text(sugar.source.map_or("", |source| source.citation)));
         node
     });
     bottling.put("sugars", Node::List(sugars.collect()));

@@ -23,7 +23,7 @@ use crate::evidence::{Level, NoSteps, Notes, Steps, Working};
 use crate::kegging;
 use crate::property::fermentable::{self, FERMENTABLES, Fermentable};
 use crate::quantity::{Carbonation, Concentration, Key, Mass, Percent, Temperature};
-use crate::table::functions::{USUAL_ROOM, carbonation, note_headspace, sugar, wanted, warmest};
+use crate::table::functions::{CUSTOM, USUAL_ROOM, carbonation, note_headspace, wanted, warmest};
 use alloc::vec::Vec;
 
 /// The inputs of a plan.
@@ -47,6 +47,10 @@ pub static INPUTS: &[Input] = &[
     optional(Key::SeaLevel, "101.325 kPa, the standard atmosphere"),
     optional(Key::Headspace, "4 % of the liquid, and noted"),
     optional(Key::Sugar, "sucrose"),
+    optional(Key::SugarWater, CUSTOM),
+    optional(Key::SugarGravity, CUSTOM),
+    optional(Key::SugarFermentable, CUSTOM),
+    optional(Key::SugarKind, CUSTOM),
     optional(Key::Basis, "handbook, for the dose and the keg; package pressures always take the physical one"),
     optional(Key::Model, "that of the basis for the drink"),
     optional(Key::ResidualModel, "that of the basis"),
@@ -115,7 +119,7 @@ pub struct Plan {
     /// CO2 left after fermentation.
     pub residual: Part<Carbonation>,
     /// The sugar chosen.
-    pub sugar: &'static Fermentable,
+    pub sugar: Fermentable,
     /// Its dose.
     pub priming: Part<PrimingDose>,
     /// The dose of every sugar.
@@ -167,14 +171,15 @@ pub fn plan(request: &Request) -> Result<Plan, Error> {
         return Err(error);
     }
     let temperature = |key, usual| request.or(key, usual).map(Temperature::from_si);
-    let chosen = sugar(request);
+    let named_sugar = request.priming_sugar();
+    let chosen = named_sugar.unwrap_or(fermentable::SUCROSE);
     let residual = Part::of(request, |steps| {
         let warmest = warmest(request)?;
         open::residual_co2(warmest, &request.context(BasisName::Handbook)?, steps)
     });
     let priming = Part::of(request, |steps| {
         let context = request.context(BasisName::Handbook)?;
-        let mut answer = priming::priming_sugar(&wanted(request)?, chosen, &context, steps)?;
+        let mut answer = priming::priming_sugar(&wanted(request)?, &named_sugar?, &context, steps)?;
         if context.basis.count_headspace {
             note_headspace(request, &mut answer);
         }
@@ -182,6 +187,7 @@ pub fn plan(request: &Request) -> Result<Plan, Error> {
     });
     let sugars = FERMENTABLES
         .iter()
+        .take(fermentable::USUAL)
         .map(|sugar| {
             let dose = Part::of(request, |steps| {
                 priming::priming_sugar(&wanted(request)?, sugar, &request.context(BasisName::Handbook)?, steps)
@@ -198,9 +204,9 @@ pub fn plan(request: &Request) -> Result<Plan, Error> {
             }
             Err(error) => return Err(*error),
         };
-        contents(request, chosen, &dose, &mut Both(steps, notes))
+        contents(request, &chosen, &dose, &mut Both(steps, notes))
     };
-    let expectation = Part::of(request, |steps| expectation(request, chosen, &contents, steps));
+    let expectation = Part::of(request, |steps| expectation(request, &chosen, &contents, steps));
     let places = [("cellar", Key::Cellar, CELLAR), ("room", Key::Room, USUAL_ROOM), ("hot_day", Key::HotDay, HOT_DAY)];
     let storage = places
         .into_iter()
@@ -368,7 +374,7 @@ type ContentsOf<'a> = dyn Fn(&mut dyn Steps, &mut Notes) -> Result<Found, Error>
 
 fn expectation(
     request: &Request,
-    sugar: &'static Fermentable,
+    sugar: &Fermentable,
     contents: &ContentsOf<'_>,
     steps: &mut Working,
 ) -> Result<Answer<Expectation>, Error> {

@@ -6,5 +6,11 @@ pub const GAS_CONSTANT: f64 = 8.314_462_618;
 /// Molar mass of CO2, kg/mol.
 pub const CO2_MOLAR_MASS: f64 = 0.044_009_5;
 
+/// Molar mass of water, kg/mol.
+pub const WATER_MOLAR_MASS: f64 = 0.018_015_268;
+
+/// Density of water at 20 °C, kg/m3, as the gravities 20/20 °C take it.
+pub const WATER_DENSITY_20: f64 = 998.2;
+
 /// Standard atmosphere, Pa.
 pub const STANDARD_ATMOSPHERE: f64 = crate::quantity::typed::STANDARD_PRESSURE;

@@ -4,9 +4,17 @@
 //! each stands its entry of the catalogue.
 
 pub mod atmosphere;
+pub mod attenuation;
+pub mod bottle;
 pub mod co2_gas;
+pub mod co2_saturation;
 pub mod constant;
+pub mod cylinder;
+pub mod family;
 pub mod fermentable;
 pub mod gravity;
+pub mod keg;
+pub mod liquid;
 pub mod solubility;
+pub mod sweetener;
 pub mod water;

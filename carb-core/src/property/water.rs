@@ -1,15 +1,16 @@
-//! Water: vapour pressure and density.
+//! Water: vapour pressure, density, viscosity.
 
 use crate::evidence::caution::{BELOW_FREEZING, Range};
-use crate::evidence::equation::{Equation, Measure, Standing, limited};
-use crate::evidence::source::{KELL, WAGNER_PRUSS};
+use crate::evidence::equation::{Equation, Measure, Standing, limited, symbol};
+use crate::evidence::source::{KELL, PATEK, WAGNER_PRUSS};
 use crate::number::{exp, ln};
-use crate::quantity::unit::{CELSIUS, KELVIN, PASCAL};
+use crate::quantity::unit::{CELSIUS, KELVIN, MILLIPASCAL_SECOND, PASCAL};
 
 /// Below the freezing point the equations for liquid water are extrapolated.
 pub static LIQUID: Range = Range { caution: &BELOW_FREEZING, low: 273.15, high: f64::INFINITY };
 
-const CRITICAL_TEMPERATURE: f64 = 647.096;
+/// Critical temperature of water, K.
+pub const CRITICAL_TEMPERATURE: f64 = 647.096;
 const CRITICAL_PRESSURE: f64 = 22.064e6;
 
 /// Vapour pressure of water, Pa, at the temperature `t` (K).
@@ -59,4 +60,29 @@ pub static DENSITY: Equation = Equation {
     sources: &[&KELL],
     standing: Standing::ConfirmedFromMemory,
     kernel: |x| density(x[0]),
+};
+
+/// Viscosity of water at one bar, Pa s, at the temperature `t` (K).
+#[inline(always)]
+pub fn viscosity(t: f64) -> f64 {
+    let power = ln(t / 300.0);
+    let sum = 280.68 * exp(-1.9 * power)
+        + 511.45 * exp(-7.7 * power)
+        + 61.131 * exp(-19.6 * power)
+        + 0.45903 * exp(-40.0 * power);
+    sum * 1e-6
+}
+
+/// The catalogue's entry for [`viscosity`].
+pub static VISCOSITY: Equation = Equation {
+    id: "water_viscosity",
+    title: "viscosity of water",
+    formula: "w = 0.001*(280.68/(T/300)^1.9 + 511.45/(T/300)^7.7 + 61.131/(T/300)^19.6 + 0.45903/(T/300)^40)",
+    result: symbol("w", Measure::In(&MILLIPASCAL_SECOND), "viscosity of water at one bar"),
+    inputs: &[limited("T", Measure::In(&KELVIN), "temperature", 273.15, 383.15)],
+    uncertainty_percent: Some(1.0),
+    uncertainty: "stated for the formulation that it follows within 0.01 %",
+    sources: &[&PATEK],
+    standing: Standing::ConfirmedFromMemory,
+    kernel: |x| viscosity(x[0]),
 };

@@ -132,10 +132,37 @@ fields! {
     Headspace = "headspace" number(Dimension::Percent, 0.0, 100.0),
         "gas space over the drink, in percent of the drink's volume";
     Sugar = "sugar" Kind::Choice, "the priming sugar";
+    SugarWater = "sugar_water" number(Dimension::Percent, 0.0, 100.0), "water in a sugar of one's own, percent of its mass";
+    SugarGravity = "sugar" number(Dimension::SpecificGravity, 1.0, 1.45),
+        "specific gravity 20/20 °C of a syrup of one's own, from which its water follows";
+    SugarFermentable = "sugar_fermentable" number(Dimension::Percent, 0.0, 100.0),
+        "what yeast ferments of the dry matter of a sugar of one's own, percent";
+    SugarKind = "sugar_kind" Kind::Choice, "what the fermentable part of a sugar of one's own is";
+    Addition = "addition" Kind::Choice, "what is added: a sugar, or something for sweetness";
     Mass = "mass" number(Dimension::Mass, 0.0, 1.0e6), "mass of priming sugar, as sold";
-    Dose = "dose" number(Dimension::Concentration, 0.0, 400.0), "priming sugar, as sold, per litre of drink";
+    Dose = "dose" number(Dimension::Concentration, 0.0, 400.0), "sugar or other addition, as sold, per litre of drink";
     Gravity = "" number(Dimension::SpecificGravity, 0.980, 1.165), "specific gravity 20/20 °C";
     Plato = "" number(Dimension::Plato, -5.2, 37.0), "extract, grams in 100 g of solution";
+    OriginalGravity = "original" number(Dimension::SpecificGravity, 1.001, 1.165),
+        "specific gravity 20/20 °C of the wort or must before fermentation";
+    OriginalPlato = "original" number(Dimension::Plato, 0.2, 37.0), "extract of the wort or must before fermentation";
+    CurrentGravity = "current" number(Dimension::SpecificGravity, 0.980, 1.165), "specific gravity 20/20 °C as it is now";
+    CurrentPlato = "current" number(Dimension::Plato, -5.2, 37.0), "apparent extract as it is now";
+    FinalGravity = "final" number(Dimension::SpecificGravity, 0.980, 1.165),
+        "specific gravity 20/20 °C at which fermentation will end, best by a forced-fermentation test";
+    FinalPlato = "final" number(Dimension::Plato, -5.2, 37.0),
+        "apparent extract at which fermentation will end, best by a forced-fermentation test";
+    ExtractScale = "extract_scale" Kind::Choice, "which relation turns specific gravity into extract";
+    RealExtractModel = "real_extract_model" Kind::Choice, "which relation gives real extract";
+    RealExtract = "real_extract" number(Dimension::Plato, -5.2, 37.0), "extract with the alcohol taken away";
+    Attenuation = "attenuation" number(Dimension::Percent, 0.0, 150.0), "share of the extract that was fermented";
+    Abw = "abw" number(Dimension::Percent, 0.0, 25.0), "alcohol by mass";
+    RelativeViscosity = "viscosity" number(Dimension::Multiplier, 0.5, 10.0), "viscosity of the drink over that of water";
+    Density = "density" number(Dimension::Density, 0.0, 2000.0), "density";
+    Viscosity = "viscosity" number(Dimension::Viscosity, 0.0, 1.0), "dynamic viscosity";
+    Diffusivity = "diffusivity" number(Dimension::Diffusivity, 0.0, 1.0e-6), "diffusivity of dissolved CO2";
+    Cylinder = "cylinder" number(Dimension::Temperature, 216.592, 304.1282),
+        "temperature of a cylinder of CO2: from the triple to the critical point, between which it holds liquid";
     Basis = "basis" Kind::Choice, "the set of assumptions to start from";
     Model = "model" Kind::Choice, "the solubility model (default: that of the basis for this drink)";
     ResidualModel = "residual_model" Kind::Choice, "the model of residual CO2 (default: that of the basis)";

@@ -11,7 +11,8 @@ pub mod unit;
 pub use field::{Field, Key};
 pub use name::{Name, ShortText};
 pub use typed::{
-    AbsolutePressure, AmbientPressure, Carbonation, Concentration, GaugePressure, Length, Mass, Multiplier, Percent,
-    Plato, PressureDifference, SpecificGravity, Temperature, TemperatureDifference, Time, Volume,
+    AbsolutePressure, AmbientPressure, Carbonation, Concentration, Density, Diffusivity, GaugePressure, Length, Mass,
+    Multiplier, Percent, Plato, PressureDifference, SpecificGravity, Temperature, TemperatureDifference, Time,
+    Viscosity, Volume,
 };
 pub use unit::{Dimension, Unit};

@@ -214,6 +214,25 @@ quantity! {
     }
 }
 
+quantity! {
+    /// Mass per volume.
+    Density over MassDensity in uom::si::mass_density::kilogram_per_cubic_meter {
+        from_kg_per_m3 kg_per_m3 = KILOGRAM_PER_CUBIC_METRE; from_lb_per_ft3 lb_per_ft3 = POUND_PER_CUBIC_FOOT;
+    }
+}
+quantity! {
+    /// Dynamic viscosity.
+    Viscosity over DynamicViscosity in uom::si::dynamic_viscosity::pascal_second {
+        from_mpa_s mpa_s = MILLIPASCAL_SECOND; from_pa_s pa_s = PASCAL_SECOND; from_cp cp = CENTIPOISE;
+    }
+}
+quantity! {
+    /// Diffusivity of a dissolved gas.
+    Diffusivity over DiffusionCoefficient in uom::si::diffusion_coefficient::square_meter_per_second {
+        from_m2_per_s m2_per_s = SQUARE_METRE_PER_SECOND;
+    }
+}
+
 impl GaugePressure {
     /// The same pressure above vacuum, given the air pressure outside.
     #[must_use]

@@ -33,6 +33,14 @@ pub enum Dimension {
     Plato,
     /// A plain factor, dimensionless.
     Multiplier,
+    /// Mass of one thing made of another, kg/kg.
+    MassRatio,
+    /// Density; SI unit kg/m3, which is the same number in g/L.
+    Density,
+    /// Dynamic viscosity; SI unit pascal second.
+    Viscosity,
+    /// Diffusivity; SI unit m2/s.
+    Diffusivity,
 }
 
 /// One unit: its name in every face, its exact relation to SI, and where that relation is defined.
@@ -158,4 +166,12 @@ units! {
     DEGREE_PLATO = "plato" "°P" Plato, 1.0, 0.0, true,
         "grams of extract in 100 g of solution, as if all of it were sucrose", "common practice, no source";
     FACTOR = "multiplier" "" Multiplier, 1.0, 0.0, true, "a plain factor", SI;
+    GRAM_PER_GRAM = "g_per_g" "g/g" MassRatio, 1.0, 0.0, true, "a plain ratio of masses", SI;
+    KILOGRAM_PER_CUBIC_METRE = "kg_per_m3" "kg/m3" Density, 1.0, 0.0, true, "the SI unit", SI;
+    POUND_PER_CUBIC_FOOT = "lb_per_ft3" "lb/ft3" Density, 453_592_370_000.0 / 28_316_846_592.0, 0.0, true,
+        "0.45359237 kg in 0.3048 m cubed", HB44;
+    MILLIPASCAL_SECOND = "mpa_s" "mPa s" Viscosity, 1.0 / 1000.0, 0.0, true, "1/1000 Pa s", SI;
+    PASCAL_SECOND = "pa_s" "Pa s" Viscosity, 1.0, 0.0, false, "the SI unit", SI;
+    CENTIPOISE = "cp" "cP" Viscosity, 1.0 / 1000.0, 0.0, false, "1/1000 Pa s", SP811;
+    SQUARE_METRE_PER_SECOND = "m2_per_s" "m2/s" Diffusivity, 1.0, 0.0, true, "the SI unit", SI;
 }

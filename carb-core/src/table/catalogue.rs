@@ -3,8 +3,8 @@
 use crate::balance::{open, pressure, sealed};
 use crate::bottling::{package, priming};
 use crate::evidence::Equation;
-use crate::property::solubility::{self, chart, composition, eu_wine, water_core};
-use crate::property::{atmosphere, co2_gas, fermentable, gravity, water};
+use crate::property::solubility::{self, chart, chart_quadratic, composition, eu_wine, european, henry, water_core};
+use crate::property::{atmosphere, attenuation, co2_gas, co2_saturation, fermentable, gravity, liquid, water};
 
 /// The catalogue, in the order of the floors.
 pub static CATALOGUE: &[&Equation] = &[
@@ -15,7 +15,10 @@ pub static CATALOGUE: &[&Equation] = &[
     &co2_gas::COMPRESSIBILITY,
     &co2_gas::FUGACITY,
     &co2_gas::DENSITY,
-    &water_core::HENRY,
+    &henry::HENRY,
+    &henry::IAPWS,
+    &henry::CARROLL_HENRY,
+    &henry::PER_MASS,
     &solubility::CO2_SHARE,
     &water_core::MOLALITY,
     &composition::LABORATORY,
@@ -23,8 +26,35 @@ pub static CATALOGUE: &[&Equation] = &[
     &composition::UNFAVOURABLE,
     &water_core::DISSOLVED,
     &chart::CHART_FIT,
+    &chart_quadratic::CHART_QUADRATIC,
+    &european::EUROPEAN,
     &eu_wine::RELATION,
     &gravity::PLATO,
+    &gravity::PLATO_LINCOLN,
+    &gravity::PLATO_QUICK,
+    &gravity::NEAR_GRAVITY,
+    &attenuation::REAL_EXTRACT,
+    &attenuation::APPARENT_ATTENUATION,
+    &attenuation::REAL_ATTENUATION,
+    &attenuation::QUOTIENT_ATTENUATION,
+    &attenuation::EXTRACT_LEFT,
+    &attenuation::ALCOHOL_BY_MASS,
+    &attenuation::ALCOHOL_BY_VOLUME,
+    &attenuation::QUICK_ALCOHOL,
+    &attenuation::EXTRACT_PER_LITRE,
+    &attenuation::FERMENTABLE_LEFT,
+    &attenuation::BALLING_YIELD,
+    &water::VISCOSITY,
+    &liquid::GRAVITY_OF_COMPOSITION,
+    &liquid::DENSITY,
+    &liquid::VISCOSITY,
+    &liquid::DIFFUSIVITY_WATER,
+    &liquid::DIFFUSIVITY,
+    &co2_saturation::PRESSURE,
+    &co2_saturation::LIQUID_DENSITY,
+    &co2_saturation::VAPOUR_DENSITY,
+    &fermentable::SYRUP,
+    &fermentable::ALCOHOL,
     &fermentable::THEORETICAL_YIELD,
     &pressure::ABSOLUTE,
     &pressure::GAUGE,

@@ -5,6 +5,8 @@ use crate::basis::answer::Both;
 use crate::basis::function::{Slices, one_of, optional, required};
 use crate::basis::kernel::{Each, Once};
 use crate::basis::{Answer, BasisName, Function, Input, Output, Request, Values};
+use crate::bottling::addition::{self, note_syrup};
+use crate::bottling::attenuation::{self, Reading, attenuation, gravity_co2};
 use crate::bottling::package::{Keeping, USUAL_FILLING, USUAL_HEADSPACE};
 use crate::bottling::priming::Wanted;
 use crate::bottling::{gravity, package, priming, reading};
@@ -13,9 +15,9 @@ use crate::evidence::NoSteps;
 use crate::evidence::caution::{ASSUMED_HEADSPACE, Caution};
 use crate::kegging;
 use crate::property::constant::STANDARD_ATMOSPHERE;
-use crate::property::fermentable::{Fermentable, SUCROSE};
 use crate::quantity::{
-    AbsolutePressure, Carbonation, GaugePressure, Key, Percent, Plato, SpecificGravity, Temperature, Volume,
+    AbsolutePressure, Carbonation, Concentration, GaugePressure, Key, Multiplier, Percent, Plato, SpecificGravity,
+    Temperature, Volume,
 };
 
 /// Every elementwise function.
@@ -27,6 +29,11 @@ pub static FUNCTIONS: &[&Function] = &[
     &PACKAGE_PRESSURE,
     &PACKAGE_CARBONATION,
     &GRAVITY,
+    &ATTENUATION,
+    &GRAVITY_CO2,
+    &ADDITION,
+    &DRINK_PROPERTIES,
+    &CO2_SATURATION,
     &AMBIENT_PRESSURE,
 ];
 
@@ -59,6 +66,9 @@ const RESIDUAL: Input = optional(Key::ResidualFactor, "1");
 const YIELD: Input = optional(Key::Yield, "that of the basis: 100 by the handbook, 95 by the balance");
 const YIELD_FACTOR: Input = optional(Key::YieldFactor, "1");
 const COUNT_HEADSPACE: Input = optional(Key::CountHeadspace, "that of the basis");
+/// What is said of the parts of a sugar of the caller's own.
+pub(crate) const CUSTOM: &str = "only with a custom sugar";
+const SCALE: Input = optional(Key::ExtractScale, "asbc");
 const HANDBOOK: Input = optional(Key::Basis, "handbook");
 const PHYSICAL: Input = optional(Key::Basis, "physical");
 
@@ -67,7 +77,7 @@ const TEMPERATURE_NEEDED: &str =
     "solubility changes by 3 % per °C: say at which temperature, in temperature_c or temperature_f";
 const WARMEST_NEEDED: &str = "the highest temperature of the drink since active fermentation decides how much CO2 it kept: give warmest_c or warmest_f";
 
-fn temperature(request: &Request) -> Result<Temperature, Error> {
+pub(crate) fn temperature(request: &Request) -> Result<Temperature, Error> {
     request.need(Key::Temperature, TEMPERATURE_NEEDED).map(Temperature::from_si)
 }
 
@@ -232,6 +242,10 @@ pub static PRIMING_SUGAR: Function = Function {
         AMBIENT,
         SEA_LEVEL,
         optional(Key::Sugar, "sucrose"),
+        optional(Key::SugarWater, CUSTOM),
+        optional(Key::SugarGravity, CUSTOM),
+        optional(Key::SugarFermentable, CUSTOM),
+        optional(Key::SugarKind, CUSTOM),
         BEVERAGE,
         ABV,
         EXTRACT,
@@ -265,7 +279,9 @@ pub static PRIMING_SUGAR: Function = Function {
     example: r#"{"volumes": 2.5, "warmest_f": 68, "packaged_us_gal": 5, "altitude_m": 0, "sugar": "sucrose"}"#,
     run: |request, steps| {
         let context = request.context(BasisName::Handbook)?;
-        let mut answer = priming::priming_sugar(&wanted(request)?, sugar(request), &context, &mut &mut *steps)?;
+        let sugar = request.priming_sugar()?;
+        let mut answer = priming::priming_sugar(&wanted(request)?, &sugar, &context, &mut &mut *steps)?;
+        note_syrup(request.number(Key::SugarGravity).map(SpecificGravity::from_si), &mut answer.notes);
         if context.basis.count_headspace {
             note_headspace(request, &mut answer);
         }
@@ -274,17 +290,12 @@ pub static PRIMING_SUGAR: Function = Function {
     slices: |request, s| {
         let context = request.context(BasisName::Handbook)?;
         let x = priming::columns(&wanted(request)?, &context, &mut NoSteps)?;
-        priming::visit(&context, sugar(request), each(request, x, s))
+        priming::visit(&context, &request.priming_sugar()?, each(request, x, s))
     },
 };
 
 /// Temperature at which bottles are conditioned where none is given, K.
 pub const USUAL_ROOM: f64 = 293.15;
-
-/// The sugar of a request; sucrose where none is named.
-pub fn sugar(request: &Request) -> &'static Fermentable {
-    request.priming_sugar().unwrap_or(&SUCROSE)
-}
 
 /// What a request wants of a priming dose.
 ///
@@ -433,35 +444,213 @@ pub static GRAVITY: Function = Function {
     name: "gravity",
     summary: "A gravity reading as specific gravity and as degrees Plato.",
     home: "bottling::gravity::from_sg",
-    inputs: &[one_of("gravity", Key::Gravity), one_of("gravity", Key::Plato)],
+    inputs: &[one_of("gravity", Key::Gravity), one_of("gravity", Key::Plato), SCALE],
     outputs: &[output(Key::Gravity), output(Key::Plato)],
     columns: &[Key::Gravity, Key::Plato],
     example: r#"{"sg": 1.048}"#,
     run: |request, steps| {
-        let (gravity, notes) = match reading(request)? {
-            Reading::Sg(sg) => gravity::from_sg(sg, &mut &mut *steps)?,
-            Reading::Plato(plato) => gravity::from_plato(plato, &mut &mut *steps)?,
+        let scale = request.scale();
+        let (gravity, notes) = match reading(request, Key::Gravity, Key::Plato)? {
+            Reading::Sg(sg) => gravity::from_sg(sg, scale, &mut &mut *steps)?,
+            Reading::Plato(plato) => gravity::from_plato(plato, scale, &mut &mut *steps)?,
         };
         let value = Values::new([gravity.specific_gravity.si(), gravity.plato.si()]);
         Ok(Answer { value, context: request.context(BasisName::Handbook)?, notes })
     },
-    slices: |request, s| match reading(request)? {
-        Reading::Sg(sg) => gravity::visit_sg(each(request, [sg.si()], s)),
-        Reading::Plato(plato) => gravity::visit_plato(each(request, [plato.si()], s)),
+    slices: |request, s| match reading(request, Key::Gravity, Key::Plato)? {
+        Reading::Sg(sg) => gravity::visit_sg(request.scale(), each(request, [sg.si()], s)),
+        Reading::Plato(plato) => gravity::visit_plato(request.scale(), each(request, [plato.si()], s)),
     },
 };
 
-enum Reading {
-    Sg(SpecificGravity),
-    Plato(Plato),
+/// What two gravities say.
+pub static ATTENUATION: Function = Function {
+    name: "attenuation",
+    summary: "Real extract, attenuation and alcohol from the gravity before fermentation and the gravity now.",
+    home: "bottling::attenuation::attenuation",
+    inputs: &[
+        one_of("original", Key::OriginalGravity),
+        one_of("original", Key::OriginalPlato),
+        one_of("current", Key::CurrentGravity),
+        one_of("current", Key::CurrentPlato),
+        SCALE,
+        optional(Key::RealExtractModel, "balling"),
+    ],
+    outputs: &[
+        output(Key::RealExtract),
+        under("apparent", Key::Attenuation),
+        under("real", Key::Attenuation),
+        output(Key::Abw),
+        output(Key::Abv),
+        under("quick", Key::Abv),
+        output(Key::Extract),
+    ],
+    columns: &[Key::OriginalGravity, Key::OriginalPlato, Key::CurrentGravity, Key::CurrentPlato],
+    example: r#"{"original_sg": 1.048, "current_sg": 1.010}"#,
+    run: |request, steps| {
+        let ([original, now], model) = (original_and_current(request)?, request.real_extract_model());
+        let (a, notes) = attenuation(original, now, request.scale(), model, &mut &mut *steps)?;
+        let value = Values::new([
+            a.real_extract.si(),
+            a.apparent.si(),
+            a.real.si(),
+            a.abw.si(),
+            a.abv.si(),
+            a.quick_abv.si(),
+            a.extract.si(),
+        ]);
+        Ok(Answer { value, context: request.context(BasisName::Handbook)?, notes })
+    },
+    slices: |request, s| {
+        let (x, plato) = attenuation::columns(original_and_current(request)?);
+        attenuation::visit(plato, request.scale(), request.real_extract_model(), each(request, x, s))
+    },
+};
+
+fn original_and_current(request: &Request) -> Result<[Reading; 2], Error> {
+    Ok([
+        reading(request, Key::OriginalGravity, Key::OriginalPlato)?,
+        reading(request, Key::CurrentGravity, Key::CurrentPlato)?,
+    ])
 }
 
-fn reading(request: &Request) -> Result<Reading, Error> {
-    const ADVICE: &str = "give the reading, as sg or as plato";
-    match (request.name_of(Key::Gravity), request.name_of(Key::Plato)) {
+/// What is still to come of the gravity that is left.
+pub static GRAVITY_CO2: Function = Function {
+    name: "gravity_co2",
+    summary: "Extract that is still to ferment, and the CO2 of it, from the gravity now and the gravity at the end.",
+    home: "bottling::attenuation::gravity_co2",
+    inputs: &[
+        one_of("current", Key::CurrentGravity),
+        one_of("current", Key::CurrentPlato),
+        one_of("final", Key::FinalGravity),
+        one_of("final", Key::FinalPlato),
+        SCALE,
+    ],
+    outputs: &[output(Key::Fermentable), under("balling", Key::Carbonation), under("theory", Key::Carbonation)],
+    columns: &[Key::CurrentGravity, Key::CurrentPlato, Key::FinalGravity, Key::FinalPlato],
+    example: r#"{"current_sg": 1.013, "final_sg": 1.012}"#,
+    run: |request, steps| {
+        let [now, end] = current_and_final(request)?;
+        let (found, notes) = gravity_co2(now, end, request.scale(), &mut &mut *steps)?;
+        let value = Values::new([found.fermentable.si(), found.balling.si(), found.theory.si()]);
+        Ok(Answer { value, context: request.context(BasisName::Handbook)?, notes })
+    },
+    slices: |request, s| {
+        let (x, plato) = attenuation::columns(current_and_final(request)?);
+        attenuation::visit_coming(plato, request.scale(), each(request, x, s))
+    },
+};
+
+fn current_and_final(request: &Request) -> Result<[Reading; 2], Error> {
+    Ok([
+        reading(request, Key::CurrentGravity, Key::CurrentPlato)?,
+        reading(request, Key::FinalGravity, Key::FinalPlato)?,
+    ])
+}
+
+/// What something added makes.
+pub static ADDITION: Function = Function {
+    name: "addition",
+    summary: "CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package.",
+    home: "bottling::addition::addition",
+    inputs: &[
+        required(Key::Addition),
+        required(Key::Dose),
+        optional(Key::SugarWater, CUSTOM),
+        optional(Key::SugarGravity, CUSTOM),
+        optional(Key::SugarFermentable, CUSTOM),
+        optional(Key::SugarKind, CUSTOM),
+        HANDBOOK,
+        YIELD,
+        YIELD_FACTOR,
+    ],
+    outputs: &[under("expected", Key::Carbonation), under("worst", Key::Carbonation), under("added", Key::Abv)],
+    columns: &[Key::Dose],
+    example: r#"{"addition": "sucrose", "dose_g_per_l": 6}"#,
+    run: |request, steps| {
+        let context = request.context(BasisName::Handbook)?;
+        let mut answer = addition::addition(&request.addition()?, dose(request)?, &context, &mut &mut *steps)?;
+        note_syrup(request.number(Key::SugarGravity).map(SpecificGravity::from_si), &mut answer.notes);
+        Ok(answer.map(|a| Values::new([a.expected.si(), a.worst.si(), a.abv.si()])))
+    },
+    slices: |request, s| {
+        let context = request.context(BasisName::Handbook)?;
+        addition::visit(&request.addition()?, &context, each(request, [dose(request)?.si()], s))
+    },
+};
+
+fn dose(request: &Request) -> Result<Concentration, Error> {
+    request.need(Key::Dose, "say how much is added to a litre of drink, as dose_g_per_l").map(Concentration::from_si)
+}
+
+/// The drink as it flows.
+pub static DRINK_PROPERTIES: Function = Function {
+    name: "drink_properties",
+    summary: "Density and viscosity of a drink, and the diffusivity of CO2 in it.",
+    home: "kegging::liquid::drink_properties",
+    inputs: &[
+        required(Key::Temperature),
+        optional(Key::Gravity, "that of the composition"),
+        optional(
+            Key::RelativeViscosity,
+            "usual for the drink: water 1, beer, cider and mead 1.6, wine 1.7, soft drink 1.3",
+        ),
+        BEVERAGE,
+        ABV,
+        EXTRACT,
+    ],
+    outputs: &[output(Key::Density), output(Key::Viscosity), output(Key::Diffusivity)],
+    columns: &[Key::Temperature, Key::Gravity, Key::Abv, Key::Extract, Key::RelativeViscosity],
+    example: r#"{"temperature_c": 4, "sg": 1.010}"#,
+    run: |request, steps| {
+        let context = request.context(BasisName::Handbook)?;
+        let (t, sg, relative) = liquid(request)?;
+        let answer = kegging::liquid::drink_properties(t, sg, relative, &context, &mut &mut *steps)?;
+        Ok(answer.map(|p| Values::new([p.density.si(), p.viscosity.si(), p.diffusivity.si()])))
+    },
+    slices: |request, s| {
+        let context = request.context(BasisName::Handbook)?;
+        let (t, sg, relative) = liquid(request)?;
+        let x = kegging::liquid::columns(t, sg, relative, &context);
+        kegging::liquid::visit(sg.is_some(), each(request, x, s))
+    },
+};
+
+type Liquid = (Temperature, Option<SpecificGravity>, Option<Multiplier>);
+
+fn liquid(request: &Request) -> Result<Liquid, Error> {
+    let sg = request.number(Key::Gravity).map(SpecificGravity::from_si);
+    Ok((temperature(request)?, sg, request.number(Key::RelativeViscosity).map(Multiplier::from_si)))
+}
+
+/// A cylinder that holds liquid.
+pub static CO2_SATURATION: Function = Function {
+    name: "co2_saturation",
+    summary: "Pressure and densities of CO2 in a cylinder that still holds liquid.",
+    home: "kegging::cylinder::co2_saturation",
+    inputs: &[required(Key::Cylinder)],
+    outputs: &[output(Key::Absolute), under("liquid", Key::Density), under("vapour", Key::Density)],
+    columns: &[Key::Cylinder],
+    example: r#"{"cylinder_c": 20}"#,
+    run: |request, steps| {
+        let (found, notes) = kegging::cylinder::co2_saturation(cylinder(request)?, &mut &mut *steps)?;
+        let value = Values::new([found.pressure.si(), found.liquid.si(), found.vapour.si()]);
+        Ok(Answer { value, context: request.context(BasisName::Handbook)?, notes })
+    },
+    slices: |request, s| kegging::cylinder::visit(each(request, [cylinder(request)?.si()], s)),
+};
+
+fn cylinder(request: &Request) -> Result<Temperature, Error> {
+    request.need(Key::Cylinder, "say how warm the cylinder is, such as cylinder_c").map(Temperature::from_si)
+}
+
+/// A gravity that may be given on either scale.
+fn reading(request: &Request, sg: Key, plato: Key) -> Result<Reading, Error> {
+    const ADVICE: &str = "give the reading, as specific gravity (sg) or as degrees Plato (plato)";
+    match (request.name_of(sg), request.name_of(plato)) {
         (Some(first), Some(second)) => Err(Error::Excluded { first, second }),
-        (None, Some(_)) => request.need(Key::Plato, ADVICE).map(|p| Reading::Plato(Plato::from_si(p))),
-        _ => request.need(Key::Gravity, ADVICE).map(|sg| Reading::Sg(SpecificGravity::from_si(sg))),
+        (None, Some(_)) => request.need(plato, ADVICE).map(|p| Reading::Plato(Plato::from_si(p))),
+        _ => request.need(sg, ADVICE).map(|sg| Reading::Sg(SpecificGravity::from_si(sg))),
     }
 }
 

@@ -14,25 +14,46 @@ if TYPE_CHECKING:
     from ._types import Number
 
 __all__ = [
+    "Addition",
+    "AdditionAdded",
+    "AdditionExpected",
+    "AdditionWorst",
     "AlcoholHighWarning",
     "AmbientPressure",
     "At",
+    "Attenuation",
+    "AttenuationApparent",
+    "AttenuationQuick",
+    "AttenuationReal",
     "BelowFreezingWarning",
     "CarbonationDangerWarning",
     "CarbonationHighWarning",
     "ChartCommonPracticeWarning",
     "ChartPressureWarning",
     "ChartTemperatureWarning",
+    "Co2Saturation",
+    "Co2SaturationLiquid",
+    "Co2SaturationVapour",
     "CoreWarmWarning",
+    "DextrinLeftWarning",
     "DissolvedCo2",
+    "DrinkProperties",
+    "EuropeanTemperatureWarning",
     "ExtractHighWarning",
     "FermentableDangerWarning",
     "FermentableLeftWarning",
+    "ForeignModelWarning",
     "GasPressureWarning",
     "Gravity",
+    "GravityCo2",
+    "GravityCo2Balling",
+    "GravityCo2Theory",
     "GravityRangeWarning",
     "HeatedGlassWarning",
+    "HenryTemperatureWarning",
     "KegPressure",
+    "LactoseLeftWarning",
+    "NearCriticalWarning",
     "PackageCarbonation",
     "PackageCarbonationDissolved",
     "PackageCarbonationLeastDissolved",
@@ -46,10 +67,18 @@ __all__ = [
     "PrimingSugar",
     "ResidualCo2",
     "ResidualHeldWarning",
+    "SweetenerLeftWarning",
+    "SweetenerPacketWarning",
+    "ViscosityTemperatureWarning",
     "WineTemperatureWarning",
+    "addition",
     "ambient_pressure",
+    "attenuation",
+    "co2_saturation",
     "dissolved_co2",
+    "drink_properties",
     "gravity",
+    "gravity_co2",
     "keg_pressure",
     "package_carbonation",
     "package_pressure",
@@ -118,6 +147,60 @@ class GravityRangeWarning(CarbWarning):
     """Elements with the caution ``gravity_range``."""
 
     code = "gravity_range"
+
+
+class EuropeanTemperatureWarning(CarbWarning):
+    """Elements with the caution ``european_temperature``."""
+
+    code = "european_temperature"
+
+
+class HenryTemperatureWarning(CarbWarning):
+    """Elements with the caution ``henry_temperature``."""
+
+    code = "henry_temperature"
+
+
+class ViscosityTemperatureWarning(CarbWarning):
+    """Elements with the caution ``viscosity_temperature``."""
+
+    code = "viscosity_temperature"
+
+
+class NearCriticalWarning(CarbWarning):
+    """Elements with the caution ``near_critical``."""
+
+    code = "near_critical"
+
+
+class ForeignModelWarning(CarbWarning):
+    """Elements with the caution ``foreign_model``."""
+
+    code = "foreign_model"
+
+
+class DextrinLeftWarning(CarbWarning):
+    """Elements with the caution ``dextrin_left``."""
+
+    code = "dextrin_left"
+
+
+class LactoseLeftWarning(CarbWarning):
+    """Elements with the caution ``lactose_left``."""
+
+    code = "lactose_left"
+
+
+class SweetenerLeftWarning(CarbWarning):
+    """Elements with the caution ``sweetener_left``."""
+
+    code = "sweetener_left"
+
+
+class SweetenerPacketWarning(CarbWarning):
+    """Elements with the caution ``sweetener_packet``."""
+
+    code = "sweetener_packet"
 
 
 class ChartCommonPracticeWarning(CarbWarning):
@@ -207,7 +290,7 @@ def dissolved_co2(
     abv_percent: Number | None = None,
     extract_g_per_l: Number | None = None,
     basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine"] | None = None,
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
     solubility_multiplier: float | None = None,
     errors: Literal["raise", "nan"] = "raise",
     **unknown: Any,
@@ -242,7 +325,8 @@ def dissolved_co2(
         ``extract_g_per_l``. Default: usual for the drink, and noted.
     basis : {"handbook", "physical"}, optional
         The set of assumptions to start from. Default: handbook.
-    model : {"chart_fit", "water_core", "eu_wine"}, optional
+    model : {"chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water",
+        "carroll_water"}, optional
         The solubility model (default: that of the basis for this drink). Default: that of the basis for the
         drink.
     solubility_multiplier : float, optional
@@ -312,7 +396,7 @@ def keg_pressure(
     abv_percent: Number | None = None,
     extract_g_per_l: Number | None = None,
     basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine"] | None = None,
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
     solubility_multiplier: float | None = None,
     errors: Literal["raise", "nan"] = "raise",
     **unknown: Any,
@@ -343,7 +427,8 @@ def keg_pressure(
         ``extract_g_per_l``. Default: usual for the drink, and noted.
     basis : {"handbook", "physical"}, optional
         The set of assumptions to start from. Default: handbook.
-    model : {"chart_fit", "water_core", "eu_wine"}, optional
+    model : {"chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water",
+        "carroll_water"}, optional
         The solubility model (default: that of the basis for this drink). Default: that of the basis for the
         drink.
     solubility_multiplier : float, optional
@@ -405,7 +490,7 @@ def residual_co2(
     abv_percent: Number | None = None,
     extract_g_per_l: Number | None = None,
     basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine"] | None = None,
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
     residual_model: Literal["table", "equilibrium"] | None = None,
     solubility_multiplier: float | None = None,
     residual_multiplier: float | None = None,
@@ -436,7 +521,8 @@ def residual_co2(
         ``extract_g_per_l``. Default: usual for the drink, and noted.
     basis : {"handbook", "physical"}, optional
         The set of assumptions to start from. Default: handbook.
-    model : {"chart_fit", "water_core", "eu_wine"}, optional
+    model : {"chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water",
+        "carroll_water"}, optional
         The solubility model (default: that of the basis for this drink). Default: that of the basis for the
         drink.
     residual_model : {"table", "equilibrium"}, optional
@@ -482,7 +568,7 @@ class PrimingSugar(Result[T]):
     mass_kg = output("mass_kg", "Mass of priming sugar, as sold, kg.")
     mass_oz = output("mass_oz", "Mass of priming sugar, as sold, oz.")
     mass_lb = output("mass_lb", "Mass of priming sugar, as sold, lb.")
-    dose_g_per_l = output("dose_g_per_l", "Priming sugar, as sold, per litre of drink, g/L.")
+    dose_g_per_l = output("dose_g_per_l", "Sugar or other addition, as sold, per litre of drink, g/L.")
 
 
 @function(PrimingSugar)
@@ -508,14 +594,18 @@ def priming_sugar(
     sea_level_bar: float | None = None,
     sea_level_psi: float | None = None,
     sea_level_pa: float | None = None,
-    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup"] | None = None,
+    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom"] | None = None,
+    sugar_water_percent: float | None = None,
+    sugar_sg: float | None = None,
+    sugar_fermentable_percent: float | None = None,
+    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None = None,
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
     abv_percent: Number | None = None,
     extract_g_per_l: Number | None = None,
     fermentable_g_per_l: Number | None = None,
     yeast: Literal["live", "none"] | None = None,
     basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine"] | None = None,
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
     residual_model: Literal["table", "equilibrium"] | None = None,
     yield_percent: float | None = None,
     count_headspace: bool | None = None,
@@ -553,8 +643,23 @@ def priming_sugar(
         Air pressure reduced to sea level, as weather reports give it; needs the altitude too. From 87 to 109
         in ``sea_level_kpa``. Default: 101.325 kPa, the standard atmosphere.
     sugar : {"dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey",
-        "maple_syrup"}, optional
+        "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar",
+        "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses",
+        "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate",
+        "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63",
+        "custom"}, optional
         The priming sugar. Default: sucrose.
+    sugar_water_percent : float, optional
+        Water in a sugar of one's own, percent of its mass. From 0 to 100 in ``sugar_water_percent``. Default:
+        only with a custom sugar.
+    sugar_sg : float, optional
+        Specific gravity 20/20 °C of a syrup of one's own, from which its water follows. From 1 to 1.45 in
+        ``sugar_sg``. Default: only with a custom sugar.
+    sugar_fermentable_percent : float, optional
+        What yeast ferments of the dry matter of a sugar of one's own, percent. From 0 to 100 in
+        ``sugar_fermentable_percent``. Default: only with a custom sugar.
+    sugar_kind : {"hexose", "disaccharide", "trisaccharide"}, optional
+        What the fermentable part of a sugar of one's own is. Default: only with a custom sugar.
     beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
         What the drink is. Default: beer.
     abv_percent : float or array, optional
@@ -570,7 +675,8 @@ def priming_sugar(
         Whether living yeast goes into the package. Default: live.
     basis : {"handbook", "physical"}, optional
         The set of assumptions to start from. Default: handbook.
-    model : {"chart_fit", "water_core", "eu_wine"}, optional
+    model : {"chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water",
+        "carroll_water"}, optional
         The solubility model (default: that of the basis for this drink). Default: that of the basis for the
         drink.
     residual_model : {"table", "equilibrium"}, optional
@@ -692,7 +798,7 @@ def package_pressure(
     fermentable_g_per_l: Number | None = None,
     yeast: Literal["live", "none"] | None = None,
     basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine"] | None = None,
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
     yield_percent: float | None = None,
     solubility_multiplier: float | None = None,
     yield_multiplier: float | None = None,
@@ -736,7 +842,8 @@ def package_pressure(
         Whether living yeast goes into the package. Default: live.
     basis : {"handbook", "physical"}, optional
         The set of assumptions to start from. Default: physical.
-    model : {"chart_fit", "water_core", "eu_wine"}, optional
+    model : {"chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water",
+        "carroll_water"}, optional
         The solubility model (default: that of the basis for this drink). Default: that of the basis for the
         drink.
     yield_percent : float, optional
@@ -849,7 +956,7 @@ def package_carbonation(
     abv_percent: Number | None = None,
     extract_g_per_l: Number | None = None,
     basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine"] | None = None,
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
     solubility_multiplier: float | None = None,
     errors: Literal["raise", "nan"] = "raise",
     **unknown: Any,
@@ -886,7 +993,8 @@ def package_carbonation(
         ``extract_g_per_l``. Default: usual for the drink, and noted.
     basis : {"handbook", "physical"}, optional
         The set of assumptions to start from. Default: physical.
-    model : {"chart_fit", "water_core", "eu_wine"}, optional
+    model : {"chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water",
+        "carroll_water"}, optional
         The solubility model (default: that of the basis for this drink). Default: that of the basis for the
         drink.
     solubility_multiplier : float, optional
@@ -933,6 +1041,7 @@ def gravity(
     *,
     sg: Number | None = None,
     plato: Number | None = None,
+    extract_scale: Literal["asbc", "lincoln", "quick"] | None = None,
     errors: Literal["raise", "nan"] = "raise",
     **unknown: Any,
 ) -> Gravity[Any]:
@@ -944,6 +1053,8 @@ def gravity(
         Specific gravity 20/20 °C. From 0.98 to 1.165 in ``sg``. Required: this, or another gravity.
     plato : float or array, optional
         Extract, grams in 100 g of solution. From -5.2 to 37 in ``plato``. Required: this, or another gravity.
+    extract_scale : {"asbc", "lincoln", "quick"}, optional
+        Which relation turns specific gravity into extract. Default: asbc.
     errors : {"raise", "nan"}, optional
         For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
 
@@ -966,6 +1077,448 @@ def gravity(
     >>> import carb
     >>> carb.gravity(sg=1.048).plato
     11.9120807562241
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+class AttenuationApparent(Part[T]):
+    """The outputs of Attenuation that are apparent."""
+
+    __slots__ = ()
+    shown = ("attenuation_percent",)
+    attenuation_percent = output("attenuation_percent", "Share of the extract that was fermented, %.")
+
+
+class AttenuationReal(Part[T]):
+    """The outputs of Attenuation that are real."""
+
+    __slots__ = ()
+    shown = ("attenuation_percent",)
+    attenuation_percent = output("attenuation_percent", "Share of the extract that was fermented, %.")
+
+
+class AttenuationQuick(Part[T]):
+    """The outputs of Attenuation that are quick."""
+
+    __slots__ = ()
+    shown = ("abv_percent",)
+    abv_percent = output("abv_percent", "Alcohol by volume, %.")
+
+
+class Attenuation(Result[T]):
+    """Real extract, attenuation and alcohol from the gravity before fermentation and the gravity now."""
+
+    __slots__ = ()
+    function = "attenuation"
+    outputs = ("real_extract_plato", "apparent_attenuation_percent", "real_attenuation_percent", "abw_percent", "abv_percent", "quick_abv_percent", "extract_g_per_l")
+    shown = ("real_extract_plato", "apparent_attenuation_percent", "real_attenuation_percent", "abw_percent", "abv_percent", "quick_abv_percent", "extract_g_per_l")
+    apparent = part(AttenuationApparent, "apparent", "Apparent.")
+    real = part(AttenuationReal, "real", "Real.")
+    quick = part(AttenuationQuick, "quick", "Quick.")
+    real_extract_plato = output("real_extract_plato", "Extract with the alcohol taken away, °P.")
+    abw_percent = output("abw_percent", "Alcohol by mass, %.")
+    abv_percent = output("abv_percent", "Alcohol by volume, %.")
+    extract_g_per_l = output("extract_g_per_l", "Everything dissolved except CO2 and alcohol: it lowers the solubility of CO2, g/L.")
+
+
+@function(Attenuation)
+def attenuation(
+    *,
+    original_sg: Number | None = None,
+    original_plato: Number | None = None,
+    current_sg: Number | None = None,
+    current_plato: Number | None = None,
+    extract_scale: Literal["asbc", "lincoln", "quick"] | None = None,
+    real_extract_model: Literal["balling", "quotient"] | None = None,
+    errors: Literal["raise", "nan"] = "raise",
+    **unknown: Any,
+) -> Attenuation[Any]:
+    """Real extract, attenuation and alcohol from the gravity before fermentation and the gravity now.
+
+    Parameters
+    ----------
+    original_sg : float or array, optional
+        Specific gravity 20/20 °C of the wort or must before fermentation. From 1.001 to 1.165 in
+        ``original_sg``. Required: this, or another original.
+    original_plato : float or array, optional
+        Extract of the wort or must before fermentation. From 0.2 to 37 in ``original_plato``. Required: this,
+        or another original.
+    current_sg : float or array, optional
+        Specific gravity 20/20 °C as it is now. From 0.98 to 1.165 in ``current_sg``. Required: this, or
+        another current.
+    current_plato : float or array, optional
+        Apparent extract as it is now. From -5.2 to 37 in ``current_plato``. Required: this, or another
+        current.
+    extract_scale : {"asbc", "lincoln", "quick"}, optional
+        Which relation turns specific gravity into extract. Default: asbc.
+    real_extract_model : {"balling", "quotient"}, optional
+        Which relation gives real extract. Default: balling.
+    errors : {"raise", "nan"}, optional
+        For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
+
+    Returns
+    -------
+    Attenuation
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, a value outside its range, or where there is no answer.
+
+    Warns
+    -----
+    CarbWarning
+        For arrays, where elements lie outside the range of an equation. (For numbers, see ``cautions``.)
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.attenuation(original_sg=1.048, current_sg=1.01).real_extract_plato
+    4.251493453947701
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+class GravityCo2Balling(Part[T]):
+    """The outputs of GravityCo2 that are balling."""
+
+    __slots__ = ()
+    shown = ("co2_g_per_l", "volumes")
+    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
+    volumes = output("volumes", "CO2 per litre of drink, vol.")
+
+
+class GravityCo2Theory(Part[T]):
+    """The outputs of GravityCo2 that are theory."""
+
+    __slots__ = ()
+    shown = ("co2_g_per_l", "volumes")
+    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
+    volumes = output("volumes", "CO2 per litre of drink, vol.")
+
+
+class GravityCo2(Result[T]):
+    """Extract that is still to ferment, and the CO2 of it, from the gravity now and the gravity at the end."""
+
+    __slots__ = ()
+    function = "gravity_co2"
+    outputs = ("fermentable_g_per_l", "balling_co2_g_per_l", "balling_volumes", "theory_co2_g_per_l", "theory_volumes")
+    shown = ("fermentable_g_per_l", "balling_co2_g_per_l", "balling_volumes", "theory_co2_g_per_l", "theory_volumes")
+    balling = part(GravityCo2Balling, "balling", "Balling.")
+    theory = part(GravityCo2Theory, "theory", "Theory.")
+    fermentable_g_per_l = output("fermentable_g_per_l", "What yeast in the package can still turn into CO2: it makes pressure, g/L.")
+
+
+@function(GravityCo2)
+def gravity_co2(
+    *,
+    current_sg: Number | None = None,
+    current_plato: Number | None = None,
+    final_sg: Number | None = None,
+    final_plato: Number | None = None,
+    extract_scale: Literal["asbc", "lincoln", "quick"] | None = None,
+    errors: Literal["raise", "nan"] = "raise",
+    **unknown: Any,
+) -> GravityCo2[Any]:
+    """Extract that is still to ferment, and the CO2 of it, from the gravity now and the gravity at the end.
+
+    Parameters
+    ----------
+    current_sg : float or array, optional
+        Specific gravity 20/20 °C as it is now. From 0.98 to 1.165 in ``current_sg``. Required: this, or
+        another current.
+    current_plato : float or array, optional
+        Apparent extract as it is now. From -5.2 to 37 in ``current_plato``. Required: this, or another
+        current.
+    final_sg : float or array, optional
+        Specific gravity 20/20 °C at which fermentation will end, best by a forced-fermentation test. From
+        0.98 to 1.165 in ``final_sg``. Required: this, or another final.
+    final_plato : float or array, optional
+        Apparent extract at which fermentation will end, best by a forced-fermentation test. From -5.2 to 37
+        in ``final_plato``. Required: this, or another final.
+    extract_scale : {"asbc", "lincoln", "quick"}, optional
+        Which relation turns specific gravity into extract. Default: asbc.
+    errors : {"raise", "nan"}, optional
+        For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
+
+    Returns
+    -------
+    GravityCo2
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, a value outside its range, or where there is no answer.
+
+    Warns
+    -----
+    CarbWarning
+        For arrays, where elements lie outside the range of an equation. (For numbers, see ``cautions``.)
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.gravity_co2(current_sg=1.013, final_sg=1.012).fermentable_g_per_l
+    2.0965169994472816
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+class AdditionExpected(Part[T]):
+    """The outputs of Addition that are expected."""
+
+    __slots__ = ()
+    shown = ("co2_g_per_l", "volumes")
+    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
+    volumes = output("volumes", "CO2 per litre of drink, vol.")
+
+
+class AdditionWorst(Part[T]):
+    """The outputs of Addition that are worst."""
+
+    __slots__ = ()
+    shown = ("co2_g_per_l", "volumes")
+    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
+    volumes = output("volumes", "CO2 per litre of drink, vol.")
+
+
+class AdditionAdded(Part[T]):
+    """The outputs of Addition that are added."""
+
+    __slots__ = ()
+    shown = ("abv_percent",)
+    abv_percent = output("abv_percent", "Alcohol by volume, %.")
+
+
+class Addition(Result[T]):
+    """CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package."""
+
+    __slots__ = ()
+    function = "addition"
+    outputs = ("expected_co2_g_per_l", "expected_volumes", "worst_co2_g_per_l", "worst_volumes", "added_abv_percent")
+    shown = ("expected_co2_g_per_l", "expected_volumes", "worst_co2_g_per_l", "worst_volumes", "added_abv_percent")
+    expected = part(AdditionExpected, "expected", "Expected.")
+    worst = part(AdditionWorst, "worst", "Worst.")
+    added = part(AdditionAdded, "added", "Added.")
+
+
+@function(Addition)
+def addition(
+    *,
+    addition: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom", "lactose", "maltodextrin", "sucralose", "aspartame", "saccharin", "stevia", "erythritol", "xylitol", "sorbitol", "sweetener_packets"] | None = None,
+    dose_g_per_l: Number | None = None,
+    sugar_water_percent: float | None = None,
+    sugar_sg: float | None = None,
+    sugar_fermentable_percent: float | None = None,
+    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None = None,
+    basis: Literal["handbook", "physical"] | None = None,
+    yield_percent: float | None = None,
+    yield_multiplier: float | None = None,
+    errors: Literal["raise", "nan"] = "raise",
+    **unknown: Any,
+) -> Addition[Any]:
+    """CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package.
+
+    Parameters
+    ----------
+    addition : {"dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey",
+        "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar",
+        "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses",
+        "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate",
+        "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63",
+        "custom", "lactose", "maltodextrin", "sucralose", "aspartame", "saccharin", "stevia", "erythritol",
+        "xylitol", "sorbitol", "sweetener_packets"}, optional
+        What is added: a sugar, or something for sweetness. Required.
+    dose_g_per_l : float or array, optional
+        Sugar or other addition, as sold, per litre of drink. From 0 to 400 in ``dose_g_per_l``. Required.
+    sugar_water_percent : float, optional
+        Water in a sugar of one's own, percent of its mass. From 0 to 100 in ``sugar_water_percent``. Default:
+        only with a custom sugar.
+    sugar_sg : float, optional
+        Specific gravity 20/20 °C of a syrup of one's own, from which its water follows. From 1 to 1.45 in
+        ``sugar_sg``. Default: only with a custom sugar.
+    sugar_fermentable_percent : float, optional
+        What yeast ferments of the dry matter of a sugar of one's own, percent. From 0 to 100 in
+        ``sugar_fermentable_percent``. Default: only with a custom sugar.
+    sugar_kind : {"hexose", "disaccharide", "trisaccharide"}, optional
+        What the fermentable part of a sugar of one's own is. Default: only with a custom sugar.
+    basis : {"handbook", "physical"}, optional
+        The set of assumptions to start from. Default: handbook.
+    yield_percent : float, optional
+        CO2 really made, in percent of the sugar's theoretical yield. From 50 to 105 in ``yield_percent``.
+        Default: that of the basis: 100 by the handbook, 95 by the balance.
+    yield_multiplier : float, optional
+        Factor on the yield of sugar. From 0.5 to 2 in ``yield_multiplier``. Default: 1.
+    errors : {"raise", "nan"}, optional
+        For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
+
+    Returns
+    -------
+    Addition
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, a value outside its range, or where there is no answer.
+
+    Warns
+    -----
+    CarbWarning
+        For arrays, where elements lie outside the range of an equation. (For numbers, see ``cautions``.)
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.addition(addition="sucrose", dose_g_per_l=6).expected.co2_g_per_l
+    3.0857062726228977
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+class DrinkProperties(Result[T]):
+    """Density and viscosity of a drink, and the diffusivity of CO2 in it."""
+
+    __slots__ = ()
+    function = "drink_properties"
+    outputs = ("density_kg_per_m3", "density_lb_per_ft3", "viscosity_mpa_s", "viscosity_pa_s", "viscosity_cp", "diffusivity_m2_per_s")
+    shown = ("density_kg_per_m3", "density_lb_per_ft3", "viscosity_mpa_s", "diffusivity_m2_per_s")
+    density_kg_per_m3 = output("density_kg_per_m3", "Density, kg/m3.")
+    density_lb_per_ft3 = output("density_lb_per_ft3", "Density, lb/ft3.")
+    viscosity_mpa_s = output("viscosity_mpa_s", "Dynamic viscosity, mPa s.")
+    viscosity_pa_s = output("viscosity_pa_s", "Dynamic viscosity, Pa s.")
+    viscosity_cp = output("viscosity_cp", "Dynamic viscosity, cP.")
+    diffusivity_m2_per_s = output("diffusivity_m2_per_s", "Diffusivity of dissolved CO2, m2/s.")
+
+
+@function(DrinkProperties)
+def drink_properties(
+    *,
+    temperature_c: Number | None = None,
+    temperature_f: Number | None = None,
+    temperature_k: Number | None = None,
+    sg: Number | None = None,
+    viscosity_multiplier: Number | None = None,
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
+    abv_percent: Number | None = None,
+    extract_g_per_l: Number | None = None,
+    errors: Literal["raise", "nan"] = "raise",
+    **unknown: Any,
+) -> DrinkProperties[Any]:
+    """Density and viscosity of a drink, and the diffusivity of CO2 in it.
+
+    Parameters
+    ----------
+    temperature_c, temperature_f, temperature_k : float or array, optional
+        Temperature of the drink. From -5 to 60 in ``temperature_c``. Required.
+    sg : float or array, optional
+        Specific gravity 20/20 °C. From 0.98 to 1.165 in ``sg``. Default: that of the composition.
+    viscosity_multiplier : float or array, optional
+        Viscosity of the drink over that of water. From 0.5 to 10 in ``viscosity_multiplier``. Default: usual
+        for the drink: water 1, beer, cider and mead 1.6, wine 1.7, soft drink 1.3.
+    beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
+        What the drink is. Default: beer.
+    abv_percent : float or array, optional
+        Alcohol by volume. From 0 to 25 in ``abv_percent``. Default: usual for the drink, and noted.
+    extract_g_per_l : float or array, optional
+        Everything dissolved except CO2 and alcohol: it lowers the solubility of CO2. From 0 to 400 in
+        ``extract_g_per_l``. Default: usual for the drink, and noted.
+    errors : {"raise", "nan"}, optional
+        For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
+
+    Returns
+    -------
+    DrinkProperties
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, a value outside its range, or where there is no answer.
+
+    Warns
+    -----
+    CarbWarning
+        For arrays, where elements lie outside the range of an equation. (For numbers, see ``cautions``.)
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.drink_properties(temperature_c=4, sg=1.01).density_kg_per_m3
+    1010.1210482178102
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+class Co2SaturationLiquid(Part[T]):
+    """The outputs of Co2Saturation that are liquid."""
+
+    __slots__ = ()
+    shown = ("density_kg_per_m3", "density_lb_per_ft3")
+    density_kg_per_m3 = output("density_kg_per_m3", "Density, kg/m3.")
+    density_lb_per_ft3 = output("density_lb_per_ft3", "Density, lb/ft3.")
+
+
+class Co2SaturationVapour(Part[T]):
+    """The outputs of Co2Saturation that are vapour."""
+
+    __slots__ = ()
+    shown = ("density_kg_per_m3", "density_lb_per_ft3")
+    density_kg_per_m3 = output("density_kg_per_m3", "Density, kg/m3.")
+    density_lb_per_ft3 = output("density_lb_per_ft3", "Density, lb/ft3.")
+
+
+class Co2Saturation(Result[T]):
+    """Pressure and densities of CO2 in a cylinder that still holds liquid."""
+
+    __slots__ = ()
+    function = "co2_saturation"
+    outputs = ("abs_kpa", "abs_bar", "abs_psi", "abs_pa", "liquid_density_kg_per_m3", "liquid_density_lb_per_ft3", "vapour_density_kg_per_m3", "vapour_density_lb_per_ft3")
+    shown = ("abs_kpa", "abs_bar", "abs_psi", "liquid_density_kg_per_m3", "liquid_density_lb_per_ft3", "vapour_density_kg_per_m3", "vapour_density_lb_per_ft3")
+    liquid = part(Co2SaturationLiquid, "liquid", "Liquid.")
+    vapour = part(Co2SaturationVapour, "vapour", "Vapour.")
+    abs_kpa = output("abs_kpa", "Pressure above vacuum, total of the gas over the drink, kPa.")
+    abs_bar = output("abs_bar", "Pressure above vacuum, total of the gas over the drink, bar.")
+    abs_psi = output("abs_psi", "Pressure above vacuum, total of the gas over the drink, psi.")
+    abs_pa = output("abs_pa", "Pressure above vacuum, total of the gas over the drink, Pa.")
+
+
+@function(Co2Saturation)
+def co2_saturation(
+    *,
+    cylinder_c: Number | None = None,
+    cylinder_f: Number | None = None,
+    cylinder_k: Number | None = None,
+    errors: Literal["raise", "nan"] = "raise",
+    **unknown: Any,
+) -> Co2Saturation[Any]:
+    """Pressure and densities of CO2 in a cylinder that still holds liquid.
+
+    Parameters
+    ----------
+    cylinder_c, cylinder_f, cylinder_k : float or array, optional
+        Temperature of a cylinder of CO2: from the triple to the critical point, between which it holds
+        liquid. From -56.558 to 30.9782 in ``cylinder_c``. Required.
+    errors : {"raise", "nan"}, optional
+        For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
+
+    Returns
+    -------
+    Co2Saturation
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, a value outside its range, or where there is no answer.
+
+    Warns
+    -----
+    CarbWarning
+        For arrays, where elements lie outside the range of an equation. (For numbers, see ``cautions``.)
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.co2_saturation(cylinder_c=20).abs_kpa
+    5729.194424293769
     """
     raise NotImplementedError  # The decorator answers.
 
@@ -1054,11 +1607,15 @@ class At(Bound):
         frozenset(("filling_c", "filling_f", "filling_k")),
         frozenset(("room_c", "room_f", "room_k")),
         frozenset(("sg", "plato")),
+        frozenset(("original_sg", "original_plato")),
+        frozenset(("current_sg", "current_plato")),
+        frozenset(("final_sg", "final_plato")),
+        frozenset(("cylinder_c", "cylinder_f", "cylinder_k")),
         frozenset(("serving_c", "serving_f", "serving_k")),
         frozenset(("cellar_c", "cellar_f", "cellar_k")),
         frozenset(("hot_day_c", "hot_day_f", "hot_day_k")),
     )
-    plan_names = frozenset(("title", "beverage", "abv_percent", "extract_g_per_l", "fermentable_g_per_l", "yeast", "packaged_l", "packaged_ml", "packaged_us_gal", "packaged_imp_gal", "packaged_us_fl_oz", "co2_g_per_l", "volumes", "warmest_c", "warmest_f", "warmest_k", "filling_c", "filling_f", "filling_k", "serving_c", "serving_f", "serving_k", "cellar_c", "cellar_f", "cellar_k", "room_c", "room_f", "room_k", "hot_day_c", "hot_day_f", "hot_day_k", "altitude_m", "altitude_ft", "ambient_kpa", "ambient_bar", "ambient_psi", "ambient_pa", "sea_level_kpa", "sea_level_bar", "sea_level_psi", "sea_level_pa", "headspace_percent", "sugar", "basis", "model", "residual_model", "yield_percent", "count_headspace", "solubility_multiplier", "residual_multiplier", "yield_multiplier", "working"))
+    plan_names = frozenset(("title", "beverage", "abv_percent", "extract_g_per_l", "fermentable_g_per_l", "yeast", "packaged_l", "packaged_ml", "packaged_us_gal", "packaged_imp_gal", "packaged_us_fl_oz", "co2_g_per_l", "volumes", "warmest_c", "warmest_f", "warmest_k", "filling_c", "filling_f", "filling_k", "serving_c", "serving_f", "serving_k", "cellar_c", "cellar_f", "cellar_k", "room_c", "room_f", "room_k", "hot_day_c", "hot_day_f", "hot_day_k", "altitude_m", "altitude_ft", "ambient_kpa", "ambient_bar", "ambient_psi", "ambient_pa", "sea_level_kpa", "sea_level_bar", "sea_level_psi", "sea_level_pa", "headspace_percent", "sugar", "sugar_water_percent", "sugar_sg", "sugar_fermentable_percent", "sugar_kind", "basis", "model", "residual_model", "yield_percent", "count_headspace", "solubility_multiplier", "residual_multiplier", "yield_multiplier", "working"))
     dissolved_co2 = bound(dissolved_co2)
     keg_pressure = bound(keg_pressure)
     residual_co2 = bound(residual_co2)
@@ -1066,4 +1623,9 @@ class At(Bound):
     package_pressure = bound(package_pressure)
     package_carbonation = bound(package_carbonation)
     gravity = bound(gravity)
+    attenuation = bound(attenuation)
+    gravity_co2 = bound(gravity_co2)
+    addition = bound(addition)
+    drink_properties = bound(drink_properties)
+    co2_saturation = bound(co2_saturation)
     ambient_pressure = bound(ambient_pressure)

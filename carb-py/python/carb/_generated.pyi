@@ -15,25 +15,46 @@ from ._result import Part, Result
 from ._types import Number
 
 __all__ = [
+    "Addition",
+    "AdditionAdded",
+    "AdditionExpected",
+    "AdditionWorst",
     "AlcoholHighWarning",
     "AmbientPressure",
     "At",
+    "Attenuation",
+    "AttenuationApparent",
+    "AttenuationQuick",
+    "AttenuationReal",
     "BelowFreezingWarning",
     "CarbonationDangerWarning",
     "CarbonationHighWarning",
     "ChartCommonPracticeWarning",
     "ChartPressureWarning",
     "ChartTemperatureWarning",
+    "Co2Saturation",
+    "Co2SaturationLiquid",
+    "Co2SaturationVapour",
     "CoreWarmWarning",
+    "DextrinLeftWarning",
     "DissolvedCo2",
+    "DrinkProperties",
+    "EuropeanTemperatureWarning",
     "ExtractHighWarning",
     "FermentableDangerWarning",
     "FermentableLeftWarning",
+    "ForeignModelWarning",
     "GasPressureWarning",
     "Gravity",
+    "GravityCo2",
+    "GravityCo2Balling",
+    "GravityCo2Theory",
     "GravityRangeWarning",
     "HeatedGlassWarning",
+    "HenryTemperatureWarning",
     "KegPressure",
+    "LactoseLeftWarning",
+    "NearCriticalWarning",
     "PackageCarbonation",
     "PackageCarbonationDissolved",
     "PackageCarbonationLeastDissolved",
@@ -47,10 +68,18 @@ __all__ = [
     "PrimingSugar",
     "ResidualCo2",
     "ResidualHeldWarning",
+    "SweetenerLeftWarning",
+    "SweetenerPacketWarning",
+    "ViscosityTemperatureWarning",
     "WineTemperatureWarning",
+    "addition",
     "ambient_pressure",
+    "attenuation",
+    "co2_saturation",
     "dissolved_co2",
+    "drink_properties",
     "gravity",
+    "gravity_co2",
     "keg_pressure",
     "package_carbonation",
     "package_pressure",
@@ -71,6 +100,15 @@ class ExtractHighWarning(CarbWarning): ...
 class AlcoholHighWarning(CarbWarning): ...
 class GasPressureWarning(CarbWarning): ...
 class GravityRangeWarning(CarbWarning): ...
+class EuropeanTemperatureWarning(CarbWarning): ...
+class HenryTemperatureWarning(CarbWarning): ...
+class ViscosityTemperatureWarning(CarbWarning): ...
+class NearCriticalWarning(CarbWarning): ...
+class ForeignModelWarning(CarbWarning): ...
+class DextrinLeftWarning(CarbWarning): ...
+class LactoseLeftWarning(CarbWarning): ...
+class SweetenerLeftWarning(CarbWarning): ...
+class SweetenerPacketWarning(CarbWarning): ...
 class ChartCommonPracticeWarning(CarbWarning): ...
 class FermentableLeftWarning(CarbWarning): ...
 class FermentableDangerWarning(CarbWarning): ...
@@ -113,7 +151,7 @@ class _DissolvedCo2Inputs(TypedDict, Generic[N], total=False):
     abv_percent: N | None
     extract_g_per_l: N | None
     basis: Literal["handbook", "physical"] | None
-    model: Literal["chart_fit", "water_core", "eu_wine"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
     solubility_multiplier: float | None
     errors: Literal["raise", "nan"]
 
@@ -161,7 +199,7 @@ class _KegPressureInputs(TypedDict, Generic[N], total=False):
     abv_percent: N | None
     extract_g_per_l: N | None
     basis: Literal["handbook", "physical"] | None
-    model: Literal["chart_fit", "water_core", "eu_wine"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
     solubility_multiplier: float | None
     errors: Literal["raise", "nan"]
 
@@ -195,7 +233,7 @@ class _ResidualCo2Inputs(TypedDict, Generic[N], total=False):
     abv_percent: N | None
     extract_g_per_l: N | None
     basis: Literal["handbook", "physical"] | None
-    model: Literal["chart_fit", "water_core", "eu_wine"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
     residual_model: Literal["table", "equilibrium"] | None
     solubility_multiplier: float | None
     residual_multiplier: float | None
@@ -240,14 +278,18 @@ class _PrimingSugarInputs(TypedDict, Generic[N], total=False):
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
-    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup"] | None
+    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom"] | None
+    sugar_water_percent: float | None
+    sugar_sg: float | None
+    sugar_fermentable_percent: float | None
+    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
     abv_percent: N | None
     extract_g_per_l: N | None
     fermentable_g_per_l: N | None
     yeast: Literal["live", "none"] | None
     basis: Literal["handbook", "physical"] | None
-    model: Literal["chart_fit", "water_core", "eu_wine"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
     residual_model: Literal["table", "equilibrium"] | None
     yield_percent: float | None
     count_headspace: bool | None
@@ -343,7 +385,7 @@ class _PackagePressureInputs(TypedDict, Generic[N], total=False):
     fermentable_g_per_l: N | None
     yeast: Literal["live", "none"] | None
     basis: Literal["handbook", "physical"] | None
-    model: Literal["chart_fit", "water_core", "eu_wine"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
     yield_percent: float | None
     solubility_multiplier: float | None
     yield_multiplier: float | None
@@ -419,7 +461,7 @@ class _PackageCarbonationInputs(TypedDict, Generic[N], total=False):
     abv_percent: N | None
     extract_g_per_l: N | None
     basis: Literal["handbook", "physical"] | None
-    model: Literal["chart_fit", "water_core", "eu_wine"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
     solubility_multiplier: float | None
     errors: Literal["raise", "nan"]
 
@@ -438,12 +480,211 @@ class Gravity(Result[T]):
 class _GravityInputs(TypedDict, Generic[N], total=False):
     sg: N | None
     plato: N | None
+    extract_scale: Literal["asbc", "lincoln", "quick"] | None
     errors: Literal["raise", "nan"]
 
 @overload
 def gravity(**given: Unpack[_GravityInputs[float]]) -> Gravity[float]: ...
 @overload
 def gravity(**given: Unpack[_GravityInputs[Number]]) -> Gravity[NDArray[np.float64]]: ...
+
+class AttenuationApparent(Part[T]):
+    @property
+    def attenuation_percent(self) -> T: ...
+
+
+class AttenuationReal(Part[T]):
+    @property
+    def attenuation_percent(self) -> T: ...
+
+
+class AttenuationQuick(Part[T]):
+    @property
+    def abv_percent(self) -> T: ...
+
+
+class Attenuation(Result[T]):
+    @property
+    def apparent(self) -> AttenuationApparent[T]: ...
+    @property
+    def real(self) -> AttenuationReal[T]: ...
+    @property
+    def quick(self) -> AttenuationQuick[T]: ...
+    @property
+    def real_extract_plato(self) -> T: ...
+    @property
+    def abw_percent(self) -> T: ...
+    @property
+    def abv_percent(self) -> T: ...
+    @property
+    def extract_g_per_l(self) -> T: ...
+
+
+class _AttenuationInputs(TypedDict, Generic[N], total=False):
+    original_sg: N | None
+    original_plato: N | None
+    current_sg: N | None
+    current_plato: N | None
+    extract_scale: Literal["asbc", "lincoln", "quick"] | None
+    real_extract_model: Literal["balling", "quotient"] | None
+    errors: Literal["raise", "nan"]
+
+@overload
+def attenuation(**given: Unpack[_AttenuationInputs[float]]) -> Attenuation[float]: ...
+@overload
+def attenuation(**given: Unpack[_AttenuationInputs[Number]]) -> Attenuation[NDArray[np.float64]]: ...
+
+class GravityCo2Balling(Part[T]):
+    @property
+    def co2_g_per_l(self) -> T: ...
+    @property
+    def volumes(self) -> T: ...
+
+
+class GravityCo2Theory(Part[T]):
+    @property
+    def co2_g_per_l(self) -> T: ...
+    @property
+    def volumes(self) -> T: ...
+
+
+class GravityCo2(Result[T]):
+    @property
+    def balling(self) -> GravityCo2Balling[T]: ...
+    @property
+    def theory(self) -> GravityCo2Theory[T]: ...
+    @property
+    def fermentable_g_per_l(self) -> T: ...
+
+
+class _GravityCo2Inputs(TypedDict, Generic[N], total=False):
+    current_sg: N | None
+    current_plato: N | None
+    final_sg: N | None
+    final_plato: N | None
+    extract_scale: Literal["asbc", "lincoln", "quick"] | None
+    errors: Literal["raise", "nan"]
+
+@overload
+def gravity_co2(**given: Unpack[_GravityCo2Inputs[float]]) -> GravityCo2[float]: ...
+@overload
+def gravity_co2(**given: Unpack[_GravityCo2Inputs[Number]]) -> GravityCo2[NDArray[np.float64]]: ...
+
+class AdditionExpected(Part[T]):
+    @property
+    def co2_g_per_l(self) -> T: ...
+    @property
+    def volumes(self) -> T: ...
+
+
+class AdditionWorst(Part[T]):
+    @property
+    def co2_g_per_l(self) -> T: ...
+    @property
+    def volumes(self) -> T: ...
+
+
+class AdditionAdded(Part[T]):
+    @property
+    def abv_percent(self) -> T: ...
+
+
+class Addition(Result[T]):
+    @property
+    def expected(self) -> AdditionExpected[T]: ...
+    @property
+    def worst(self) -> AdditionWorst[T]: ...
+    @property
+    def added(self) -> AdditionAdded[T]: ...
+
+
+class _AdditionInputs(TypedDict, Generic[N], total=False):
+    addition: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom", "lactose", "maltodextrin", "sucralose", "aspartame", "saccharin", "stevia", "erythritol", "xylitol", "sorbitol", "sweetener_packets"] | None
+    dose_g_per_l: N | None
+    sugar_water_percent: float | None
+    sugar_sg: float | None
+    sugar_fermentable_percent: float | None
+    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None
+    basis: Literal["handbook", "physical"] | None
+    yield_percent: float | None
+    yield_multiplier: float | None
+    errors: Literal["raise", "nan"]
+
+@overload
+def addition(**given: Unpack[_AdditionInputs[float]]) -> Addition[float]: ...
+@overload
+def addition(**given: Unpack[_AdditionInputs[Number]]) -> Addition[NDArray[np.float64]]: ...
+
+class DrinkProperties(Result[T]):
+    @property
+    def density_kg_per_m3(self) -> T: ...
+    @property
+    def density_lb_per_ft3(self) -> T: ...
+    @property
+    def viscosity_mpa_s(self) -> T: ...
+    @property
+    def viscosity_pa_s(self) -> T: ...
+    @property
+    def viscosity_cp(self) -> T: ...
+    @property
+    def diffusivity_m2_per_s(self) -> T: ...
+
+
+class _DrinkPropertiesInputs(TypedDict, Generic[N], total=False):
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    sg: N | None
+    viscosity_multiplier: N | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    errors: Literal["raise", "nan"]
+
+@overload
+def drink_properties(**given: Unpack[_DrinkPropertiesInputs[float]]) -> DrinkProperties[float]: ...
+@overload
+def drink_properties(**given: Unpack[_DrinkPropertiesInputs[Number]]) -> DrinkProperties[NDArray[np.float64]]: ...
+
+class Co2SaturationLiquid(Part[T]):
+    @property
+    def density_kg_per_m3(self) -> T: ...
+    @property
+    def density_lb_per_ft3(self) -> T: ...
+
+
+class Co2SaturationVapour(Part[T]):
+    @property
+    def density_kg_per_m3(self) -> T: ...
+    @property
+    def density_lb_per_ft3(self) -> T: ...
+
+
+class Co2Saturation(Result[T]):
+    @property
+    def liquid(self) -> Co2SaturationLiquid[T]: ...
+    @property
+    def vapour(self) -> Co2SaturationVapour[T]: ...
+    @property
+    def abs_kpa(self) -> T: ...
+    @property
+    def abs_bar(self) -> T: ...
+    @property
+    def abs_psi(self) -> T: ...
+    @property
+    def abs_pa(self) -> T: ...
+
+
+class _Co2SaturationInputs(TypedDict, Generic[N], total=False):
+    cylinder_c: N | None
+    cylinder_f: N | None
+    cylinder_k: N | None
+    errors: Literal["raise", "nan"]
+
+@overload
+def co2_saturation(**given: Unpack[_Co2SaturationInputs[float]]) -> Co2Saturation[float]: ...
+@overload
+def co2_saturation(**given: Unpack[_Co2SaturationInputs[Number]]) -> Co2Saturation[NDArray[np.float64]]: ...
 
 class AmbientPressure(Result[T]):
     @property
@@ -499,7 +740,7 @@ class At(Bound):
         abv_percent: float | None = None,
         extract_g_per_l: float | None = None,
         basis: Literal["handbook", "physical"] | None = None,
-        model: Literal["chart_fit", "water_core", "eu_wine"] | None = None,
+        model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
         solubility_multiplier: float | None = None,
         co2_g_per_l: float | None = None,
         volumes: float | None = None,
@@ -513,7 +754,11 @@ class At(Bound):
         packaged_us_gal: float | None = None,
         packaged_imp_gal: float | None = None,
         packaged_us_fl_oz: float | None = None,
-        sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup"] | None = None,
+        sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom"] | None = None,
+        sugar_water_percent: float | None = None,
+        sugar_sg: float | None = None,
+        sugar_fermentable_percent: float | None = None,
+        sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None = None,
         fermentable_g_per_l: float | None = None,
         yeast: Literal["live", "none"] | None = None,
         yield_percent: float | None = None,
@@ -528,6 +773,20 @@ class At(Bound):
         yield_multiplier: float | None = None,
         sg: float | None = None,
         plato: float | None = None,
+        extract_scale: Literal["asbc", "lincoln", "quick"] | None = None,
+        original_sg: float | None = None,
+        original_plato: float | None = None,
+        current_sg: float | None = None,
+        current_plato: float | None = None,
+        real_extract_model: Literal["balling", "quotient"] | None = None,
+        final_sg: float | None = None,
+        final_plato: float | None = None,
+        addition: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom", "lactose", "maltodextrin", "sucralose", "aspartame", "saccharin", "stevia", "erythritol", "xylitol", "sorbitol", "sweetener_packets"] | None = None,
+        dose_g_per_l: float | None = None,
+        viscosity_multiplier: float | None = None,
+        cylinder_c: float | None = None,
+        cylinder_f: float | None = None,
+        cylinder_k: float | None = None,
         title: str | None = None,
         serving_c: float | None = None,
         serving_f: float | None = None,
@@ -568,6 +827,26 @@ class At(Bound):
     def gravity(self, **given: Unpack[_GravityInputs[float]]) -> Gravity[float]: ...
     @overload
     def gravity(self, **given: Unpack[_GravityInputs[Number]]) -> Gravity[NDArray[np.float64]]: ...
+    @overload
+    def attenuation(self, **given: Unpack[_AttenuationInputs[float]]) -> Attenuation[float]: ...
+    @overload
+    def attenuation(self, **given: Unpack[_AttenuationInputs[Number]]) -> Attenuation[NDArray[np.float64]]: ...
+    @overload
+    def gravity_co2(self, **given: Unpack[_GravityCo2Inputs[float]]) -> GravityCo2[float]: ...
+    @overload
+    def gravity_co2(self, **given: Unpack[_GravityCo2Inputs[Number]]) -> GravityCo2[NDArray[np.float64]]: ...
+    @overload
+    def addition(self, **given: Unpack[_AdditionInputs[float]]) -> Addition[float]: ...
+    @overload
+    def addition(self, **given: Unpack[_AdditionInputs[Number]]) -> Addition[NDArray[np.float64]]: ...
+    @overload
+    def drink_properties(self, **given: Unpack[_DrinkPropertiesInputs[float]]) -> DrinkProperties[float]: ...
+    @overload
+    def drink_properties(self, **given: Unpack[_DrinkPropertiesInputs[Number]]) -> DrinkProperties[NDArray[np.float64]]: ...
+    @overload
+    def co2_saturation(self, **given: Unpack[_Co2SaturationInputs[float]]) -> Co2Saturation[float]: ...
+    @overload
+    def co2_saturation(self, **given: Unpack[_Co2SaturationInputs[Number]]) -> Co2Saturation[NDArray[np.float64]]: ...
     @overload
     def ambient_pressure(self, **given: Unpack[_AmbientPressureInputs[float]]) -> AmbientPressure[float]: ...
     @overload

@@ -1,6 +1,6 @@
 //! The printed beer chart, as a fit: volumes of CO2 against temperature and pressure.
 
-use super::{Here, Solubility};
+use super::relation::{ByTotal, Relation};
 use crate::evidence::caution::{CHART_PRESSURE, CHART_TEMPERATURE, Range};
 use crate::evidence::equation::{Equation, Measure, Standing, limited};
 use crate::evidence::source::{DELANGE, MILLER};
@@ -24,7 +24,6 @@ pub struct ChartFit {
 #[derive(Clone, Copy, Debug)]
 pub struct ChartHere {
     t: f64,
-    vapour: f64,
     factor: f64,
     /// Volumes per psi.
     slope: f64,
@@ -42,50 +41,32 @@ fn dissolved(p: f64, slope: f64, factor: f64) -> f64 {
     VOLUMES.to_si(factor * (PSI.from_si(p) * slope - OFFSET))
 }
 
-impl Solubility for ChartFit {
-    type Here = ChartHere;
+impl ByTotal for ChartFit {
+    type Relation = ChartHere;
     #[inline(always)]
-    fn here(&self, t: f64, _: f64, _: f64, steps: &mut impl Steps) -> (ChartHere, i32) {
-        let here = ChartHere {
-            t,
-            vapour: crate::property::water::vapour_pressure(t),
-            factor: self.factor,
-            slope: volumes_per_psi(t),
-        };
+    fn relation(&self, t: f64, _: f64, _: f64, steps: &mut impl Steps) -> (ChartHere, i32) {
+        let here = ChartHere { t, factor: self.factor, slope: volumes_per_psi(t) };
         (here, steps.within(&TEMPERATURE, t))
     }
 }
 
-impl Here for ChartHere {
+impl Relation for ChartHere {
     #[inline(always)]
-    fn vapour(&self) -> f64 {
-        self.vapour
-    }
-    #[inline(always)]
-    fn dissolved(&self, co2: f64, _: f64) -> f64 {
-        self.dissolved_under(co2 + self.vapour)
-    }
-    #[inline(always)]
-    fn slope(&self, _: f64, _: f64) -> f64 {
-        VOLUMES.to_si(self.factor * self.slope) / PSI.scale
-    }
-    #[inline(always)]
-    fn co2_pressure(&self, dissolved: f64, _: f64) -> f64 {
-        self.total_pressure(dissolved) - self.vapour
-    }
-    #[inline(always)]
-    fn dissolved_under(&self, total: f64) -> f64 {
+    fn dissolved(&self, total: f64) -> f64 {
         dissolved(total, self.slope, self.factor)
     }
     #[inline(always)]
-    fn total_pressure(&self, dissolved: f64) -> f64 {
+    fn slope(&self, _: f64) -> f64 {
+        VOLUMES.to_si(self.factor * self.slope) / PSI.scale
+    }
+    #[inline(always)]
+    fn pressure(&self, dissolved: f64) -> f64 {
         PSI.to_si((VOLUMES.from_si(dissolved) / self.factor + OFFSET) / self.slope)
     }
     #[inline(always)]
-    fn tell(&self, total: f64, other: f64, steps: &mut impl Steps) -> i32 {
-        let p = total - other;
-        steps.record(&CHART_FIT, &[p, self.t, self.factor], dissolved(p, self.slope, self.factor));
-        steps.within(&PRESSURE, p)
+    fn tell(&self, total: f64, steps: &mut impl Steps) -> i32 {
+        steps.record(&CHART_FIT, &[total, self.t, self.factor], self.dissolved(total));
+        steps.within(&PRESSURE, total)
     }
 }
 

@@ -1,12 +1,11 @@
 //! The European Union's relation for sparkling wine, carried from 20 °C to other temperatures.
 
-use super::{Here, Solubility};
+use super::relation::{ByTotal, Relation};
 use crate::evidence::Steps;
 use crate::evidence::caution::{ALCOHOL_HIGH, EU_TEMPERATURE, EXTRACT_HIGH, GAS_PRESSURE, Range};
 use crate::evidence::equation::{Equation, Measure, Standing, limited, symbol};
 use crate::evidence::source::{EU_WINE, LIGER_BELAIR};
 use crate::number::exp;
-use crate::property::water;
 use crate::quantity::unit::{CO2_GRAMS_PER_LITRE, FACTOR, GRAMS_PER_LITRE, KELVIN, PASCAL, PERCENT};
 
 /// Temperatures to which the relation is carried.
@@ -33,7 +32,6 @@ pub struct EuWineHere {
     abv: f64,
     sugar: f64,
     factor: f64,
-    vapour: f64,
     /// kg/m3 per Pa of total pressure.
     slope: f64,
 }
@@ -49,53 +47,34 @@ fn slope(t: f64, abv: f64, sugar: f64, factor: f64) -> f64 {
     factor * 1.951e-5 * composition(abv, sugar) * exp(2983.0 * (1.0 / t - 1.0 / 293.15))
 }
 
-impl Solubility for EuWine {
-    type Here = EuWineHere;
+impl ByTotal for EuWine {
+    type Relation = EuWineHere;
     #[inline(always)]
-    fn here(&self, t: f64, abv: f64, extract: f64, steps: &mut impl Steps) -> (EuWineHere, i32) {
-        let here = EuWineHere {
-            t,
-            abv,
-            sugar: extract,
-            factor: self.factor,
-            vapour: water::vapour_pressure(t),
-            slope: slope(t, abv, extract, self.factor),
-        };
+    fn relation(&self, t: f64, abv: f64, extract: f64, steps: &mut impl Steps) -> (EuWineHere, i32) {
+        let slope = slope(t, abv, extract, self.factor);
+        let here = EuWineHere { t, abv, sugar: extract, factor: self.factor, slope };
         let bits = steps.within(&ALCOHOL, abv) | steps.within(&SUGAR, extract);
         (here, bits | steps.within(&TEMPERATURE, t))
     }
 }
 
-impl Here for EuWineHere {
+impl Relation for EuWineHere {
     #[inline(always)]
-    fn vapour(&self) -> f64 {
-        self.vapour
-    }
-    #[inline(always)]
-    fn dissolved(&self, co2: f64, _: f64) -> f64 {
-        self.dissolved_under(co2 + self.vapour)
-    }
-    #[inline(always)]
-    fn slope(&self, _: f64, _: f64) -> f64 {
-        self.slope
-    }
-    #[inline(always)]
-    fn co2_pressure(&self, dissolved: f64, _: f64) -> f64 {
-        self.total_pressure(dissolved) - self.vapour
-    }
-    #[inline(always)]
-    fn dissolved_under(&self, total: f64) -> f64 {
+    fn dissolved(&self, total: f64) -> f64 {
         total * self.slope
     }
     #[inline(always)]
-    fn total_pressure(&self, dissolved: f64) -> f64 {
+    fn slope(&self, _: f64) -> f64 {
+        self.slope
+    }
+    #[inline(always)]
+    fn pressure(&self, dissolved: f64) -> f64 {
         dissolved / self.slope
     }
     #[inline(always)]
-    fn tell(&self, total: f64, other: f64, steps: &mut impl Steps) -> i32 {
-        let p = total - other;
-        steps.record(&RELATION, &[p, self.t, self.abv, self.sugar, self.factor], p * self.slope);
-        steps.within(&PRESSURE, p)
+    fn tell(&self, total: f64, steps: &mut impl Steps) -> i32 {
+        steps.record(&RELATION, &[total, self.t, self.abv, self.sugar, self.factor], self.dissolved(total));
+        steps.within(&PRESSURE, total)
     }
 }
 

@@ -1,13 +1,20 @@
-//! How much CO2 a drink holds: three models behind one pair of traits.
+//! How much CO2 a drink holds: several models behind one pair of traits.
 //!
 //! A model is evaluated *here*, at one temperature and composition ([`Solubility::here`]), which costs the
 //! exponentials; then [`Here::dissolved`] and its inverse [`Here::co2_pressure`] are cheap, and the sealed vessel can
 //! call them in a loop.
 
 pub mod chart;
+pub mod chart_quadratic;
 pub mod composition;
 pub mod eu_wine;
+pub mod european;
+pub mod henry;
+pub mod model;
+pub mod relation;
 pub mod water_core;
+
+pub use model::Model;
 
 use crate::evidence::{Equation, Measure, Standing, Steps, equation::symbol};
 use crate::quantity::unit::PASCAL;
@@ -38,6 +45,11 @@ pub trait Here: Copy {
     fn dissolved_under(&self, total: f64) -> f64;
     /// The total pressure (Pa) of CO2 and vapour alone that holds `dissolved` (kg/m3).
     fn total_pressure(&self, dissolved: f64) -> f64;
+    /// The highest total pressure (Pa) at which the model has an answer.
+    #[inline(always)]
+    fn most(&self) -> f64 {
+        f64::INFINITY
+    }
     /// Tells the working what was evaluated under the total pressure `total` (Pa), of which `other` is neither CO2 nor
     /// vapour, and returns the range cautions of the pressure.
     fn tell(&self, total: f64, other: f64, steps: &mut impl Steps) -> i32;
@@ -60,36 +72,3 @@ pub static CO2_SHARE: Equation = Equation {
     standing: Standing::Definition,
     kernel: |x| x[0] - x[1] - x[2],
 };
-
-/// Which model; what a caller names.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[non_exhaustive]
-pub enum Model {
-    /// The fit of the printed beer chart.
-    ChartFit,
-    /// Water, with a factor for the composition of the drink.
-    WaterCore,
-    /// The European Union's relation for wine.
-    EuWine,
-}
-
-impl Model {
-    /// Every model.
-    pub const ALL: &'static [Model] = &[Model::ChartFit, Model::WaterCore, Model::EuWine];
-    /// The names, in the order of [`Model::ALL`].
-    pub const NAMES: &'static [&'static str] = &["chart_fit", "water_core", "eu_wine"];
-
-    /// What the model is, in words.
-    pub const fn title(self) -> &'static str {
-        match self {
-            Model::ChartFit => "by the printed beer chart",
-            Model::WaterCore => "of water, corrected for the drink",
-            Model::EuWine => "by the European relation for wine",
-        }
-    }
-
-    /// The model's name.
-    pub fn name(self) -> &'static str {
-        Self::NAMES[self as usize]
-    }
-}

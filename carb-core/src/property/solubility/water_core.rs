@@ -1,27 +1,24 @@
-//! The water core: Weiss's solubility with fugacity and Poynting term, times a factor for the composition.
+//! The water core: the solubility in water with fugacity and Poynting term, times a factor for the composition.
 
 use super::composition::Factor;
+use super::henry::{Law, MOLAR_VOLUME};
 use super::{CO2_SHARE, HIGHEST, Here, Solubility};
 use crate::evidence::Steps;
-use crate::evidence::caution::{CORE_WARM, Range};
 use crate::evidence::equation::{Equation, Measure, Standing, limited, symbol};
 use crate::evidence::source::{CODATA, KAYE_LABY, TORRENT, WEISS};
-use crate::number::{exp, ln};
+use crate::number::exp;
 use crate::property::constant::{CO2_MOLAR_MASS, GAS_CONSTANT, STANDARD_ATMOSPHERE};
 use crate::property::{co2_gas, water};
 use crate::quantity::unit::{CO2_GRAMS_PER_LITRE, FACTOR, KELVIN, PASCAL};
 
-/// Temperatures of the measurements behind the solubility.
-pub static TEMPERATURE: Range = Range { caution: &CORE_WARM, low: 0.0, high: 313.15 };
-
-/// Partial molar volume of dissolved CO2 in Weiss's own reduction, m3/mol.
-const VOLUME_WEISS: f64 = 32.3e-6;
-/// The same as it swells the solution, m3/mol: the middle of the literature.
+/// Partial molar volume of CO2 as it swells the solution, m3/mol: the middle of the literature.
 const VOLUME_SOLUTION: f64 = 33.5e-6;
 
 /// The water core.
 #[derive(Clone, Copy, Debug)]
-pub struct WaterCore {
+pub struct WaterCore<L> {
+    /// The solubility in pure water.
+    pub law: L,
     /// Which composition factor the drink takes.
     pub composition: Factor,
     /// Factor on the solubility, 1 by default.
@@ -43,20 +40,14 @@ pub struct WaterCoreHere {
     composition: f64,
 }
 
-/// Solubility of CO2 in pure water, mol/(kg atm) of fugacity, at the temperature `t` (K).
-#[inline(always)]
-pub fn henry(t: f64) -> f64 {
-    exp(-60.2409 + 93.4517 * (100.0 / t) + 23.3585 * ln(t / 100.0))
-}
-
 /// Logarithm of fugacity coefficient and Poynting term together, at the total pressure `p` (Pa).
 #[inline(always)]
 fn ln_activity(p: f64, rt: f64, b: f64) -> f64 {
-    co2_gas::ln_fugacity(p / rt, b) - VOLUME_WEISS * (p - STANDARD_ATMOSPHERE) / rt
+    co2_gas::ln_fugacity(p / rt, b) - MOLAR_VOLUME * (p - STANDARD_ATMOSPHERE) / rt
 }
 
 /// CO2 in pure water, mol/kg, under the partial pressure `co2` and the total pressure `p` (Pa, absolute), where `k0`
-/// is [`henry`] and `b` the second virial coefficient at the temperature `t` (K).
+/// is [`henry::weiss`] or another and `b` the second virial coefficient at the temperature `t` (K).
 #[inline(always)]
 pub fn molality(k0: f64, co2: f64, p: f64, t: f64, b: f64) -> f64 {
     k0 * (co2 / STANDARD_ATMOSPHERE) * exp(ln_activity(p, GAS_CONSTANT * t, b))
@@ -67,23 +58,25 @@ fn concentration(m: f64, density: f64, relative: f64) -> f64 {
     relative * (m * CO2_MOLAR_MASS) / (1.0 / density + VOLUME_SOLUTION * m)
 }
 
-impl Solubility for WaterCore {
+impl<L: Law> Solubility for WaterCore<L> {
     type Here = WaterCoreHere;
     #[inline(always)]
     fn here(&self, t: f64, abv: f64, extract: f64, steps: &mut impl Steps) -> (WaterCoreHere, i32) {
         let (composition, bits) = self.composition.step(abv, extract, steps);
+        let vapour = steps.step(&water::VAPOUR_PRESSURE, &[t], water::vapour_pressure(t));
+        let (k0, more) = self.law.k0(t, vapour, steps);
         let here = WaterCoreHere {
             t,
             rt: GAS_CONSTANT * t,
-            k0: steps.step(&HENRY, &[t], henry(t)),
+            k0,
             b: steps.step(&co2_gas::SECOND_VIRIAL, &[t], co2_gas::second_virial(t)),
-            vapour: steps.step(&water::VAPOUR_PRESSURE, &[t], water::vapour_pressure(t)),
+            vapour,
             density: steps.step(&water::DENSITY, &[t], water::density(t)),
             relative: composition * self.factor,
             factor: self.factor,
             composition,
         };
-        (here, bits | steps.within(&TEMPERATURE, t) | steps.within(&water::LIQUID, t))
+        (here, bits | more | steps.within(&water::LIQUID, t))
     }
 }
 
@@ -91,7 +84,7 @@ impl WaterCoreHere {
     /// How the logarithm of the activity changes with the total pressure `p`.
     #[inline(always)]
     fn by_pressure(&self, p: f64) -> f64 {
-        (self.b + (co2_gas::THIRD_VIRIAL - self.b * self.b) * (p / self.rt) - VOLUME_WEISS) / self.rt
+        (self.b + (co2_gas::THIRD_VIRIAL - self.b * self.b) * (p / self.rt) - MOLAR_VOLUME) / self.rt
     }
 
     /// One step of Newton's method towards the partial pressure whose activity is `wanted`.
@@ -157,20 +150,6 @@ impl Here for WaterCoreHere {
         steps.within(&co2_gas::CHECKED, total)
     }
 }
-
-/// The catalogue's entry for [`henry`].
-pub static HENRY: Equation = Equation {
-    id: "co2_henry_water",
-    title: "solubility of CO2 in water",
-    formula: "K0 = exp(-60.2409 + 93.4517*(100/T) + 23.3585*ln(T/100))",
-    result: symbol("K0", Measure::Plain("mol/(kg atm)"), "CO2 per mass of water and atmosphere of fugacity"),
-    inputs: &[limited("T", Measure::In(&KELVIN), "temperature", 272.15, 313.15)],
-    uncertainty_percent: Some(2.0),
-    uncertainty: "scatter of the published measurements, 0-40 °C; to 60 °C within 2 % of later correlations",
-    sources: &[&WEISS],
-    standing: Standing::Published,
-    kernel: |x| henry(x[0]),
-};
 
 /// The catalogue's entry for [`molality`].
 pub static MOLALITY: Equation = Equation {
