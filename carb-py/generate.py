@@ -8,6 +8,7 @@ from __future__ import annotations
 import importlib.util
 import json
 import textwrap
+from itertools import groupby
 from pathlib import Path
 from types import ModuleType
 from typing import Any
@@ -27,12 +28,18 @@ def native() -> ModuleType:
 
 
 _carb = native()
-Table = dict[str, Any]
-TABLES: Table = json.loads(_carb.tables())
-FUNCTIONS: list[Table] = TABLES["functions"]
+Entry = dict[str, Any]
+TABLES: Entry = json.loads(_carb.tables())
+FUNCTIONS: list[Entry] = TABLES["functions"]
+LISTS: list[Entry] = TABLES["tables"]
+ASKED_LISTS = [table for table in LISTS if table["inputs"]]
+"""The other tables take nothing, so there is nothing to bind them to."""
+ASKED = FUNCTIONS + ASKED_LISTS
 WARNINGS = [code for code, level, bit in _carb.caution_codes() if bit is not None or level != "note"]
 PACKAGE = Path(__file__).parent / "python" / "carb"
 HEAD = '"""{}"""\n\n# Written by generate.py from the tables of the core; a test compares.\n\n'
+DECORATED = "raise NotImplementedError  # The decorator answers."
+EXAMPLES = ["    Examples", "    --------", "    >>> import carb"]
 
 
 def camel(name: str) -> str:
@@ -50,12 +57,12 @@ def literal(choices: list[str]) -> str:
     return f"Literal[{', '.join(map(quoted, choices))}]"
 
 
-def full(out: Table) -> str:
+def full(out: Entry) -> str:
     """The name of an output with its noun."""
     return "_".join(filter(None, (out["noun"], out["name"])))
 
 
-def hint(entry: Table, number: str) -> str:
+def hint(entry: Entry, number: str) -> str:
     """The type of an input; `number` for what may be an array."""
     if "choices" in entry:
         return literal(entry["choices"])
@@ -69,7 +76,7 @@ def wrapped(text: str, indent: int) -> str:
     return textwrap.fill(text, 110, initial_indent=pad, subsequent_indent=pad, break_on_hyphens=False)
 
 
-def meaning_of(entry: Table) -> str:
+def meaning_of(entry: Entry) -> str:
     """An input in words: meaning, range, and what is taken where it is not given."""
     words: str = entry["meaning"]
     words = words[0].upper() + words[1:]
@@ -84,24 +91,47 @@ def meaning_of(entry: Table) -> str:
     return words + "."
 
 
-def value_of(function: Table) -> tuple[str, str]:
+def call_of(entry: Entry) -> str:
+    """The call of the example of a function or a table."""
+    given = json.loads(entry["example"]).items()
+    inputs = (f"{key}={quoted(value) if isinstance(value, str) else repr(value)}" for key, value in given)
+    return f"carb.{entry['name']}({', '.join(inputs)})"
+
+
+def value_of(function: Entry) -> tuple[str, str]:
     """The example of a function: a call and the value it gives."""
     given = json.loads(function["example"])
     first = next(out for out in function["outputs"] if out["shown"] and out["name"] not in given)
     value = _carb.answer(function["name"], given).value(full(first))
-    call = ", ".join(f"{key}={json.dumps(value)}" for key, value in given.items())
     path = ".".join(filter(None, (first["noun"], first["name"])))
-    return f"carb.{function['name']}({call}).{path}", repr(value)
+    return f"{call_of(function)}.{path}", repr(value)
 
 
-def docstring(function: Table) -> str:
-    lines = [f'    """{function["summary"]}', "", "    Parameters", "    ----------"]
-    for entry in function["inputs"]:
+def rows_of(table: Entry) -> tuple[str, str]:
+    """The example of a table: a call and its first column of texts, or without inputs the number of rows."""
+    request = json.dumps({"carb": 1, **json.loads(table["example"])})
+    rows = json.loads(_carb.json(table["name"], request))["rows"]
+    if not table["inputs"]:
+        return f"len({call_of(table)})", str(len(rows))
+    first = next(column["name"] for column in table["columns"] if not column["unit"])
+    return f"{call_of(table)}.column({quoted(first)})", repr(tuple(row[first] for row in rows))
+
+
+def parameters(entries: list[Entry]) -> list[str]:
+    lines = ["    Parameters", "    ----------"]
+    for entry in entries:
         kind = {"bool": "bool", "str": "str", "float": "float", "Number": "float or array"}.get(hint(entry, "Number"))
         kind = kind or "{" + ", ".join(f'"{choice}"' for choice in entry["choices"]) + "}"
         lines += [wrapped(f"{', '.join(entry['names'])} : {kind}, optional", 4).replace("\n    ", "\n        ")]
         lines += [wrapped(meaning_of(entry), 8)]
-    lines += [
+    return lines
+
+
+def docstring(function: Entry) -> str:
+    lines = [
+        f'    """{function["summary"]}',
+        "",
+        *parameters(function["inputs"]),
         '    errors : {"raise", "nan"}, optional',
         "        For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.",
         "",
@@ -119,24 +149,37 @@ def docstring(function: Table) -> str:
         "    CarbWarning",
         "        For arrays, where elements lie outside the range of an equation. (For numbers, see ``cautions``.)",
         "",
-        "    Examples",
-        "    --------",
-        "    >>> import carb",
+        *EXAMPLES,
     ]
     call, value = value_of(function)
     return "\n".join([*lines, f"    >>> {call}", f"    {value}", '    """'])
 
 
-def nouns_of(function: Table) -> list[str]:
+def rows_docstring(table: Entry) -> str:
+    lines = [wrapped(f'"""{table["summary"]}', 4), ""]
+    if table["inputs"]:
+        lines += [*parameters(table["inputs"]), ""]
+    lines += ["    Returns", "    -------", "    Table", "        The columns:", ""]
+    for said, same in groupby(table["columns"], key=lambda column: column["meaning"]):
+        names = (f"``{column['name']}``" + (f" ({column['unit']})" if column["unit"] else "") for column in same)
+        lines += [wrapped(f"- {', '.join(names)}: {said}", 8).replace("\n        ", "\n          ")]
+    if table["inputs"]:
+        lines += ["", "    Raises", "    ------", "    CarbError"]
+        lines += ["        For an unknown name, a quantity in two units, or a value outside its range."]
+    call, value = rows_of(table)
+    return "\n".join([*lines, "", *EXAMPLES, f"    >>> {call}", f"    {value}", '    """'])
+
+
+def nouns_of(function: Entry) -> list[str]:
     return list(dict.fromkeys(out["noun"] for out in function["outputs"] if out["noun"]))
 
 
-def property_doc(out: Table) -> str:
+def property_doc(out: Entry) -> str:
     unit = "" if out["unit"] in out["meaning"] else f", {out['unit']}"
     return f"{out['meaning'][0].upper()}{out['meaning'][1:]}{unit}."
 
 
-def result_classes(function: Table, stub: bool) -> list[str]:
+def result_classes(function: Entry, stub: bool) -> list[str]:
     """A class for the result and for each noun in it."""
     name, lines = camel(function["name"]), []
     outputs = function["outputs"]
@@ -147,7 +190,7 @@ def result_classes(function: Table, stub: bool) -> list[str]:
             return [f"    @property\n    def {out['name']}(self) -> T: ..." for out in mine]
         return [f"    {out['name']} = output({quoted(out['name'])}, {quoted(property_doc(out))})" for out in mine]
 
-    def tail(kept: list[Table]) -> str:
+    def tail(kept: list[Entry]) -> str:
         return quoted([full(out) for out in kept])
 
     for noun in nouns_of(function):
@@ -173,8 +216,9 @@ def result_classes(function: Table, stub: bool) -> list[str]:
 def groups() -> list[list[str]]:
     """Names of which one replaces the others in a context: units of a quantity, and quantities of a one-of group."""
     found: dict[str, list[str]] = {}
-    grouped = {e["names"][0]: e["one_of"] for f in FUNCTIONS for e in f["inputs"] if "one_of" in e}
-    for entry in [*(e for f in FUNCTIONS for e in f["inputs"]), *TABLES["plan"]]:
+    inputs = [entry for f in ASKED for entry in f["inputs"]]
+    grouped = {entry["names"][0]: entry["one_of"] for entry in inputs if "one_of" in entry}
+    for entry in [*inputs, *TABLES["plan"]]:
         first = entry["names"][0]
         names = found.setdefault(grouped.get(first, first), [])
         names += [name for name in entry["names"] if name not in names]
@@ -183,7 +227,8 @@ def groups() -> list[list[str]]:
 
 def exports() -> list[str]:
     kinds = [camel(f["name"]) + camel(noun) for f in FUNCTIONS for noun in ["", *nouns_of(f)]]
-    return sorted([*kinds, *(f["name"] for f in FUNCTIONS), *(camel(code) + "Warning" for code in WARNINGS), "At"])
+    names = [entry["name"] for entry in FUNCTIONS + LISTS]
+    return sorted([*kinds, *names, *(camel(code) + "Warning" for code in WARNINGS), "At"])
 
 
 def module() -> str:
@@ -195,6 +240,7 @@ def module() -> str:
         "from ._at import Bound, bound",
         "from ._errors import CarbWarning",
         "from ._result import Part, Result, function, output, part",
+        "from ._table import Table, table",
         "",
         "if TYPE_CHECKING:",
         "    from ._types import Number",
@@ -216,17 +262,22 @@ def module() -> str:
         for entry in f["inputs"]:
             lines += [f"    {name}: {hint(entry, 'Number')} | None = None," for name in entry["names"]]
         lines += ['    errors: Literal["raise", "nan"] = "raise",', "    **unknown: Any,"]
-        lines += [f") -> {kind}[Any]:", docstring(f), "    raise NotImplementedError  # The decorator answers.", "", ""]
+        lines += [f") -> {kind}[Any]:", docstring(f), f"    {DECORATED}", "", ""]
+    for t in LISTS:
+        names = [f"    {name}: {hint(e, 'float')} | None = None," for e in t["inputs"] for name in e["names"]]
+        several = [f"def {t['name']}(", "    *,", *names, "    **unknown: Any,", ") -> Table:"]
+        lines += ["@table", *(several if names else [f"def {t['name']}(**unknown: Any) -> Table:"])]
+        lines += [rows_docstring(t), f"    {DECORATED}", "", ""]
     lines += ["class At(Bound):"]
     lines += ['    """All functions with a context that they share; what a call gives replaces it.']
-    lines += ["", "    Examples", "    --------", "    >>> import carb"]
+    lines += ["", *EXAMPLES]
     lines += ['    >>> here = carb.at(altitude_m=240, beverage="beer")', "    >>> here.ambient_pressure().ambient_kpa"]
     value = _carb.answer("ambient_pressure", {"altitude_m": 240}).value("ambient_kpa")
     lines += [f"    {value!r}", '    """', "", "    __slots__ = ()", "    groups = ("]
     lines += [f"        frozenset({quoted(group)})," for group in groups()]
     names = [name for entry in TABLES["plan"] for name in entry["names"]]
     lines += ["    )", f"    plan_names = frozenset({quoted(names)})"]
-    lines += [f"    {f['name']} = bound({f['name']})" for f in FUNCTIONS]
+    lines += [f"    {f['name']} = bound({f['name']})" for f in ASKED]
     return "\n".join(lines) + "\n"
 
 
@@ -242,6 +293,7 @@ def stub() -> str:
         "from ._at import Bound",
         "from ._errors import CarbWarning",
         "from ._result import Part, Result",
+        "from ._table import Table",
         "from ._types import Number",
         "",
         "__all__ = [",
@@ -261,16 +313,22 @@ def stub() -> str:
         for entry in f["inputs"]:
             lines += [f"    {name}: {hint(entry, 'N')} | None" for name in entry["names"]]
         lines += ['    errors: Literal["raise", "nan"]', "", *overloads(f, ""), ""]
+    for t in ASKED_LISTS:
+        lines += [f"class _{camel(t['name'])}Inputs(TypedDict, total=False):"]
+        lines += [f"    {name}: {hint(e, 'float')} | None" for e in t["inputs"] for name in e["names"]]
+        lines += [""]
+    lines += [*(rows_stub(t, "") for t in LISTS), ""]
     lines += ["class At(Bound):"]
-    every = {name: hint(e, "float") for f in FUNCTIONS for e in f["inputs"] for name in e["names"]}
+    every = {name: hint(e, "float") for f in ASKED for e in f["inputs"] for name in e["names"]}
     every |= {name: hint(e, "float") for e in TABLES["plan"] for name in e["names"]}
     lines += ["    def __init__(", "        self,", "        *,"]
     lines += [f"        {name}: {kind} | None = None," for name, kind in every.items()]
     lines += ["    ) -> None: ...", *(line for f in FUNCTIONS for line in overloads(f, "self, "))]
+    lines += [f"    {rows_stub(t, 'self, ')}" for t in ASKED_LISTS]
     return "\n".join(lines) + "\n"
 
 
-def overloads(function: Table, self: str) -> list[str]:
+def overloads(function: Entry, self: str) -> list[str]:
     name, kind, pad = function["name"], camel(function["name"]), "    " if self else ""
     start = f"{pad}def {name}({self}**given: Unpack[_{kind}Inputs"
     return [
@@ -279,6 +337,11 @@ def overloads(function: Table, self: str) -> list[str]:
         f"{pad}@overload",
         f"{start}[Number]]) -> {kind}[NDArray[np.float64]]: ...",
     ]
+
+
+def rows_stub(table: Entry, self: str) -> str:
+    given = f"**given: Unpack[_{camel(table['name'])}Inputs]" if table["inputs"] else ""
+    return f"def {table['name']}({self}{given}) -> Table: ..."
 
 
 def texts() -> dict[Path, str]:

@@ -14,11 +14,11 @@ ROOT = pathlib.Path(__file__).resolve().parent.parent
 TARGET = pathlib.Path(os.environ.get("CARGO_TARGET_DIR", ROOT / "target")).resolve() / "debug"
 
 
-def block(language: str) -> str:
+def blocks(language: str) -> list[str]:
     text = (ROOT / "README.md").read_text(encoding="utf-8")
     found = re.findall(rf"```{language}\n(.*?)```", text, re.DOTALL)
-    assert len(found) == 1, f"the README should hold one {language} example, not {len(found)}"
-    return found[0]
+    assert found, f"the README should hold an example in {language}"
+    return found
 
 
 def promised(code: str) -> list[str]:
@@ -33,12 +33,16 @@ def run(command: list[str], **options: object) -> list[str]:
 
 
 def check_python() -> None:
-    code = block("python")
-    assert run([sys.executable, "-c", code]) == promised(code)
+    for code in blocks("python"):
+        assert run([sys.executable, "-c", code]) == promised(code)
 
 
 def check_c() -> None:
-    code = block("c")
+    for code in blocks("c"):
+        check_c_program(code)
+
+
+def check_c_program(code: str) -> None:
     with tempfile.TemporaryDirectory() as folder:
         source = pathlib.Path(folder) / "example.c"
         program = pathlib.Path(folder) / "example"

@@ -8,19 +8,25 @@ use carb_core::balance::open::{RESIDUAL_TABLE, residual_co2};
 use carb_core::balance::sealed::BALANCE;
 use carb_core::basis::function::Slices;
 use carb_core::basis::kernel::Series;
+use carb_core::basis::request::Addition;
 use carb_core::basis::{Ambient, Beverage, Context, Function, Kind, Request};
+use carb_core::bottling::addition::added_co2;
+use carb_core::bottling::attenuation::{Reading, attenuation, gravity_co2};
 use carb_core::bottling::gravity::from_sg;
 use carb_core::bottling::package::{Keeping, package_pressure};
 use carb_core::bottling::priming::{DOSE, Wanted, priming_sugar};
 use carb_core::bottling::reading::package_carbonation;
 use carb_core::evidence::{Equation, NoSteps};
+use carb_core::kegging::cylinder::co2_saturation;
+use carb_core::kegging::liquid::drink_properties;
 use carb_core::kegging::pressure::keg_pressure;
 use carb_core::property::atmosphere::STATION_PRESSURE;
+use carb_core::property::attenuation::RealExtractModel;
 use carb_core::property::fermentable::SUCROSE;
-use carb_core::property::gravity::PLATO;
+use carb_core::property::gravity::{PLATO, Scale};
 use carb_core::property::solubility::chart::CHART_FIT;
 use carb_core::quantity::{
-    Carbonation, GaugePressure, Length, Name, Percent, SpecificGravity, Temperature, Unit, Volume,
+    Carbonation, Concentration, GaugePressure, Length, Name, Percent, SpecificGravity, Temperature, Unit, Volume,
 };
 use carb_core::table::functions;
 use criterion::{BenchmarkId, Criterion, Throughput, criterion_group, criterion_main};
@@ -68,7 +74,25 @@ fn typed(c: &mut Criterion) {
         b.iter(|| package_carbonation(black_box(GaugePressure::from_bar(1.8)), &keeping, &here, &mut NoSteps));
     });
     group.bench_function("gravity, typed", |b| {
-        b.iter(|| from_sg(black_box(SpecificGravity::from_sg(1.048)), &mut NoSteps));
+        b.iter(|| from_sg(black_box(SpecificGravity::from_sg(1.048)), Scale::Asbc, &mut NoSteps));
+    });
+    let reading = |sg| Reading::Sg(SpecificGravity::from_sg(sg));
+    group.bench_function("attenuation, typed", |b| {
+        let model = RealExtractModel::Balling;
+        b.iter(|| attenuation(black_box(reading(1.048)), reading(1.010), Scale::Asbc, model, &mut NoSteps));
+    });
+    group.bench_function("gravity_co2, typed", |b| {
+        b.iter(|| gravity_co2(black_box(reading(1.013)), reading(1.012), Scale::Asbc, &mut NoSteps));
+    });
+    group.bench_function("added_co2, typed", |b| {
+        let sugar = Addition::Sugar(SUCROSE);
+        b.iter(|| added_co2(&sugar, black_box(Concentration::from_g_per_l(6.0)), &here, &mut NoSteps));
+    });
+    group.bench_function("drink_properties, typed", |b| {
+        b.iter(|| drink_properties(black_box(warmest), None, None, &here, &mut NoSteps));
+    });
+    group.bench_function("co2_saturation, typed", |b| {
+        b.iter(|| co2_saturation(black_box(warmest), &mut NoSteps));
     });
     group.bench_function("ambient_pressure, typed", |b| {
         b.iter(|| black_box(Ambient::Altitude(Length::from_m(1500.0))).pressure(&mut NoSteps));
@@ -106,6 +130,11 @@ fn requests() -> Vec<(&'static str, Request)> {
         ("package_pressure", request(&[("volumes", 2.4), ("temperature_c", 20.0), sea], &[])),
         ("package_carbonation", request(&[("gauge_bar", 1.8), ("temperature_c", 20.0), sea], &[])),
         ("gravity", request(&[("sg", 1.048)], &[])),
+        ("attenuation", request(&[("original_sg", 1.048), ("current_sg", 1.010)], &[])),
+        ("gravity_co2", request(&[("current_sg", 1.013), ("final_sg", 1.012)], &[])),
+        ("added_co2", request(&[("dose_g_per_l", 6.0)], &[("addition", "sucrose")])),
+        ("drink_properties", request(&[("temperature_c", 4.0)], &[])),
+        ("co2_saturation", request(&[("cylinder_c", 20.0)], &[])),
         ("ambient_pressure", request(&[("altitude_m", 1500.0)], &[])),
     ]
 }
@@ -166,6 +195,26 @@ fn slices(c: &mut Criterion) {
         ),
         ("gravity", "from sg", vec![("sg", 1.0, 1.12)], request(&[], &[])),
         ("gravity", "from plato", vec![("plato", 0.0, 28.0)], request(&[], &[])),
+        ("attenuation", "balling", vec![("original_sg", 1.04, 1.1), ("current_sg", 1.0, 1.02)], request(&[], &[])),
+        ("gravity_co2", "asbc", vec![("current_sg", 1.012, 1.02)], request(&[("final_sg", 1.012)], &[])),
+        ("added_co2", "sucrose", vec![("dose_g_per_l", 0.0, 12.0)], request(&[], &[("addition", "sucrose")])),
+        ("drink_properties", "beer", vec![("temperature_c", 1.0, 30.0)], request(&[], &[])),
+        ("co2_saturation", "cylinder", vec![("cylinder_c", -10.0, 30.0)], request(&[], &[])),
+        (
+            "dissolved_co2",
+            "chart_quadratic",
+            vec![("gauge_bar", 0.5, 1.5)],
+            request(&[("temperature_c", 4.0), ("altitude_m", 0.0)], &[("model", "chart_quadratic")]),
+        ),
+        (
+            "keg_pressure",
+            "iapws_water",
+            vec![("volumes", 2.0, 4.0)],
+            request(
+                &[("temperature_c", 10.0), ("altitude_m", 0.0)],
+                &[("beverage", "water"), ("model", "iapws_water")],
+            ),
+        ),
         ("ambient_pressure", "altitude", vec![("altitude_m", 0.0, 3000.0)], request(&[], &[])),
     ];
     for (name, what, columns, rest) in &cases {

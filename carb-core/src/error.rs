@@ -228,6 +228,11 @@ impl Error {
         }
     }
 
+    /// The name of the code.
+    pub fn code_name(&self) -> &'static str {
+        code::ALL.iter().find(|(_, number)| *number == self.code()).map_or("", |(name, _)| name)
+    }
+
     /// The name of the parameter that is at fault.
     pub fn parameter(&self) -> ShortText {
         match *self {

@@ -226,7 +226,7 @@ fn the_rule_of_sparkling_wine_holds_at_10_c() {
     for share in [0.90, 0.95, 1.00] {
         for held in [0.0, 0.5, 1.0] {
             let sugar = ask(
-                "addition",
+                "added_co2",
                 &format!("addition=sucrose;dose_g_per_l=24;yield_percent={}", 100.0 * share),
                 "expected_co2_g_per_l",
             );
@@ -364,10 +364,10 @@ fn yields_follow_from_composition() {
     ];
     for (name, co2, alcohol) in theory {
         let one = format!("addition={name};dose_g_per_l=1");
-        let got = ask("addition", &one, "expected_co2_g_per_l");
+        let got = ask("added_co2", &one, "expected_co2_g_per_l");
         // The molar mass of CO2 is 44.009 there and 44.0095 here.
         assert!((got - co2).abs() <= 1.5e-5, "{name}: {got}");
-        let abv = ask("addition", &one, "added_abv_percent");
+        let abv = ask("added_co2", &one, "added_abv_percent");
         assert!((abv * 7.8924 - alcohol).abs() <= 1.5e-5, "{name}: {abv}");
     }
     // Yields of products as listed by others, to their digits: 0.001, and what rounding of the composition moves.
@@ -401,11 +401,11 @@ fn yields_follow_from_composition() {
     // Maltotriose, and a sugar of one's own: 20 % water, all of it fermentable.
     let custom =
         "addition=custom;sugar_water_percent=20;sugar_fermentable_percent=100;sugar_kind=trisaccharide;dose_g_per_l=10";
-    let got = ask("addition", custom, "expected_co2_g_per_l");
+    let got = ask("added_co2", custom, "expected_co2_g_per_l");
     assert!((got - 8.0 * 0.52346).abs() <= 2e-4, "{got}");
     // A syrup of 1.33 has by its gravity 66.5 % of dry matter; as hexose that is 0.325 g/g.
     let syrup = "addition=custom;sugar_sg=1.335;sugar_fermentable_percent=100;sugar_kind=hexose;dose_g_per_l=100";
-    let got = ask("addition", syrup, "expected_co2_g_per_l") / 100.0 / 0.48857;
+    let got = ask("added_co2", syrup, "expected_co2_g_per_l") / 100.0 / 0.48857;
     println!("dry matter of a syrup of 1.335: {got:.4}");
     // Saturated sucrose at 20 °C: 67.1 % and 1332.7 kg/m3 (Mohos 2010), 1 % for other sugars and the fit.
     assert!((got - 0.671).abs() <= 0.007, "{got}");

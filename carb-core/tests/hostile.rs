@@ -8,7 +8,9 @@ use carb_core::error::code;
 use carb_core::evidence::{Level, NoSteps};
 use carb_core::plan::plan;
 use carb_core::quantity::{Carbonation, Key, Name};
+use carb_core::table::TABLES;
 use carb_core::table::functions::{FUNCTIONS, named};
+use carb_core::table::tables::{self, Cell};
 
 enum Given<'a> {
     Number(f64),
@@ -61,7 +63,7 @@ fn usual(function: &str) -> Vec<(&'static str, f64)> {
         "gravity" => vec![("sg", 1.048)],
         "attenuation" => vec![("original_sg", 1.048), ("current_plato", 2.6)],
         "gravity_co2" => vec![("current_sg", 1.013), ("final_sg", 1.012)],
-        "addition" => vec![("dose_g_per_l", 6.0)],
+        "added_co2" => vec![("dose_g_per_l", 6.0)],
         "drink_properties" => vec![("temperature_c", 4.0), ("sg", 1.010), ("viscosity_multiplier", 1.6)],
         "co2_saturation" => vec![("cylinder_c", 20.0)],
         "ambient_pressure" => vec![("altitude_m", 240.0), ("sea_level_kpa", 101.0)],
@@ -180,6 +182,148 @@ fn a_gravity_beyond_all_wort_is_refused() {
     let error = refused("gravity", &[("sg", Number(1.5))], &["sg = 1.5", "0.98", "1.16"]);
     assert_eq!((error.code(), error.limits()), (code::OUT_OF_RANGE, Some((0.98, 1.165))));
     assert_eq!(refused("gravity", &[("plato", Number(90.0))], &["plato = 90"]).code(), code::OUT_OF_RANGE);
+}
+
+#[test]
+fn a_sugar_of_ones_own_is_described_whole_or_refused() {
+    let dose = |more: &[(&'static str, Given<'static>)]| {
+        let mut pairs = vec![("addition", Word("custom")), ("dose_g_per_l", Number(6.0))];
+        pairs.extend(more.iter().map(|(name, given)| {
+            (
+                *name,
+                match given {
+                    Number(number) => Number(*number),
+                    Word(word) => Word(word),
+                },
+            )
+        }));
+        pairs
+    };
+    let water = || ("sugar_water_percent", Number(20.0));
+    let share = || ("sugar_fermentable_percent", Number(95.0));
+    let kind = || ("sugar_kind", Word("hexose"));
+    assert!(answer("added_co2", &dose(&[water(), share(), kind()])).is_ok());
+    for (left_out, missing) in [
+        (dose(&[share(), kind()]), "sugar_water_percent"),
+        (dose(&[water(), kind()]), "sugar_fermentable_percent"),
+        (dose(&[water(), share()]), "sugar_kind"),
+    ] {
+        let error = refused("added_co2", &left_out, &[missing]);
+        assert_eq!((error.code(), error.parameter().as_str()), (code::MISSING, missing));
+    }
+    let both = dose(&[water(), ("sugar_sg", Number(1.33)), share(), kind()]);
+    assert_eq!(refused("added_co2", &both, &["sugar_water_percent", "sugar_sg"]).code(), code::EXCLUDED);
+    for empty in [
+        [("sugar_water_percent", Number(100.0)), share(), kind()],
+        [water(), ("sugar_fermentable_percent", Number(0.0)), kind()],
+    ] {
+        assert_eq!(refused("added_co2", &dose(&empty), &["custom"]).code(), code::MAKES_NO_CO2);
+    }
+    // Its parts without its name, or beside another sugar, would be forgotten.
+    let prime = |sugar: Option<&'static str>| {
+        let mut pairs = vec![
+            ("volumes", Number(2.5)),
+            ("warmest_c", Number(18.0)),
+            ("packaged_l", Number(19.0)),
+            ("altitude_m", Number(0.0)),
+            water(),
+        ];
+        pairs.extend(sugar.map(|name| ("sugar", Word(name))));
+        pairs
+    };
+    assert_eq!(refused("priming_sugar", &prime(None), &["custom"]).code(), code::MISSING);
+    assert_eq!(refused("priming_sugar", &prime(Some("honey")), &["custom", "sugar"]).code(), code::MISSING);
+}
+
+#[test]
+fn what_brewing_yeast_leaves_says_what_does_ferment_it() {
+    let caution = |name: &'static str, words: &[&str]| {
+        let found = answer("added_co2", &[("addition", Word(name)), ("dose_g_per_l", Number(25.0))]).unwrap();
+        let text = found.notes.cautions.iter().map(ToString::to_string).collect::<String>();
+        for word in words {
+            assert!(text.contains(word), "{name}: {text}");
+        }
+        [found.value.as_slice()[0], found.value.as_slice()[1]]
+    };
+    assert_eq!(caution("lactose", &["Brettanomyces", "Kluyveromyces"]), [0.0, 0.0]);
+    assert_eq!(caution("maltodextrin", &["diastatic", "Brettanomyces", "glucoamylase"])[0], 0.0);
+    assert_eq!(caution("erythritol", &["sugar alcohols"]), [0.0, 0.0]);
+    // Table-top packets: 0 to 0.42 g of CO2 a gram, and safety takes the most.
+    let [expected, worst] = caution("sweetener_packets", &["dextrose", "safety"]);
+    assert_eq!(expected, 0.0);
+    assert!((worst - 0.42 * 25.0).abs() < 1e-12);
+}
+
+#[test]
+fn fermentation_never_runs_backwards() {
+    for (pairs, parameter) in [
+        ([("original_sg", 1.048), ("current_sg", 1.05)], "current_sg"),
+        ([("original_plato", 12.0), ("current_sg", 1.05)], "current_sg"),
+        ([("original_sg", 1.048), ("current_plato", 12.5)], "current_plato"),
+    ] {
+        let error = refused("attenuation", &pairs.map(|(name, value)| (name, Number(value))), &[parameter]);
+        assert_eq!((error.code(), error.parameter().as_str()), (code::OUT_OF_RANGE, parameter));
+    }
+    let pairs = [("current_plato", 2.0), ("final_sg", 1.012)].map(|(name, value)| (name, Number(value)));
+    let error = refused("gravity_co2", &pairs, &["final_sg = 1.012"]);
+    assert_eq!(error.code(), code::OUT_OF_RANGE);
+    assert!((error.limits().unwrap().1 - 1.0078).abs() < 1e-4, "2 °P are 1.0078");
+}
+
+#[test]
+fn a_cylinder_above_31_c_holds_no_liquid() {
+    for t in [31.0, 40.0, -57.0] {
+        let error = refused("co2_saturation", &[("cylinder_c", Number(t))], &["cylinder_c"]);
+        assert_eq!(error.code(), code::OUT_OF_RANGE);
+    }
+    assert!(answer("co2_saturation", &[("cylinder_c", Number(30.9))]).unwrap().notes.cautions.has("near_critical"));
+}
+
+#[test]
+fn a_model_made_for_another_drink_says_so() {
+    let held = |drink: &'static str, model: &'static str| {
+        let pairs = [
+            ("abs_bar", Number(2.0)),
+            ("temperature_c", Number(10.0)),
+            ("beverage", Word(drink)),
+            ("model", Word(model)),
+        ];
+        answer("dissolved_co2", &pairs).unwrap().notes.cautions.has("foreign_model")
+    };
+    assert!(
+        held("wine", "chart_fit")
+            && held("beer", "eu_wine")
+            && held("beer", "iapws_water")
+            && held("water", "european")
+    );
+    assert!(!held("wine", "eu_wine") && !held("beer", "european") && !held("water", "carroll_water"));
+}
+
+#[test]
+fn tables_refuse_what_they_do_not_take() {
+    for table in TABLES {
+        let mut wrong = Request::new();
+        wrong.set("hot_day_c", Raw::Number(30.0)).unwrap();
+        let mut rows = 0;
+        let error = table.rows(&wrong, &mut |_| rows += 1).expect_err(table.name);
+        assert_eq!((error.code(), rows), (code::NOT_TAKEN, 0));
+    }
+    let spread = tables::named("solubility_models").unwrap();
+    for (pairs, expected) in [
+        (vec![("temperature_c", 4.0)], code::MISSING),
+        (vec![("volumes", 2.5)], code::MISSING),
+        (vec![("gauge_bar", 1.0), ("temperature_c", 4.0)], code::MISSING),
+        (vec![("gauge_bar", 1.0), ("volumes", 2.0), ("temperature_c", 4.0), ("altitude_m", 0.0)], code::EXCLUDED),
+        (vec![("abs_bar", 90.0), ("temperature_c", 4.0)], code::OUT_OF_RANGE),
+    ] {
+        let error = spread.rows(&set_all(&pairs).unwrap(), &mut |_| {}).expect_err("no state");
+        assert_eq!(error.code(), expected, "{error}");
+    }
+    // Where a model has no answer, its row says so by what is missing.
+    let mut missing = 0;
+    let cold = set_all(&[("abs_bar", 29.0), ("temperature_c", 0.0)]).unwrap();
+    spread.rows(&cold, &mut |cells| missing += usize::from(cells[2] == Cell::Missing)).unwrap();
+    assert_eq!(missing, 1, "the quadratic ends before 29 bar");
 }
 
 #[test]

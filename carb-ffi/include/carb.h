@@ -686,9 +686,9 @@ typedef struct carb_gravity_co2_result {
     double theory_co2_g_per_l;
 } carb_gravity_co2_result;
 
-// What carb_addition answers; numbers are NaN where it returns an error.
-typedef struct carb_addition_result {
-    // sizeof (carb_addition_result)
+// What carb_added_co2 answers; numbers are NaN where it returns an error.
+typedef struct carb_added_co2_result {
+    // sizeof (carb_added_co2_result)
     uint32_t struct_size;
     // bits of an enum carb_caution: where an equation was used outside its range
     uint32_t cautions;
@@ -702,7 +702,7 @@ typedef struct carb_addition_result {
     double worst_co2_g_per_l;
     // added: alcohol by volume; %
     double added_abv_percent;
-} carb_addition_result;
+} carb_added_co2_result;
 
 // What carb_drink_properties answers; numbers are NaN where it returns an error.
 typedef struct carb_drink_properties_result {
@@ -1017,20 +1017,22 @@ int32_t carb_gravity_co2_n(const struct carb_inputs *inputs,
 // Optional: sugar_water_percent (only with a custom sugar), sugar_sg (only with a custom sugar),
 // sugar_fermentable_percent (only with a custom sugar), sugar_kind (only with a custom sugar), basis (handbook),
 // yield_percent (that of the basis: 100 by the handbook, 95 by the balance), yield_multiplier (1).
-int32_t carb_addition(const struct carb_inputs *inputs, struct carb_addition_result *result, struct carb_error *error);
+int32_t carb_added_co2(const struct carb_inputs *inputs,
+                       struct carb_added_co2_result *result,
+                       struct carb_error *error);
 
-// carb_addition element by element. What does not vary comes from inputs, the rest from the series, each under any
-// of its names; these may vary: dose_g_per_l. out receives the output of a name such as "expected_co2_g_per_l" (in
-// any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
-// carb_status below 0. Both have n elements; a series may lie over them.
-int32_t carb_addition_n(const struct carb_inputs *inputs,
-                        const struct carb_series *series,
-                        size_t series_count,
-                        const char *output,
-                        size_t n,
-                        double *out,
-                        int32_t *status,
-                        struct carb_error *error);
+// carb_added_co2 element by element. What does not vary comes from inputs, the rest from the series, each under
+// any of its names; these may vary: dose_g_per_l. out receives the output of a name such as "expected_co2_g_per_l"
+// (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an
+// enum carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_added_co2_n(const struct carb_inputs *inputs,
+                         const struct carb_series *series,
+                         size_t series_count,
+                         const char *output,
+                         size_t n,
+                         double *out,
+                         int32_t *status,
+                         struct carb_error *error);
 
 // Density and viscosity of a drink, and the diffusivity of CO2 in it.
 //

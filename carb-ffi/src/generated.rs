@@ -1215,11 +1215,11 @@ pub unsafe extern "C" fn carb_gravity_co2_n(
     unsafe { each(GRAVITY_CO2.function, &arrays, error) }
 }
 
-/// What carb_addition answers; numbers are NaN where it returns an error.
+/// What carb_added_co2 answers; numbers are NaN where it returns an error.
 #[repr(C)]
 #[derive(Clone, Copy, Debug)]
-pub struct carb_addition_result {
-    /// sizeof (carb_addition_result)
+pub struct carb_added_co2_result {
+    /// sizeof (carb_added_co2_result)
     pub struct_size: u32,
     /// bits of an enum carb_caution: where an equation was used outside its range
     pub cautions: u32,
@@ -1235,17 +1235,17 @@ pub struct carb_addition_result {
     pub added_abv_percent: f64,
 }
 
-static ADDITION: Shape = Shape {
-    function: &functions::ADDITION,
-    size: size_of::<carb_addition_result>(),
+static ADDED_CO2: Shape = Shape {
+    function: &functions::ADDED_CO2,
+    size: size_of::<carb_added_co2_result>(),
     outputs: &[
-        offset_of!(carb_addition_result, expected_co2_g_per_l),
-        offset_of!(carb_addition_result, worst_co2_g_per_l),
-        offset_of!(carb_addition_result, added_abv_percent),
+        offset_of!(carb_added_co2_result, expected_co2_g_per_l),
+        offset_of!(carb_added_co2_result, worst_co2_g_per_l),
+        offset_of!(carb_added_co2_result, added_abv_percent),
     ],
-    cautions: offset_of!(carb_addition_result, cautions),
-    danger: offset_of!(carb_addition_result, danger),
-    caution_count: offset_of!(carb_addition_result, caution_count),
+    cautions: offset_of!(carb_added_co2_result, cautions),
+    danger: offset_of!(carb_added_co2_result, danger),
+    caution_count: offset_of!(carb_added_co2_result, caution_count),
 };
 
 /// CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package.
@@ -1256,21 +1256,21 @@ static ADDITION: Shape = Shape {
 /// sugar_fermentable_percent (only with a custom sugar), sugar_kind (only with a custom sugar), basis (handbook),
 /// yield_percent (that of the basis: 100 by the handbook, 95 by the balance), yield_multiplier (1).
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn carb_addition(
+pub unsafe extern "C" fn carb_added_co2(
     inputs: *const carb_inputs,
-    result: *mut carb_addition_result,
+    result: *mut carb_added_co2_result,
     error: *mut carb_error,
 ) -> i32 {
     // SAFETY: the contract of the header is that of `one`.
-    unsafe { one(&ADDITION, inputs, result, error) }
+    unsafe { one(&ADDED_CO2, inputs, result, error) }
 }
 
-/// carb_addition element by element. What does not vary comes from inputs, the rest from the series, each under any
-/// of its names; these may vary: dose_g_per_l. out receives the output of a name such as "expected_co2_g_per_l" (in
-/// any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
-/// carb_status below 0. Both have n elements; a series may lie over them.
+/// carb_added_co2 element by element. What does not vary comes from inputs, the rest from the series, each under
+/// any of its names; these may vary: dose_g_per_l. out receives the output of a name such as "expected_co2_g_per_l"
+/// (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an
+/// enum carb_status below 0. Both have n elements; a series may lie over them.
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn carb_addition_n(
+pub unsafe extern "C" fn carb_added_co2_n(
     inputs: *const carb_inputs,
     series: *const carb_series,
     series_count: usize,
@@ -1282,7 +1282,7 @@ pub unsafe extern "C" fn carb_addition_n(
 ) -> i32 {
     let arrays = Arrays { inputs, series, series_count, output, n, out, status };
     // SAFETY: the contract of the header is that of `each`.
-    unsafe { each(ADDITION.function, &arrays, error) }
+    unsafe { each(ADDED_CO2.function, &arrays, error) }
 }
 
 /// What carb_drink_properties answers; numbers are NaN where it returns an error.

@@ -91,9 +91,9 @@ static int32_t one_gravity_co2(const carb_inputs *inputs, double *out, uint32_t 
     return status;
 }
 
-static int32_t one_addition(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_addition_result result = {.struct_size = sizeof result};
-    int32_t status = carb_addition(inputs, &result, error);
+static int32_t one_added_co2(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
+    carb_added_co2_result result = {.struct_size = sizeof result};
+    int32_t status = carb_added_co2(inputs, &result, error);
     out[0] = result.expected_co2_g_per_l;
     out[1] = result.worst_co2_g_per_l;
     out[2] = result.added_abv_percent;
@@ -144,7 +144,7 @@ static const struct {
     {"gravity", one_gravity, carb_gravity_n, {"sg", "plato", NULL}},
     {"attenuation", one_attenuation, carb_attenuation_n, {"real_extract_plato", "apparent_attenuation_percent", "real_attenuation_percent", "abw_percent", "abv_percent", "quick_abv_percent", "extract_g_per_l", NULL}},
     {"gravity_co2", one_gravity_co2, carb_gravity_co2_n, {"fermentable_g_per_l", "balling_co2_g_per_l", "theory_co2_g_per_l", NULL}},
-    {"addition", one_addition, carb_addition_n, {"expected_co2_g_per_l", "worst_co2_g_per_l", "added_abv_percent", NULL}},
+    {"added_co2", one_added_co2, carb_added_co2_n, {"expected_co2_g_per_l", "worst_co2_g_per_l", "added_abv_percent", NULL}},
     {"drink_properties", one_drink_properties, carb_drink_properties_n, {"density_kg_per_m3", "viscosity_mpa_s", "diffusivity_m2_per_s", NULL}},
     {"co2_saturation", one_co2_saturation, carb_co2_saturation_n, {"abs_kpa", "liquid_density_kg_per_m3", "vapour_density_kg_per_m3", NULL}},
     {"ambient_pressure", one_ambient_pressure, carb_ambient_pressure_n, {"ambient_kpa", NULL}},

@@ -11,7 +11,9 @@ import carb
 import carb._carb as native
 
 ROOT = Path(__file__).parents[2]
-TABLES = {function["name"]: function for function in json.loads(native.tables())["functions"]}
+KNOWN = json.loads(native.tables())
+FUNCTIONS = {function["name"]: function for function in KNOWN["functions"]}
+TABLES = {table["name"]: table for table in KNOWN["tables"]}
 NUMBER = re.compile(r"[-+]?(\d+\.?\d*|\.\d+)([eE][-+]?\d+)?")
 
 
@@ -36,12 +38,17 @@ def pick(result: Any, name: str) -> Any:
 
 def arrays(function: str) -> set[str]:
     """The names that a function takes as arrays."""
-    return {name for entry in TABLES[function]["inputs"] if entry["array"] for name in entry["names"]}
+    return {name for entry in _known(function)["inputs"] if entry["array"] for name in entry["names"]}
+
+
+def _known(function: str) -> dict[str, Any]:
+    found: dict[str, Any] = {**FUNCTIONS, **TABLES}[function]
+    return found
 
 
 def example(function: str) -> dict[str, Any]:
-    """The example of a function."""
-    call: dict[str, Any] = json.loads(TABLES[function]["example"])
+    """The example of a function or a table."""
+    call: dict[str, Any] = json.loads(_known(function)["example"])
     return call
 
 

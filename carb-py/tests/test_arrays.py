@@ -8,7 +8,7 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 from hypothesis.extra import numpy as hnp
-from shared import TABLES, arrays, call, example, pick
+from shared import FUNCTIONS, arrays, call, example, pick
 
 
 def same(one, many):
@@ -16,14 +16,14 @@ def same(one, many):
 
 
 @pytest.mark.filterwarnings("ignore::carb.CarbWarning")
-@pytest.mark.parametrize("function", TABLES)
+@pytest.mark.parametrize("function", FUNCTIONS)
 @given(data=st.data())
 def test_same_bits_as_numbers(function, data):
     """Every array input is drawn from its whole range, in any of its units, in shapes that broadcast."""
     fixed = {name: value for name, value in example(function).items() if name not in arrays(function)}
     columns = {}
     shapes = data.draw(hnp.mutually_broadcastable_shapes(num_shapes=len(example(function)), max_side=3, max_dims=3))
-    for entry in TABLES[function]["inputs"]:
+    for entry in FUNCTIONS[function]["inputs"]:
         name = next((n for n in entry["names"] if n in example(function) and entry["array"]), None)
         if name is not None:
             first = entry["names"][0]
@@ -33,7 +33,7 @@ def test_same_bits_as_numbers(function, data):
     shape = np.broadcast_shapes(*(column.shape for column in columns.values()))
     assume(shape != ())
     result = call(function, **fixed, **columns, errors="nan")
-    outputs = [f"{out['noun']}_{out['name']}".lstrip("_") for out in TABLES[function]["outputs"]]
+    outputs = [f"{out['noun']}_{out['name']}".lstrip("_") for out in FUNCTIONS[function]["outputs"]]
     assert result.status.shape == shape
     for index in np.ndindex(shape):
         inputs = {name: float(np.broadcast_to(column, shape)[index]) for name, column in columns.items()}

@@ -23,7 +23,9 @@ def cases():
 
 
 def outputs(case):
-    return {name: float(value) for name, _, value in (pair.partition("=") for pair in case["outputs"].split(";"))}
+    """The outputs of a function; a table has none, its rows stand in the JSON."""
+    pairs = (pair.partition("=") for pair in case["outputs"].split(";") if pair)
+    return {name: float(value) for name, _, value in pairs}
 
 
 def answers(case, inputs, check):

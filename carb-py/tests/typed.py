@@ -13,9 +13,16 @@ here = carb.at(altitude_m=240, beverage="cider")
 dose: float = here.priming_sugar(volumes=2.4, warmest_c=20.5, packaged_l=19.2, fermentable_g_per_l=0).mass_g
 some: NDArray[np.float64] = here.residual_co2(warmest_c=[18, 20]).volumes
 day: carb.Plan = here.plan({"volumes": 2.4})
+models: carb.Table = here.solubility_models(volumes=2.5, temperature_c=4, basis="physical")
+names: tuple[str, ...] = carb.fermentables().columns + tuple(row.model for row in models)
+count: int = len(models) + len(models[:2]) + len(carb.sweeteners()["lactose"])
 texts: list[str] = [caution.text for caution in keg.cautions] + [source.citation for source in keg.sources]
 
 carb.keg_pressure(volumes=2.5, tempertaure_c=4)  # type: ignore[call-overload]
 carb.keg_pressure(volumes=2.5, beverage="tea")  # type: ignore[call-overload]
 keg.gauge_atm  # type: ignore[attr-defined]
 keg.worst  # type: ignore[attr-defined]
+carb.solubility_models(volumes=2.5, tempertaure_c=4)  # type: ignore[call-arg]
+carb.solubility_models(volumes=[2.4, 2.5], temperature_c=4)  # type: ignore[arg-type]
+carb.fermentables(sugar="honey")  # type: ignore[call-arg]
+models["name"] = 1  # type: ignore[index]

@@ -156,6 +156,11 @@ impl Draw {
         let mut inputs = Vec::new();
         let mut groups: Vec<&str> = Vec::new();
         for input in function.inputs {
+            use carb_core::quantity::Key;
+            // A sugar of one's own is described in full by hand.
+            if let Key::SugarWater | Key::SugarGravity | Key::SugarFermentable | Key::SugarKind = input.key {
+                continue;
+            }
             let wanted = match input.need {
                 Need::Required => true,
                 Need::OneOf(group) => {
@@ -281,14 +286,14 @@ const BY_HAND: &[(&str, &str)] = &[
     ("attenuation", "original_sg=1.048;original_plato=12;current_sg=1.010"),
     ("gravity_co2", "current_sg=1.013;final_sg=1.012"),
     ("gravity_co2", "current_sg=1.010;final_plato=3"),
-    ("addition", "addition=lactose;dose_g_per_l=25"),
-    ("addition", "addition=maltodextrin;dose_g_per_l=20"),
-    ("addition", "addition=erythritol;dose_g_per_l=20"),
-    ("addition", "addition=sweetener_packets;dose_g_per_l=10"),
-    ("addition", "addition=glucose;dose_g_per_l=10"),
-    ("addition", "addition=custom;dose_g_per_l=10"),
-    ("addition", "addition=custom;sugar_sg=1.33;sugar_fermentable_percent=95;sugar_kind=hexose;dose_g_per_l=8"),
-    ("addition", "dose_g_per_l=10"),
+    ("added_co2", "addition=lactose;dose_g_per_l=25"),
+    ("added_co2", "addition=maltodextrin;dose_g_per_l=20"),
+    ("added_co2", "addition=erythritol;dose_g_per_l=20"),
+    ("added_co2", "addition=sweetener_packets;dose_g_per_l=10"),
+    ("added_co2", "addition=glucose;dose_g_per_l=10"),
+    ("added_co2", "addition=custom;dose_g_per_l=10"),
+    ("added_co2", "addition=custom;sugar_sg=1.33;sugar_fermentable_percent=95;sugar_kind=hexose;dose_g_per_l=8"),
+    ("added_co2", "dose_g_per_l=10"),
     (
         "priming_sugar",
         "volumes=2.5;warmest_c=20;packaged_l=20;altitude_m=0;sugar=custom;sugar_water_percent=20;sugar_fermentable_percent=95;sugar_kind=disaccharide",

@@ -552,7 +552,7 @@ def co2_saturation(request):
     }
 
 
-def addition(request):
+def added_co2(request):
     name, dose = request["addition"], request.quantity("dose", ("g_per_l",))
     parts = custom(request) if name == "custom" else (SUGARS | MORE)[name]
     real = real_yield(request, request.get("basis", "handbook"))
@@ -572,7 +572,7 @@ def ambient_pressure(request):
 
 FUNCTIONS = {f.__name__: f for f in (
     dissolved_co2, keg_pressure, residual_co2, priming_sugar, package_pressure, package_carbonation, gravity,
-    ambient_pressure, attenuation, gravity_co2, drink_properties, co2_saturation, addition
+    ambient_pressure, attenuation, gravity_co2, drink_properties, co2_saturation, added_co2
 )}
 
 # ------------------------------------------------------------------------------------------------ cases
@@ -843,18 +843,18 @@ def later_cases():
             inputs = join(f"dose_g_per_l={decimal(1, 12, 2)}", f"addition={sugar}", basis,
                           rng.choice(("", f"yield_percent={decimal(88, 101, 1)}")),
                           rng.choice(("", f"yield_multiplier={decimal(0.9, 1.1, 2)}")))
-            yield "addition", inputs, rng.choice(("expected_co2_g_per_l", "expected_volumes")) + " added_abv_percent"
+            yield "added_co2", inputs, rng.choice(("expected_co2_g_per_l", "expected_volumes")) + " added_abv_percent"
 
     for name in (*PRODUCTS, "corn_syrup_42", "corn_syrup_63"):
         inputs = join(f"dose_g_per_l={decimal(1, 12, 2)}", f"addition={name}", f"yield_percent={decimal(90, 100, 1)}")
-        yield "addition", inputs, "expected_volumes worst_co2_g_per_l added_abv_percent"
+        yield "added_co2", inputs, "expected_volumes worst_co2_g_per_l added_abv_percent"
     for name in SWEETENERS:
-        yield "addition", join(f"dose_g_per_l={decimal(1, 60, 2)}", f"addition={name}"), "worst_volumes"
+        yield "added_co2", join(f"dose_g_per_l={decimal(1, 60, 2)}", f"addition={name}"), "worst_volumes"
     for kind in ("hexose", "disaccharide", "trisaccharide"):
         for water in (f"sugar_water_percent={decimal(0, 40, 1)}", f"sugar_sg={decimal(1.2, 1.42, 3)}"):
             own = join("addition=custom", water, f"sugar_fermentable_percent={decimal(40, 100, 1)}", f"sugar_kind={kind}")
             inputs = join(f"dose_g_per_l={decimal(1, 12, 2)}", own)
-            yield "addition", inputs, "expected_co2_g_per_l worst_volumes added_abv_percent"
+            yield "added_co2", inputs, "expected_co2_g_per_l worst_volumes added_abv_percent"
 
 
 def outward(name, answer):

@@ -58,7 +58,7 @@ impl Default for Request {
 
 /// What describes a sugar of the caller's own.
 const SUGAR_PARTS: [Key; 4] = [Key::SugarWater, Key::SugarGravity, Key::SugarFermentable, Key::SugarKind];
-const CUSTOM_ADVICE: &str = "a sugar of one's own is said by sugar=\"custom\", sugar_water_percent (or sugar_sg of a syrup), sugar_fermentable_percent of its dry matter, and sugar_kind";
+const CUSTOM_ADVICE: &str = "a sugar of one's own is said by the name \"custom\", with sugar_water_percent (or sugar_sg of a syrup), sugar_fermentable_percent of its dry matter, and sugar_kind";
 
 /// What is added to a drink.
 #[derive(Clone, Copy, Debug)]
@@ -386,12 +386,16 @@ impl Request {
     /// # Errors
     /// Where one of the caller's own is named and not described.
     pub fn priming_sugar(&self) -> Result<Fermentable, Error> {
-        match self.get(Key::Sugar) {
-            Some(Value::Choice(at)) => FERMENTABLES.get(at).copied().map_or_else(|| self.custom_sugar(), Ok),
-            _ => match SUGAR_PARTS.iter().find_map(|&key| self.name_of(key)) {
-                Some(_) => Err(Error::Missing { parameter: Key::Sugar, advice: CUSTOM_ADVICE }),
-                None => Ok(fermentable::SUCROSE),
-            },
+        let described = SUGAR_PARTS.iter().any(|&key| self.get(key).is_some());
+        let listed = match self.get(Key::Sugar) {
+            Some(Value::Choice(at)) => FERMENTABLES.get(at).copied(),
+            _ => Some(fermentable::SUCROSE),
+        };
+        match listed {
+            // What describes a sugar would be forgotten.
+            Some(_) if described => Err(Error::Missing { parameter: Key::Sugar, advice: CUSTOM_ADVICE }),
+            Some(sugar) => Ok(sugar),
+            None => self.custom_sugar(),
         }
     }
 
@@ -401,7 +405,11 @@ impl Request {
     /// Where nothing is named, or a sugar of the caller's own is not described.
     pub fn addition(&self) -> Result<Addition, Error> {
         const ADVICE: &str = "say what is added: a sugar such as \"sucrose\", or a sweetener such as \"lactose\"";
+        let described = SUGAR_PARTS.iter().any(|&key| self.get(key).is_some());
         match self.get(Key::Addition) {
+            Some(Value::Choice(at)) if described && at != FERMENTABLES.len() => {
+                Err(Error::Missing { parameter: Key::Addition, advice: CUSTOM_ADVICE })
+            }
             Some(Value::Choice(at)) => match (FERMENTABLES.get(at), at.checked_sub(FERMENTABLES.len() + 1)) {
                 (Some(sugar), _) => Ok(Addition::Sugar(*sugar)),
                 (None, Some(sweetener)) => SWEETENERS

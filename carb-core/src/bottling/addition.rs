@@ -74,7 +74,7 @@ pub struct AddedCo2 {
 ///
 /// # Errors
 /// Where the dose lies outside its limits.
-pub fn addition(
+pub fn added_co2(
     added: &Addition,
     dose: Concentration,
     context: &Context,

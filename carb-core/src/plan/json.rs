@@ -478,6 +478,11 @@ fn table_node(table: &Table, request: &Request) -> Result<Node, Error> {
                         row.put(column.name(Some(unit)), Node::number(unit.from_si(si)));
                     }
                 }
+                Cell::In(value, own) => {
+                    for unit in column.units() {
+                        row.put(column.name(Some(unit)), Node::number(own.convert(value, unit)));
+                    }
+                }
                 Cell::Missing if column.dimension.is_none() => row.put(column.name(None), Node::Null),
                 Cell::Missing => {
                     for unit in column.units() {

@@ -31,7 +31,7 @@ pub static FUNCTIONS: &[&Function] = &[
     &GRAVITY,
     &ATTENUATION,
     &GRAVITY_CO2,
-    &ADDITION,
+    &ADDED_CO2,
     &DRINK_PROPERTIES,
     &CO2_SATURATION,
     &AMBIENT_PRESSURE,
@@ -289,8 +289,9 @@ pub static PRIMING_SUGAR: Function = Function {
     },
     slices: |request, s| {
         let context = request.context(BasisName::Handbook)?;
+        let sugar = request.priming_sugar()?;
         let x = priming::columns(&wanted(request)?, &context, &mut NoSteps)?;
-        priming::visit(&context, &request.priming_sugar()?, each(request, x, s))
+        priming::visit(&context, &sugar, each(request, x, s))
     },
 };
 
@@ -549,10 +550,10 @@ fn current_and_final(request: &Request) -> Result<[Reading; 2], Error> {
 }
 
 /// What something added makes.
-pub static ADDITION: Function = Function {
-    name: "addition",
+pub static ADDED_CO2: Function = Function {
+    name: "added_co2",
     summary: "CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package.",
-    home: "bottling::addition::addition",
+    home: "bottling::addition::added_co2",
     inputs: &[
         required(Key::Addition),
         required(Key::Dose),
@@ -569,7 +570,7 @@ pub static ADDITION: Function = Function {
     example: r#"{"addition": "sucrose", "dose_g_per_l": 6}"#,
     run: |request, steps| {
         let context = request.context(BasisName::Handbook)?;
-        let mut answer = addition::addition(&request.addition()?, dose(request)?, &context, &mut &mut *steps)?;
+        let mut answer = addition::added_co2(&request.addition()?, dose(request)?, &context, &mut &mut *steps)?;
         note_syrup(request.number(Key::SugarGravity).map(SpecificGravity::from_si), &mut answer.notes);
         Ok(answer.map(|a| Values::new([a.expected.si(), a.worst.si(), a.abv.si()])))
     },

@@ -14,7 +14,7 @@ use crate::property::family::RANGES;
 use crate::property::fermentable::FERMENTABLES;
 use crate::property::keg::KEGS;
 use crate::property::sweetener::SWEETENERS;
-use crate::quantity::unit::{LITRE, MILLILITRE, UNITS, VOLUMES};
+use crate::quantity::unit::{LITRE, UNITS, VOLUMES};
 use crate::quantity::{AbsolutePressure, Dimension, GaugePressure, Key, Unit};
 use crate::table::CATALOGUE;
 
@@ -23,6 +23,8 @@ use crate::table::CATALOGUE;
 pub enum Cell {
     /// A number, SI.
     Number(f64),
+    /// A number in a unit, in which it is shown as it is.
+    In(f64, &'static Unit),
     /// A text.
     Text(&'static str),
     /// Nothing is known.
@@ -165,6 +167,7 @@ pub static SOLUBILITY_MODELS: Table = Table {
         ),
         text("within_range", "whether the state lies where the model holds"),
         text("default", "whether the basis takes this model for this drink"),
+        text("refused", "name of the error where the model has no answer; empty where it has one"),
     ],
     rows: |request, tell| {
         const ADVICE: &str = "give one of the two: a pressure (gauge_ or abs_), or the CO2 in the drink (volumes)";
@@ -187,6 +190,7 @@ pub static SOLUBILITY_MODELS: Table = Table {
         };
         let air = spread::ambient(&context);
         spread::spread(state, t, &context, &mut |model, told| {
+            let refused = told.as_ref().map_or_else(|error| error.code_name(), |_| "");
             let opinion = told.ok();
             let pressure = opinion.map(|o| o.pressure);
             tell(&[
@@ -198,6 +202,7 @@ pub static SOLUBILITY_MODELS: Table = Table {
                 opinion.map(|o| o.uncertainty_percent).into(),
                 opinion.map_or(Cell::Missing, |o| yes(o.within_range)),
                 yes(model == context.model()),
+                Cell::Text(refused),
             ]);
         })
     },
@@ -219,7 +224,7 @@ pub static FERMENTABLE_LIST: Table = Table {
         number("yield", Dimension::MassRatio, "CO2 from a gram, by the composition"),
         number("low_yield", Dimension::MassRatio, "the least that samples make"),
         number("high_yield", Dimension::MassRatio, "the most that samples make"),
-        number("", Dimension::Density, "density, where a source gives it"),
+        number("density", Dimension::Density, "density, where a source gives it"),
         STANDING,
         SOURCE,
     ],
@@ -292,8 +297,8 @@ pub static CARBONATION_RANGES: Table = Table {
             tell(&[
                 Cell::Text(range.family),
                 Cell::Text(range.beverage),
-                Cell::Number(VOLUMES.to_si(range.volumes.0)),
-                Cell::Number(VOLUMES.to_si(range.volumes.1)),
+                Cell::In(range.volumes.0, &VOLUMES),
+                Cell::In(range.volumes.1, &VOLUMES),
                 Cell::Text(range.standing.words()),
                 cited(range.source),
             ]);
@@ -317,7 +322,7 @@ pub static BOTTLE_SIZES: Table = Table {
     rows: |_, tell| {
         for size in SIZES {
             tell(&[
-                Cell::Number(MILLILITRE.to_si(size.millilitres)),
+                Cell::In(size.millilitres / 1000.0, &LITRE),
                 Cell::Text(size.title),
                 Cell::Text(size.standing.words()),
                 cited(size.source),
@@ -349,12 +354,12 @@ pub static BOTTLE_CLASSES: Table = Table {
     ],
     rows: |_, tell| {
         for class in CLASSES {
-            let usual = |volumes| class.for_conditioning().then(|| VOLUMES.to_si(volumes));
+            let usual = |volumes| if class.for_conditioning() { Cell::In(volumes, &VOLUMES) } else { Cell::Missing };
             tell(&[
                 Cell::Text(class.name),
                 Cell::Text(class.title),
-                usual(class.usual.0).into(),
-                usual(class.usual.1).into(),
+                usual(class.usual.0),
+                usual(class.usual.1),
                 yes(class.for_conditioning()),
                 Cell::Text(class.standing.words()),
                 Cell::Text(class.published),

@@ -16,6 +16,7 @@ from ._generated import *  # noqa: F403
 from ._generated import At
 from ._plan import Plan, plan
 from ._result import CODES, Caution, Result, Source
+from ._table import Table
 
 at = At
 
@@ -28,6 +29,7 @@ __all__ = [
     "Plan",
     "Result",
     "Source",
+    "Table",
     "__version__",
     "at",
     "plan",

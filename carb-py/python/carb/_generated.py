@@ -9,15 +9,16 @@ from typing import TYPE_CHECKING, Any, Literal, TypeVar
 from ._at import Bound, bound
 from ._errors import CarbWarning
 from ._result import Part, Result, function, output, part
+from ._table import Table, table
 
 if TYPE_CHECKING:
     from ._types import Number
 
 __all__ = [
-    "Addition",
-    "AdditionAdded",
-    "AdditionExpected",
-    "AdditionWorst",
+    "AddedCo2",
+    "AddedCo2Added",
+    "AddedCo2Expected",
+    "AddedCo2Worst",
     "AlcoholHighWarning",
     "AmbientPressure",
     "At",
@@ -71,19 +72,31 @@ __all__ = [
     "SweetenerPacketWarning",
     "ViscosityTemperatureWarning",
     "WineTemperatureWarning",
-    "addition",
+    "added_co2",
     "ambient_pressure",
     "attenuation",
+    "bottle_classes",
+    "bottle_sizes",
+    "carbonation_ranges",
+    "cautions",
     "co2_saturation",
+    "cylinder_sizes",
     "dissolved_co2",
     "drink_properties",
+    "equations",
+    "fermentables",
     "gravity",
     "gravity_co2",
     "keg_pressure",
+    "keg_sizes",
     "package_carbonation",
     "package_pressure",
     "priming_sugar",
     "residual_co2",
+    "solubility_models",
+    "sources",
+    "sweeteners",
+    "units",
 ]
 
 T = TypeVar("T")
@@ -1264,8 +1277,8 @@ def gravity_co2(
     raise NotImplementedError  # The decorator answers.
 
 
-class AdditionExpected(Part[T]):
-    """The outputs of Addition that are expected."""
+class AddedCo2Expected(Part[T]):
+    """The outputs of AddedCo2 that are expected."""
 
     __slots__ = ()
     shown = ("co2_g_per_l", "volumes")
@@ -1273,8 +1286,8 @@ class AdditionExpected(Part[T]):
     volumes = output("volumes", "CO2 per litre of drink, vol.")
 
 
-class AdditionWorst(Part[T]):
-    """The outputs of Addition that are worst."""
+class AddedCo2Worst(Part[T]):
+    """The outputs of AddedCo2 that are worst."""
 
     __slots__ = ()
     shown = ("co2_g_per_l", "volumes")
@@ -1282,28 +1295,28 @@ class AdditionWorst(Part[T]):
     volumes = output("volumes", "CO2 per litre of drink, vol.")
 
 
-class AdditionAdded(Part[T]):
-    """The outputs of Addition that are added."""
+class AddedCo2Added(Part[T]):
+    """The outputs of AddedCo2 that are added."""
 
     __slots__ = ()
     shown = ("abv_percent",)
     abv_percent = output("abv_percent", "Alcohol by volume, %.")
 
 
-class Addition(Result[T]):
+class AddedCo2(Result[T]):
     """CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package."""
 
     __slots__ = ()
-    function = "addition"
+    function = "added_co2"
     outputs = ("expected_co2_g_per_l", "expected_volumes", "worst_co2_g_per_l", "worst_volumes", "added_abv_percent")
     shown = ("expected_co2_g_per_l", "expected_volumes", "worst_co2_g_per_l", "worst_volumes", "added_abv_percent")
-    expected = part(AdditionExpected, "expected", "Expected.")
-    worst = part(AdditionWorst, "worst", "Worst.")
-    added = part(AdditionAdded, "added", "Added.")
+    expected = part(AddedCo2Expected, "expected", "Expected.")
+    worst = part(AddedCo2Worst, "worst", "Worst.")
+    added = part(AddedCo2Added, "added", "Added.")
 
 
-@function(Addition)
-def addition(
+@function(AddedCo2)
+def added_co2(
     *,
     addition: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom", "lactose", "maltodextrin", "sucralose", "aspartame", "saccharin", "stevia", "erythritol", "xylitol", "sorbitol", "sweetener_packets"] | None = None,
     dose_g_per_l: Number | None = None,
@@ -1316,7 +1329,7 @@ def addition(
     yield_multiplier: float | None = None,
     errors: Literal["raise", "nan"] = "raise",
     **unknown: Any,
-) -> Addition[Any]:
+) -> AddedCo2[Any]:
     """CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package.
 
     Parameters
@@ -1354,7 +1367,7 @@ def addition(
 
     Returns
     -------
-    Addition
+    AddedCo2
 
     Raises
     ------
@@ -1369,7 +1382,7 @@ def addition(
     Examples
     --------
     >>> import carb
-    >>> carb.addition(addition="sucrose", dose_g_per_l=6).expected.co2_g_per_l
+    >>> carb.added_co2(addition="sucrose", dose_g_per_l=6).expected.co2_g_per_l
     3.0857062726228977
     """
     raise NotImplementedError  # The decorator answers.
@@ -1584,6 +1597,379 @@ def ambient_pressure(
     raise NotImplementedError  # The decorator answers.
 
 
+@table
+def solubility_models(
+    *,
+    gauge_kpa: float | None = None,
+    gauge_bar: float | None = None,
+    gauge_psi: float | None = None,
+    gauge_pa: float | None = None,
+    abs_kpa: float | None = None,
+    abs_bar: float | None = None,
+    abs_psi: float | None = None,
+    abs_pa: float | None = None,
+    co2_g_per_l: float | None = None,
+    volumes: float | None = None,
+    temperature_c: float | None = None,
+    temperature_f: float | None = None,
+    temperature_k: float | None = None,
+    altitude_m: float | None = None,
+    altitude_ft: float | None = None,
+    ambient_kpa: float | None = None,
+    ambient_bar: float | None = None,
+    ambient_psi: float | None = None,
+    ambient_pa: float | None = None,
+    sea_level_kpa: float | None = None,
+    sea_level_bar: float | None = None,
+    sea_level_psi: float | None = None,
+    sea_level_pa: float | None = None,
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
+    abv_percent: float | None = None,
+    extract_g_per_l: float | None = None,
+    basis: Literal["handbook", "physical"] | None = None,
+    solubility_multiplier: float | None = None,
+    **unknown: Any,
+) -> Table:
+    """What every solubility model made for a drink says of one state, given by a pressure or by a
+    carbonation; the model of the basis first.
+
+    Parameters
+    ----------
+    gauge_kpa, gauge_bar, gauge_psi, gauge_pa : float, optional
+        Pressure above the air outside, total of the gas over the drink. From -110 to 3000 in ``gauge_kpa``.
+        Required: this, or another state.
+    abs_kpa, abs_bar, abs_psi, abs_pa : float, optional
+        Pressure above vacuum, total of the gas over the drink. From 0 to 3000 in ``abs_kpa``. Required: this,
+        or another state.
+    co2_g_per_l, volumes : float, optional
+        CO2 per litre of drink. From 0 to 30 in ``co2_g_per_l``. Required: this, or another state.
+    temperature_c, temperature_f, temperature_k : float, optional
+        Temperature of the drink. From -5 to 60 in ``temperature_c``. Required.
+    altitude_m, altitude_ft : float, optional
+        Height above sea level, from which the air pressure outside follows by ISO 2533. From -500 to 9000 in
+        ``altitude_m``. Default: needed with a gauge pressure, unless ambient is given.
+    ambient_kpa, ambient_bar, ambient_psi, ambient_pa : float, optional
+        Measured pressure of the air outside, at the station (not reduced to sea level). From 30 to 110 in
+        ``ambient_kpa``. Default: needed with a gauge pressure, unless altitude is given.
+    sea_level_kpa, sea_level_bar, sea_level_psi, sea_level_pa : float, optional
+        Air pressure reduced to sea level, as weather reports give it; needs the altitude too. From 87 to 109
+        in ``sea_level_kpa``. Default: 101.325 kPa, the standard atmosphere.
+    beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
+        What the drink is. Default: beer.
+    abv_percent : float, optional
+        Alcohol by volume. From 0 to 25 in ``abv_percent``. Default: usual for the drink.
+    extract_g_per_l : float, optional
+        Everything dissolved except CO2 and alcohol: it lowers the solubility of CO2. From 0 to 400 in
+        ``extract_g_per_l``. Default: usual for the drink.
+    basis : {"handbook", "physical"}, optional
+        The set of assumptions to start from. Default: handbook.
+    solubility_multiplier : float, optional
+        Factor on every solubility. From 0.5 to 2 in ``solubility_multiplier``. Default: 1.
+
+    Returns
+    -------
+    Table
+        The columns:
+
+        - ``model``: name of the model
+        - ``title``: the model in words
+        - ``co2_g_per_l`` (g/L), ``volumes`` (vol): CO2 in the drink
+        - ``abs_kpa`` (kPa), ``abs_bar`` (bar), ``abs_psi`` (psi): total pressure over it, above vacuum
+        - ``gauge_kpa`` (kPa), ``gauge_bar`` (bar), ``gauge_psi`` (psi): the same above the air outside, where
+          that is known
+        - ``uncertainty_percent`` (%): uncertainty of the model for this drink, k = 2, of the CO2; judgement
+        - ``within_range``: whether the state lies where the model holds
+        - ``default``: whether the basis takes this model for this drink
+        - ``refused``: name of the error where the model has no answer; empty where it has one
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, or a value outside its range.
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.solubility_models(volumes=2.5, temperature_f=38, altitude_m=0).column("model")
+    ('chart_fit', 'chart_quadratic', 'european', 'water_core')
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+@table
+def fermentables(**unknown: Any) -> Table:
+    """Sugars, syrups and juices: composition as sold, and the CO2 that follows from it.
+
+    Returns
+    -------
+    Table
+        The columns:
+
+        - ``name``: its name as a sugar or an addition
+        - ``title``: in words
+        - ``water_percent`` (%): water, of the mass as sold
+        - ``hexose_percent`` (%): fermentable hexoses (glucose, fructose)
+        - ``disaccharide_percent`` (%): fermentable disaccharides (sucrose, maltose)
+        - ``trisaccharide_percent`` (%): fermentable trisaccharides (maltotriose)
+        - ``yield_g_per_g`` (g/g): CO2 from a gram, by the composition
+        - ``low_yield_g_per_g`` (g/g): the least that samples make
+        - ``high_yield_g_per_g`` (g/g): the most that samples make
+        - ``density_kg_per_m3`` (kg/m3), ``density_lb_per_ft3`` (lb/ft3): density, where a source gives it
+        - ``standing``: how well it is known
+        - ``source``: where it is from; empty for common practice and for what follows by arithmetic
+
+    Examples
+    --------
+    >>> import carb
+    >>> len(carb.fermentables())
+    31
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+@table
+def sweeteners(**unknown: Any) -> Table:
+    """What is added for sweetness: none makes CO2 to count on, some can make much.
+
+    Returns
+    -------
+    Table
+        The columns:
+
+        - ``name``: its name as an addition
+        - ``title``: in words
+        - ``high_yield_g_per_g`` (g/g): the most CO2 from a gram: what safety takes
+        - ``caution``: code of the caution that its use raises
+        - ``standing``: how well it is known
+        - ``source``: where it is from; empty for common practice and for what follows by arithmetic
+
+    Examples
+    --------
+    >>> import carb
+    >>> len(carb.sweeteners())
+    10
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+@table
+def carbonation_ranges(**unknown: Any) -> Table:
+    """How much carbonation families of drinks usually have, with the standing of each figure.
+
+    Returns
+    -------
+    Table
+        The columns:
+
+        - ``family``: the family
+        - ``beverage``: the kind of drink
+        - ``low_co2_g_per_l`` (g/L), ``low_volumes`` (vol): the least
+        - ``high_co2_g_per_l`` (g/L), ``high_volumes`` (vol): the most
+        - ``standing``: how well it is known
+        - ``source``: where it is from; empty for common practice and for what follows by arithmetic
+
+    Examples
+    --------
+    >>> import carb
+    >>> len(carb.carbonation_ranges())
+    41
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+@table
+def bottle_sizes(**unknown: Any) -> Table:
+    """Sizes of bottles that are sold.
+
+    Returns
+    -------
+    Table
+        The columns:
+
+        - ``content_l`` (L), ``content_us_gal`` (US gal): nominal content
+        - ``title``: what it is called
+        - ``standing``: how well it is known
+        - ``source``: where it is from; empty for common practice and for what follows by arithmetic
+
+    Examples
+    --------
+    >>> import carb
+    >>> len(carb.bottle_sizes())
+    25
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+@table
+def bottle_classes(**unknown: Any) -> Table:
+    """Classes of bottles, and the carbonation that they are usually filled with: no rating, the maker's goes
+    before it.
+
+    Returns
+    -------
+    Table
+        The columns:
+
+        - ``name``: name of the class
+        - ``title``: in words
+        - ``low_co2_g_per_l`` (g/L), ``low_volumes`` (vol): what is put into the lighter ones of the class
+        - ``high_co2_g_per_l`` (g/L), ``high_volumes`` (vol): the most that is usually put into it; nothing is
+          known where it is missing
+        - ``for_conditioning``: whether drink may be conditioned in it
+        - ``standing``: how well it is known
+        - ``published``: what is published of it
+        - ``source``: where it is from; empty for common practice and for what follows by arithmetic
+
+    Examples
+    --------
+    >>> import carb
+    >>> len(carb.bottle_classes())
+    10
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+@table
+def keg_sizes(**unknown: Any) -> Table:
+    """Sizes of kegs that are sold. Read the pressure rating on the keg itself.
+
+    Returns
+    -------
+    Table
+        The columns:
+
+        - ``name``: name of the size
+        - ``title``: in words
+        - ``content_l`` (L), ``content_us_gal`` (US gal): nominal content
+        - ``standing``: how well it is known
+
+    Examples
+    --------
+    >>> import carb
+    >>> len(carb.keg_sizes())
+    9
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+@table
+def cylinder_sizes(**unknown: Any) -> Table:
+    """Cylinders and cartridges of CO2: what they hold when full.
+
+    Returns
+    -------
+    Table
+        The columns:
+
+        - ``name``: name of the size
+        - ``title``: in words
+        - ``charge_g`` (g), ``charge_oz`` (oz): CO2 in a full one
+        - ``filling_kg_per_m3`` (kg/m3), ``filling_lb_per_ft3`` (lb/ft3): CO2 per volume of water that it
+          would hold: how far it may be filled
+        - ``water_capacity_l`` (L), ``water_capacity_us_gal`` (US gal): the water that it would hold
+        - ``standing``: how well it is known
+        - ``source``: where it is from; empty for common practice and for what follows by arithmetic
+
+    Examples
+    --------
+    >>> import carb
+    >>> len(carb.cylinder_sizes())
+    10
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+@table
+def equations(**unknown: Any) -> Table:
+    """Every equation of the library: formula, uncertainty, standing.
+
+    Returns
+    -------
+    Table
+        The columns:
+
+        - ``id``: stable name
+        - ``title``: what it gives
+        - ``formula``: the formula, one line of text
+        - ``uncertainty_percent`` (%): uncertainty, k = 2; missing where the equation is exact or a bound
+        - ``reason``: where that is from
+        - ``standing``: how well it is known
+
+    Examples
+    --------
+    >>> import carb
+    >>> len(carb.equations())
+    63
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+@table
+def sources(**unknown: Any) -> Table:
+    """Every source that the library names.
+
+    Returns
+    -------
+    Table
+        The columns:
+
+        - ``key``: key in the bibliography
+        - ``citation``: author, year and place
+
+    Examples
+    --------
+    >>> import carb
+    >>> len(carb.sources())
+    46
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+@table
+def cautions(**unknown: Any) -> Table:
+    """Every caution that an answer may carry.
+
+    Returns
+    -------
+    Table
+        The columns:
+
+        - ``code``: stable code
+        - ``level``: danger, caution or note
+        - ``text``: the sentence, with places for the value and the limit
+
+    Examples
+    --------
+    >>> import carb
+    >>> len(carb.cautions())
+    33
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+@table
+def units(**unknown: Any) -> Table:
+    """Every unit of the library, with its definition.
+
+    Returns
+    -------
+    Table
+        The columns:
+
+        - ``name``: the last part of a parameter's name
+        - ``symbol``: as printed
+        - ``definition``: the exact definition
+        - ``source``: where it is laid down
+
+    Examples
+    --------
+    >>> import carb
+    >>> len(carb.units())
+    38
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
 class At(Bound):
     """All functions with a context that they share; what a call gives replaces it.
 
@@ -1597,11 +1983,10 @@ class At(Bound):
 
     __slots__ = ()
     groups = (
-        frozenset(("gauge_kpa", "gauge_bar", "gauge_psi", "gauge_pa", "abs_kpa", "abs_bar", "abs_psi", "abs_pa")),
+        frozenset(("gauge_kpa", "gauge_bar", "gauge_psi", "gauge_pa", "abs_kpa", "abs_bar", "abs_psi", "abs_pa", "co2_g_per_l", "volumes")),
         frozenset(("temperature_c", "temperature_f", "temperature_k")),
         frozenset(("altitude_m", "altitude_ft", "ambient_kpa", "ambient_bar", "ambient_psi", "ambient_pa")),
         frozenset(("sea_level_kpa", "sea_level_bar", "sea_level_psi", "sea_level_pa")),
-        frozenset(("co2_g_per_l", "volumes")),
         frozenset(("warmest_c", "warmest_f", "warmest_k")),
         frozenset(("packaged_l", "packaged_ml", "packaged_us_gal", "packaged_imp_gal", "packaged_us_fl_oz")),
         frozenset(("filling_c", "filling_f", "filling_k")),
@@ -1625,7 +2010,8 @@ class At(Bound):
     gravity = bound(gravity)
     attenuation = bound(attenuation)
     gravity_co2 = bound(gravity_co2)
-    addition = bound(addition)
+    added_co2 = bound(added_co2)
     drink_properties = bound(drink_properties)
     co2_saturation = bound(co2_saturation)
     ambient_pressure = bound(ambient_pressure)
+    solubility_models = bound(solubility_models)

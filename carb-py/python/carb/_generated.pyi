@@ -12,13 +12,14 @@ from typing_extensions import Unpack
 from ._at import Bound
 from ._errors import CarbWarning
 from ._result import Part, Result
+from ._table import Table
 from ._types import Number
 
 __all__ = [
-    "Addition",
-    "AdditionAdded",
-    "AdditionExpected",
-    "AdditionWorst",
+    "AddedCo2",
+    "AddedCo2Added",
+    "AddedCo2Expected",
+    "AddedCo2Worst",
     "AlcoholHighWarning",
     "AmbientPressure",
     "At",
@@ -72,19 +73,31 @@ __all__ = [
     "SweetenerPacketWarning",
     "ViscosityTemperatureWarning",
     "WineTemperatureWarning",
-    "addition",
+    "added_co2",
     "ambient_pressure",
     "attenuation",
+    "bottle_classes",
+    "bottle_sizes",
+    "carbonation_ranges",
+    "cautions",
     "co2_saturation",
+    "cylinder_sizes",
     "dissolved_co2",
     "drink_properties",
+    "equations",
+    "fermentables",
     "gravity",
     "gravity_co2",
     "keg_pressure",
+    "keg_sizes",
     "package_carbonation",
     "package_pressure",
     "priming_sugar",
     "residual_co2",
+    "solubility_models",
+    "sources",
+    "sweeteners",
+    "units",
 ]
 
 T = TypeVar("T")
@@ -570,35 +583,35 @@ def gravity_co2(**given: Unpack[_GravityCo2Inputs[float]]) -> GravityCo2[float]:
 @overload
 def gravity_co2(**given: Unpack[_GravityCo2Inputs[Number]]) -> GravityCo2[NDArray[np.float64]]: ...
 
-class AdditionExpected(Part[T]):
+class AddedCo2Expected(Part[T]):
     @property
     def co2_g_per_l(self) -> T: ...
     @property
     def volumes(self) -> T: ...
 
 
-class AdditionWorst(Part[T]):
+class AddedCo2Worst(Part[T]):
     @property
     def co2_g_per_l(self) -> T: ...
     @property
     def volumes(self) -> T: ...
 
 
-class AdditionAdded(Part[T]):
+class AddedCo2Added(Part[T]):
     @property
     def abv_percent(self) -> T: ...
 
 
-class Addition(Result[T]):
+class AddedCo2(Result[T]):
     @property
-    def expected(self) -> AdditionExpected[T]: ...
+    def expected(self) -> AddedCo2Expected[T]: ...
     @property
-    def worst(self) -> AdditionWorst[T]: ...
+    def worst(self) -> AddedCo2Worst[T]: ...
     @property
-    def added(self) -> AdditionAdded[T]: ...
+    def added(self) -> AddedCo2Added[T]: ...
 
 
-class _AdditionInputs(TypedDict, Generic[N], total=False):
+class _AddedCo2Inputs(TypedDict, Generic[N], total=False):
     addition: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom", "lactose", "maltodextrin", "sucralose", "aspartame", "saccharin", "stevia", "erythritol", "xylitol", "sorbitol", "sweetener_packets"] | None
     dose_g_per_l: N | None
     sugar_water_percent: float | None
@@ -611,9 +624,9 @@ class _AdditionInputs(TypedDict, Generic[N], total=False):
     errors: Literal["raise", "nan"]
 
 @overload
-def addition(**given: Unpack[_AdditionInputs[float]]) -> Addition[float]: ...
+def added_co2(**given: Unpack[_AddedCo2Inputs[float]]) -> AddedCo2[float]: ...
 @overload
-def addition(**given: Unpack[_AdditionInputs[Number]]) -> Addition[NDArray[np.float64]]: ...
+def added_co2(**given: Unpack[_AddedCo2Inputs[Number]]) -> AddedCo2[NDArray[np.float64]]: ...
 
 class DrinkProperties(Result[T]):
     @property
@@ -710,6 +723,49 @@ class _AmbientPressureInputs(TypedDict, Generic[N], total=False):
 def ambient_pressure(**given: Unpack[_AmbientPressureInputs[float]]) -> AmbientPressure[float]: ...
 @overload
 def ambient_pressure(**given: Unpack[_AmbientPressureInputs[Number]]) -> AmbientPressure[NDArray[np.float64]]: ...
+
+class _SolubilityModelsInputs(TypedDict, total=False):
+    gauge_kpa: float | None
+    gauge_bar: float | None
+    gauge_psi: float | None
+    gauge_pa: float | None
+    abs_kpa: float | None
+    abs_bar: float | None
+    abs_psi: float | None
+    abs_pa: float | None
+    co2_g_per_l: float | None
+    volumes: float | None
+    temperature_c: float | None
+    temperature_f: float | None
+    temperature_k: float | None
+    altitude_m: float | None
+    altitude_ft: float | None
+    ambient_kpa: float | None
+    ambient_bar: float | None
+    ambient_psi: float | None
+    ambient_pa: float | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: float | None
+    extract_g_per_l: float | None
+    basis: Literal["handbook", "physical"] | None
+    solubility_multiplier: float | None
+
+def solubility_models(**given: Unpack[_SolubilityModelsInputs]) -> Table: ...
+def fermentables() -> Table: ...
+def sweeteners() -> Table: ...
+def carbonation_ranges() -> Table: ...
+def bottle_sizes() -> Table: ...
+def bottle_classes() -> Table: ...
+def keg_sizes() -> Table: ...
+def cylinder_sizes() -> Table: ...
+def equations() -> Table: ...
+def sources() -> Table: ...
+def cautions() -> Table: ...
+def units() -> Table: ...
 
 class At(Bound):
     def __init__(
@@ -836,9 +892,9 @@ class At(Bound):
     @overload
     def gravity_co2(self, **given: Unpack[_GravityCo2Inputs[Number]]) -> GravityCo2[NDArray[np.float64]]: ...
     @overload
-    def addition(self, **given: Unpack[_AdditionInputs[float]]) -> Addition[float]: ...
+    def added_co2(self, **given: Unpack[_AddedCo2Inputs[float]]) -> AddedCo2[float]: ...
     @overload
-    def addition(self, **given: Unpack[_AdditionInputs[Number]]) -> Addition[NDArray[np.float64]]: ...
+    def added_co2(self, **given: Unpack[_AddedCo2Inputs[Number]]) -> AddedCo2[NDArray[np.float64]]: ...
     @overload
     def drink_properties(self, **given: Unpack[_DrinkPropertiesInputs[float]]) -> DrinkProperties[float]: ...
     @overload
@@ -851,3 +907,4 @@ class At(Bound):
     def ambient_pressure(self, **given: Unpack[_AmbientPressureInputs[float]]) -> AmbientPressure[float]: ...
     @overload
     def ambient_pressure(self, **given: Unpack[_AmbientPressureInputs[Number]]) -> AmbientPressure[NDArray[np.float64]]: ...
+    def solubility_models(self, **given: Unpack[_SolubilityModelsInputs]) -> Table: ...

@@ -47,7 +47,7 @@ fn ln_activity(p: f64, rt: f64, b: f64) -> f64 {
 }
 
 /// CO2 in pure water, mol/kg, under the partial pressure `co2` and the total pressure `p` (Pa, absolute), where `k0`
-/// is [`henry::weiss`] or another and `b` the second virial coefficient at the temperature `t` (K).
+/// is [`super::henry::weiss`] or another and `b` the second virial coefficient at the temperature `t` (K).
 #[inline(always)]
 pub fn molality(k0: f64, co2: f64, p: f64, t: f64, b: f64) -> f64 {
     k0 * (co2 / STANDARD_ATMOSPHERE) * exp(ln_activity(p, GAS_CONSTANT * t, b))

@@ -1,0 +1,152 @@
+"""Tables: what the functions return whose answer is rows."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from functools import wraps
+from typing import Any, NoReturn, overload
+
+from . import _carb
+from ._errors import CarbError
+from ._result import F, Frozen, View, brief, request_text
+
+OPEN = {"low": float("-inf"), "high": float("inf")}
+"""What a limit is on an open side; JSON has no infinity and says null."""
+
+
+class Table(Frozen, Sequence[View]):
+    """Rows, each read by attribute or by name; a row is had by its place, or by the first of its texts.
+
+    What is not known is None. ``to_dict()`` gives the columns, as a data frame takes them.
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.keg_sizes()["soda_5_gal"].content_us_gal
+    5.0
+    """
+
+    __slots__ = ("_text", "_whole")
+    _text: str
+    _whole: dict[str, Any]
+
+    def __init__(self, name: str, request: Mapping[str, Any]) -> None:
+        import json
+
+        text = _carb.json(name, request_text(_carb.request(dict(request))))
+        whole = json.loads(text)
+        if "error" in whole:
+            _refuse(whole["error"])
+        object.__setattr__(self, "_text", text)
+        object.__setattr__(self, "_whole", whole)
+
+    @property
+    def name(self) -> str:
+        """The function that gives this table."""
+        return str(self._whole["table"])
+
+    @property
+    def request(self) -> dict[str, Any]:
+        """What was asked, as it was given."""
+        return dict(self._whole["request"])
+
+    def _described(self, by: str) -> dict[str, str]:
+        return {column["name"]: column[by] for column in self._whole["columns"]}
+
+    @property
+    def columns(self) -> tuple[str, ...]:
+        """The names of the columns."""
+        return tuple(self._described("name"))
+
+    @property
+    def units(self) -> View:
+        """The unit of each column; empty for texts."""
+        return View(self._described("unit"))
+
+    @property
+    def meanings(self) -> View:
+        """What each column means."""
+        return View(self._described("meaning"))
+
+    def column(self, name: str) -> tuple[Any, ...]:
+        """The values of a column, from the first row to the last."""
+        if name not in self.columns:
+            raise KeyError(f"there is no {name} here, but: {', '.join(self.columns)}")
+        return tuple(row[name] for row in self)
+
+    @property
+    def _names(self) -> tuple[Any, ...]:
+        return self.column(next(name for name, unit in self.units.items() if not unit))
+
+    def _named(self, text: str) -> View:
+        found = [row for row, name in zip(self, self._names, strict=True) if name == text]
+        if not found:
+            raise KeyError(f"there is no {text} here, but: {', '.join(filter(None, self._names))}")
+        # One of several would hide that the others say something else.
+        if len(found) > 1:
+            raise KeyError(f"there are {len(found)} rows of {text}: take one by its place")
+        return found[0]
+
+    @overload
+    def __getitem__(self, index: int | str) -> View: ...
+    @overload
+    def __getitem__(self, index: slice) -> tuple[View, ...]: ...
+    def __getitem__(self, index: int | str | slice) -> View | tuple[View, ...]:
+        if isinstance(index, str):
+            return self._named(index)
+        rows = self._whole["rows"][index]
+        return tuple(map(View, rows)) if isinstance(index, slice) else View(rows)
+
+    def __iter__(self) -> Iterator[View]:
+        return map(View, self._whole["rows"])
+
+    def __len__(self) -> int:
+        return len(self._whole["rows"])
+
+    def __contains__(self, row: object) -> bool:
+        return row in self._names if isinstance(row, str) else super().__contains__(row)
+
+    def to_json(self) -> str:
+        """The table as JSON, the same bytes in every language."""
+        return self._text
+
+    def to_dict(self) -> dict[str, list[Any]]:
+        """The columns by name."""
+        return {name: list(self.column(name)) for name in self.columns}
+
+    def __repr__(self) -> str:
+        return f"<Table {self.name}: {len(self)} rows of {', '.join(self.columns)}>"
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Table) and self._text == other._text
+
+    def __hash__(self) -> int:
+        return hash(self._text)
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return type(self), (self.name, self.request)
+
+    def _repr_html_(self) -> str:
+        from html import escape
+
+        def cells(row: View) -> str:
+            return "".join(f"<td>{'' if value is None else escape(brief(value))}</td>" for value in row.values())
+
+        head = "".join(f'<th title="{escape(said)}">{name}</th>' for name, said in self.meanings.items())
+        return f"<table><tr>{head}</tr>{''.join(f'<tr>{cells(row)}</tr>' for row in self)}</table>"
+
+
+def _refuse(error: dict[str, Any]) -> NoReturn:
+    """Raises what an error object says, as the core raises it elsewhere."""
+    low, high = (OPEN[end] if end in error and error[end] is None else error.get(end) for end in OPEN)
+    raise CarbError(error["text"], error["code"], error["parameter"], error.get("value"), low, high)
+
+
+def table(declared: F) -> F:
+    """Makes a declared function answer with rows. Its names are checked by the core, as those of other functions."""
+
+    @wraps(declared)
+    def call(**given: Any) -> Any:
+        return Table(declared.__name__, given)
+
+    return call  # type: ignore[return-value]
