@@ -1,6 +1,6 @@
 //! Reads a request (JSON) from a file and prints the plan; exits with 1 where there is danger, with 2 where there is no plan.
 
-use carb_core::plan::{json, plan};
+use carb_core::plan::json;
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
@@ -15,7 +15,7 @@ fn main() -> ExitCode {
             return ExitCode::from(2);
         }
     };
-    match json::read(&text).and_then(|request| plan(&request)) {
+    match json::plan_of(&text) {
         Ok(plan) => {
             print!("{}", plan.to_text());
             if plan.answered() { ExitCode::from(u8::from(plan.danger())) } else { ExitCode::from(2) }

@@ -1,6 +1,6 @@
 //! Errors: what was wrong, what is allowed, what to do. The numeric codes are shared by every face and never change.
 
-use crate::quantity::{Key, Name, ShortText, Unit};
+use crate::quantity::{Dimension, Key, Name, ShortText, Unit};
 use core::fmt;
 
 /// Why there is no answer.
@@ -76,11 +76,15 @@ pub enum Error {
     },
     /// A name that two products go by.
     AmbiguousSugar {
+        /// Which parameter.
+        key: Key,
         /// The name given.
         given: ShortText,
     },
     /// A product from which brewing yeast makes no CO2.
     MakesNoCo2 {
+        /// Which parameter.
+        key: Key,
         /// The name given.
         given: ShortText,
     },
@@ -250,7 +254,7 @@ impl Error {
             }
             Error::GivenTwice { second, .. } | Error::Excluded { second, .. } => second.spelling(),
             Error::UnknownName { given, .. } => given,
-            Error::AmbiguousSugar { .. } | Error::MakesNoCo2 { .. } => Name::first(Key::Sugar).spelling(),
+            Error::AmbiguousSugar { key, .. } | Error::MakesNoCo2 { key, .. } => Name::first(key).spelling(),
             Error::NoLiveYeast => Name::first(Key::Yeast).spelling(),
             Error::BadJson { .. } => ShortText::new("request"),
             Error::WrongVersion => ShortText::new("carb"),
@@ -325,7 +329,10 @@ impl fmt::Display for Short {
         let Short(si, unit) = *self;
         let value = unit.map_or(si, |u| u.from_si(si));
         let size = value.abs();
-        let places = if size >= 1000.0 || size == 0.0 {
+        // A gravity point is the third place.
+        let places = if unit.is_some_and(|u| u.dimension == Dimension::SpecificGravity) {
+            4
+        } else if size >= 1000.0 || size == 0.0 {
             0
         } else if size >= 10.0 {
             1
@@ -396,13 +403,15 @@ impl fmt::Display for Error {
                 write!(f, "{function} takes no {parameter}: leave it out, or look up the parameters of {function}")
             }
             Error::WrongType { parameter, wanted } => write!(f, "{parameter} should be {wanted}"),
-            Error::AmbiguousSugar { given } => write!(
+            Error::AmbiguousSugar { key, given } => write!(
                 f,
-                "sugar = \"{given}\" is ambiguous, and the two differ by 10 %: say \"dextrose_monohydrate\" (corn sugar as usually sold) or \"dextrose_anhydrous\""
+                "{} = \"{given}\" is ambiguous, and the two differ by 10 %: say \"dextrose_monohydrate\" (corn sugar as usually sold) or \"dextrose_anhydrous\"",
+                Name::first(key)
             ),
-            Error::MakesNoCo2 { given } => write!(
+            Error::MakesNoCo2 { key, given } => write!(
                 f,
-                "sugar = \"{given}\" makes no CO2 with brewing yeast, or none to count on: choose a fermentable sugar, such as \"sucrose\""
+                "{} = \"{given}\" makes no CO2 with brewing yeast, or none to count on: choose a fermentable sugar, such as \"sucrose\"",
+                Name::first(key)
             ),
             Error::NoLiveYeast => f.write_str(
                 "yeast = \"none\": priming sugar makes CO2 only with living yeast; say yeast=\"live\" and give what is fermentable, or carbonate in a keg",

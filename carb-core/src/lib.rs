@@ -18,5 +18,6 @@ pub mod plan;
 pub mod property;
 pub mod quantity;
 pub mod table;
+pub mod uncertainty;
 
 pub use error::Error;

@@ -232,7 +232,7 @@ fn a_sugar_of_ones_own_is_described_whole_or_refused() {
         pairs
     };
     assert_eq!(refused("priming_sugar", &prime(None), &["custom"]).code(), code::MISSING);
-    assert_eq!(refused("priming_sugar", &prime(Some("honey")), &["custom", "sugar"]).code(), code::MISSING);
+    assert_eq!(refused("priming_sugar", &prime(Some("honey")), &["sugar", "sugar_water"]).code(), code::EXCLUDED);
 }
 
 #[test]
@@ -264,6 +264,10 @@ fn fermentation_never_runs_backwards() {
         let error = refused("attenuation", &pairs.map(|(name, value)| (name, Number(value))), &[parameter]);
         assert_eq!((error.code(), error.parameter().as_str()), (code::OUT_OF_RANGE, parameter));
     }
+    // Nor below the wort from which everything has fermented: 0.1808 O + 0.8192 A = 0 where A = -2.65 °P.
+    let pairs = [("original_plato", 12.0), ("current_plato", -2.7)].map(|(name, value)| (name, Number(value)));
+    let error = refused("attenuation", &pairs, &["current_plato = -2.7"]);
+    assert!((error.limits().unwrap().0 + 12.0 * 0.1808 / 0.8192).abs() < 1e-12);
     let pairs = [("current_plato", 2.0), ("final_sg", 1.012)].map(|(name, value)| (name, Number(value)));
     let error = refused("gravity_co2", &pairs, &["final_sg = 1.012"]);
     assert_eq!(error.code(), code::OUT_OF_RANGE);
@@ -277,6 +281,39 @@ fn a_cylinder_above_31_c_holds_no_liquid() {
         assert_eq!(error.code(), code::OUT_OF_RANGE);
     }
     assert!(answer("co2_saturation", &[("cylinder_c", Number(30.9))]).unwrap().notes.cautions.has("near_critical"));
+}
+
+#[test]
+fn no_model_leaves_less_than_nothing_in_the_drink() {
+    for model in choices(Key::Model) {
+        for t in [0.0, 20.0, 45.0] {
+            for altitude in [0.0, 3000.0, 9000.0] {
+                let pairs = [
+                    ("warmest_c", Number(t)),
+                    ("altitude_m", Number(altitude)),
+                    ("model", Word(model)),
+                    ("residual_model", Word("equilibrium")),
+                ];
+                let held = answer("residual_co2", &pairs).unwrap().value.as_slice()[0];
+                assert!(held >= 0.0, "{model} at {t} °C and {altitude} m: {held}");
+            }
+        }
+    }
+}
+
+#[test]
+fn a_dose_beyond_any_drink_is_refused() {
+    let pairs = [
+        ("volumes", Number(4.0)),
+        ("warmest_c", Number(20.0)),
+        ("packaged_l", Number(20.0)),
+        ("altitude_m", Number(0.0)),
+        ("sugar", Word("custom")),
+        ("sugar_water_percent", Number(0.0)),
+        ("sugar_fermentable_percent", Number(2.0)),
+        ("sugar_kind", Word("hexose")),
+    ];
+    assert_eq!(refused("priming_sugar", &pairs, &["dose_g_per_l", "400"]).code(), code::OUT_OF_RANGE);
 }
 
 #[test]

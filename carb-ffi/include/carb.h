@@ -123,6 +123,12 @@ typedef enum carb_caution {
     // near the critical point of CO2, the value beyond the limit, a small error of temperature is a large one of
     // density
     CARB_CAUTION_NEAR_CRITICAL = 8192,
+    // attenuation is known for original extracts between 5 and 25 °P; the value lies beyond the limit
+    CARB_CAUTION_ORIGINAL_RANGE = 16384,
+    // the density of the drink is known to the limit alcohol by volume; the value is extrapolated
+    CARB_CAUTION_LIQUID_ALCOHOL = 32768,
+    // the density of the drink is known to the limit; the value is extrapolated
+    CARB_CAUTION_LIQUID_WARM = 65536,
 } carb_caution;
 
 // Yes or no.
@@ -347,7 +353,8 @@ typedef enum carb_extract_scale {
     CARB_EXTRACT_SCALE_QUICK = 3,
 } carb_extract_scale;
 
-// Which relation gives real extract.
+// Which relation gives real extract and real attenuation: balling (one less their ratio), or quotient (which
+// counts the mass lost as CO2); alcohol is Balling's by either.
 typedef enum carb_real_extract_model {
     // not given
     CARB_REAL_EXTRACT_MODEL_NOT_GIVEN = 0,
@@ -484,7 +491,8 @@ typedef struct carb_inputs {
     int32_t addition;
     // which relation turns specific gravity into extract; an enum carb_extract_scale
     int32_t extract_scale;
-    // which relation gives real extract; an enum carb_real_extract_model
+    // which relation gives real extract and real attenuation: balling (one less their ratio), or quotient (which
+    // counts the mass lost as CO2); alcohol is Balling's by either; an enum carb_real_extract_model
     int32_t real_extract_model;
     // water in a sugar of one's own, percent of its mass; %, 0 to 100
     double sugar_water_percent;
@@ -1010,7 +1018,8 @@ int32_t carb_gravity_co2_n(const struct carb_inputs *inputs,
                            int32_t *status,
                            struct carb_error *error);
 
-// CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package.
+// CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package, beside
+// what the drink holds and what primes it.
 //
 // Required: addition, dose_g_per_l.
 //
@@ -1059,7 +1068,8 @@ int32_t carb_drink_properties_n(const struct carb_inputs *inputs,
                                 int32_t *status,
                                 struct carb_error *error);
 
-// Pressure and densities of CO2 in a cylinder that still holds liquid.
+// Absolute pressure and densities of CO2 in a cylinder that still holds liquid, however much; a gauge shows an
+// atmosphere less.
 //
 // Required: cylinder_c.
 int32_t carb_co2_saturation(const struct carb_inputs *inputs,

@@ -113,6 +113,12 @@ pub enum carb_caution {
     /// near the critical point of CO2, the value beyond the limit, a small error of temperature is a large one of
     /// density
     CARB_CAUTION_NEAR_CRITICAL = 8192,
+    /// attenuation is known for original extracts between 5 and 25 °P; the value lies beyond the limit
+    CARB_CAUTION_ORIGINAL_RANGE = 16384,
+    /// the density of the drink is known to the limit alcohol by volume; the value is extrapolated
+    CARB_CAUTION_LIQUID_ALCOHOL = 32768,
+    /// the density of the drink is known to the limit; the value is extrapolated
+    CARB_CAUTION_LIQUID_WARM = 65536,
 }
 
 /// Yes or no.
@@ -351,7 +357,8 @@ pub enum carb_extract_scale {
     CARB_EXTRACT_SCALE_QUICK = 3,
 }
 
-/// Which relation gives real extract.
+/// Which relation gives real extract and real attenuation: balling (one less their ratio), or quotient (which
+/// counts the mass lost as CO2); alcohol is Balling's by either.
 #[repr(C)]
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum carb_real_extract_model {
@@ -479,7 +486,8 @@ pub struct carb_inputs {
     pub addition: i32,
     /// which relation turns specific gravity into extract; an enum carb_extract_scale
     pub extract_scale: i32,
-    /// which relation gives real extract; an enum carb_real_extract_model
+    /// which relation gives real extract and real attenuation: balling (one less their ratio), or quotient (which
+    /// counts the mass lost as CO2); alcohol is Balling's by either; an enum carb_real_extract_model
     pub real_extract_model: i32,
     /// water in a sugar of one's own, percent of its mass; %, 0 to 100
     pub sugar_water_percent: f64,
@@ -1248,7 +1256,8 @@ static ADDED_CO2: Shape = Shape {
     caution_count: offset_of!(carb_added_co2_result, caution_count),
 };
 
-/// CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package.
+/// CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package, beside
+/// what the drink holds and what primes it.
 ///
 /// Required: addition, dose_g_per_l.
 ///
@@ -1389,7 +1398,8 @@ static CO2_SATURATION: Shape = Shape {
     caution_count: offset_of!(carb_co2_saturation_result, caution_count),
 };
 
-/// Pressure and densities of CO2 in a cylinder that still holds liquid.
+/// Absolute pressure and densities of CO2 in a cylinder that still holds liquid, however much; a gauge shows an
+/// atmosphere less.
 ///
 /// Required: cylinder_c.
 #[unsafe(no_mangle)]

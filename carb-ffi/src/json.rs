@@ -2,7 +2,7 @@
 
 use crate::boundary::{self, guard};
 use crate::error::{Fault, carb_error, carb_status};
-use carb_core::plan::{json, plan};
+use carb_core::plan::json;
 use core::ffi::c_char;
 
 /// A buffer of the caller's.
@@ -105,7 +105,7 @@ pub unsafe extern "C" fn carb_plan_page(
         buffer.check()?;
         // SAFETY: NULL, or as long as is said of it, by the contract.
         let request = unsafe { boundary::text(request, request_length, "request") }?;
-        let plan = plan(&json::read(request)?)?;
+        let plan = json::plan_of(request)?;
         tell(plan.danger());
         buffer.put(&plan.to_text())?;
         Ok(0)

@@ -172,7 +172,7 @@ fn json_text(function: &str, text: &str) -> PyResult<String> {
 /// The page of a plan.
 #[pyfunction]
 fn plan_page(py: Python<'_>, text: &str) -> PyResult<String> {
-    core(py, || Ok(carb_core::plan::plan(&json::read(text)?)?.to_text()))
+    core(py, || Ok(json::plan_of(text)?.to_text()))
 }
 
 /// The functions of the library, their inputs and outputs, as JSON.

@@ -81,7 +81,7 @@ def test_numbers_of_an_error():
 
 
 def test_element_of_an_error():
-    with pytest.raises(carb.CarbError, match=r"sg = 1\.500 .*\(element 1, 0\)") as caught:
+    with pytest.raises(carb.CarbError, match=r"sg = 1\.5000 .*\(element 1, 0\)") as caught:
         carb.gravity(sg=[[1.05, np.nan], [1.5, 1.6]])
     assert (caught.value.index, caught.value.value, caught.value.parameter) == ((1, 0), 1.5, "sg")
 

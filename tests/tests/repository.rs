@@ -165,3 +165,16 @@ fn what_the_tables_call_a_default_is_what_is_taken() {
 fn names(input: &Input, name: &str) -> bool {
     Name::parse(name).is_some_and(|name| name.key == input.key)
 }
+
+#[test]
+fn the_schema_is_that_of_the_tables() {
+    let path = format!("{ROOT}/docs/schema/carb-1.json");
+    let schema = format!("{}\n", carb_core::plan::schema::schema_text());
+    if std::env::var_os("BLESS").is_some() {
+        fs::create_dir_all(format!("{ROOT}/docs/schema")).expect("a folder");
+        fs::write(&path, schema).expect("the schema is written");
+    } else {
+        let written = fs::read_to_string(&path).expect("docs/schema/carb-1.json");
+        assert_eq!(written, schema, "run with BLESS=1 to rewrite the schema");
+    }
+}

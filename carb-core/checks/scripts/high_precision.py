@@ -366,7 +366,7 @@ def residual(request, basis):
         f = min(t * 9 / 5 - mpf("459.67"), mpf(86))
         table = mpf("3.0378") - mpf("0.050062") * f + mpf("0.00026555") * f**2
         return request.factor("residual") * table * ambient / ATM * VOLUME
-    return request.factor("residual") * Drink(request, basis).under(ambient, t)
+    return request.factor("residual") * max(mpf(0), Drink(request, basis).under(ambient, t))
 
 
 def residual_co2(request):
@@ -490,6 +490,8 @@ def attenuation(request):
         e, real = o * (1 - r) / (1 - mpf("0.005161") * r * o), 100 * r
     else:
         e, real = balling, 100 * (1 - balling / o)
+    if e < 0:
+        return None
     abw = (o - balling) / (mpf("2.0665") - mpf("0.010665") * o)
     return {
         "real_extract": e,
@@ -558,6 +560,8 @@ def added_co2(request):
     real = real_yield(request, request.get("basis", "handbook"))
     fermented = dose * real
     highest = max(mpf(HIGHEST.get(name, 0)), sugar_yield(parts, M))
+    if "sugar_sg" in request:  # what the fit of its gravity leaves open
+        highest *= mpf("1.015")
     return {
         "expected": fermented * sugar_yield(parts, M),
         "worst": dose * highest * max(mpf(1), real),

@@ -48,7 +48,7 @@ pub static RESIDUAL_TABLE: Equation = Equation {
 pub static RESIDUAL_EQUILIBRIUM: Equation = Equation {
     id: "residual_equilibrium",
     title: "residual CO2 at equilibrium with CO2 at the pressure outside",
-    formula: "r = k*c",
+    formula: "r = k*max(c, 0)",
     result: symbol("r", Measure::In(&VOLUMES), "CO2 left in the drink"),
     inputs: &[
         limited("c", Measure::In(&VOLUMES), "CO2 held at equilibrium", 0.0, 2.0),
@@ -58,7 +58,7 @@ pub static RESIDUAL_EQUILIBRIUM: Equation = Equation {
     uncertainty: "judgement: solubility 6 %, and fresh beer may hold more than equilibrium",
     sources: &[],
     standing: Standing::Judgement,
-    kernel: |x| x[0] * x[1],
+    kernel: |x| if x[0] > 0.0 { x[0] * x[1] } else { 0.0 },
 };
 
 /// CO2 left by one of the two models; kg/m3.
@@ -79,7 +79,9 @@ pub(crate) fn residual<S: Solubility>(
             let (here, bits) = solubility.here(t, abv, extract, steps);
             let told = here.tell(ambient, 0.0, steps);
             let held = here.dissolved_under(ambient);
-            (steps.step(&RESIDUAL_EQUILIBRIUM, &[held, factor], held * factor), bits | told)
+            // A relation carried beyond its range may leave less than nothing.
+            let left = if held > 0.0 { held * factor } else { 0.0 };
+            (steps.step(&RESIDUAL_EQUILIBRIUM, &[held, factor], left), bits | told)
         }
     }
 }

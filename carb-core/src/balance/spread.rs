@@ -8,13 +8,15 @@ use crate::error::Error;
 use crate::evidence::caution::SLACK;
 use crate::evidence::{NoSteps, Notes};
 use crate::property::solubility::{Here, Model, Solubility};
-use crate::quantity::{AbsolutePressure, AmbientPressure, Carbonation, Key, Name, Temperature};
+use crate::quantity::{AbsolutePressure, AmbientPressure, Carbonation, GaugePressure, Key, Name, Temperature};
 
 /// A drink and its gas, known by one of the two.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum State {
     /// The total pressure of CO2 and vapour over the drink.
     Under(AbsolutePressure),
+    /// The same above the air outside.
+    UnderGauge(GaugePressure),
     /// The CO2 in the drink.
     Holding(Carbonation),
 }
@@ -47,6 +49,14 @@ pub fn spread(
     check(Key::Temperature, temperature.si())?;
     match state {
         State::Under(pressure) => check(Key::Absolute, pressure.si())?,
+        State::UnderGauge(gauge) => {
+            check(Key::Gauge, gauge.si())?;
+            let ambient = context.ambient(&mut NoSteps)?;
+            if gauge.si() < -ambient {
+                let parameter = Name::first(Key::Gauge);
+                return Err(Error::PressureTooLow { parameter, value: gauge.si(), low: -ambient });
+            }
+        }
         State::Holding(carbonation) => check(Key::Carbonation, carbonation.si())?,
     }
     let own = context.model();
@@ -71,6 +81,11 @@ fn opinion(state: State, t: Temperature, context: &Context) -> Result<(Carbonati
     match state {
         State::Under(pressure) => {
             let answer = equilibrium::dissolved_co2_absolute(pressure, t, context, &mut NoSteps)?;
+            Ok((answer.value, pressure, answer.notes.cautions.bits() == 0))
+        }
+        State::UnderGauge(gauge) => {
+            let answer = equilibrium::dissolved_co2(gauge, t, context, &mut NoSteps)?;
+            let pressure = gauge.to_absolute(AmbientPressure::from_si(context.ambient(&mut NoSteps)?));
             Ok((answer.value, pressure, answer.notes.cautions.bits() == 0))
         }
         State::Holding(carbonation) => {

@@ -52,7 +52,7 @@ impl Kind {
     pub const fn models(self) -> &'static [(Model, f64)] {
         use Model::*;
         match self {
-            Kind::Water => &[(WaterCore, 2.0), (IapwsWater, 5.0), (CarrollWater, 3.0)],
+            Kind::Water => &[(WaterCore, 2.1), (IapwsWater, 5.0), (CarrollWater, 3.0)],
             Kind::Beer => &[(ChartFit, 5.0), (ChartQuadratic, 5.0), (European, 5.0), (WaterCore, 6.0)],
             Kind::Cider | Kind::Mead => &[(WaterCore, 8.0), (EuWine, 10.0), (ChartFit, 10.0)],
             Kind::Wine => &[(EuWine, 6.0), (WaterCore, 10.0)],

@@ -58,6 +58,8 @@ impl Default for Request {
 
 /// What describes a sugar of the caller's own.
 const SUGAR_PARTS: [Key; 4] = [Key::SugarWater, Key::SugarGravity, Key::SugarFermentable, Key::SugarKind];
+/// What does not ferment to a hundredth of its mass is no sugar.
+const LEAST_FERMENTABLE: f64 = 0.01;
 const CUSTOM_ADVICE: &str = "a sugar of one's own is said by the name \"custom\", with sugar_water_percent (or sugar_sg of a syrup), sugar_fermentable_percent of its dry matter, and sugar_kind";
 
 /// What is added to a drink.
@@ -236,6 +238,14 @@ impl Request {
         self.put(name, Raw::Number(unit.from_si(low)))
     }
 
+    /// The same request with a number in the unit of its name, given or not; what it may be is seen when it is used.
+    pub fn with_number(mut self, name: Name, number: f64) -> Self {
+        if let Some(unit) = name.unit {
+            self.values[name.key as usize] = Some(Value::Number(number, unit));
+        }
+        self
+    }
+
     /// The value of a field.
     pub fn get(&self, key: Key) -> Option<Value> {
         self.values[key as usize]
@@ -386,16 +396,13 @@ impl Request {
     /// # Errors
     /// Where one of the caller's own is named and not described.
     pub fn priming_sugar(&self) -> Result<Fermentable, Error> {
-        let described = SUGAR_PARTS.iter().any(|&key| self.get(key).is_some());
         let listed = match self.get(Key::Sugar) {
             Some(Value::Choice(at)) => FERMENTABLES.get(at).copied(),
             _ => Some(fermentable::SUCROSE),
         };
         match listed {
-            // What describes a sugar would be forgotten.
-            Some(_) if described => Err(Error::Missing { parameter: Key::Sugar, advice: CUSTOM_ADVICE }),
-            Some(sugar) => Ok(sugar),
-            None => self.custom_sugar(),
+            Some(sugar) => self.nothing_described(Key::Sugar).map(|()| sugar),
+            None => self.custom_sugar(Key::Sugar),
         }
     }
 
@@ -405,25 +412,33 @@ impl Request {
     /// Where nothing is named, or a sugar of the caller's own is not described.
     pub fn addition(&self) -> Result<Addition, Error> {
         const ADVICE: &str = "say what is added: a sugar such as \"sucrose\", or a sweetener such as \"lactose\"";
-        let described = SUGAR_PARTS.iter().any(|&key| self.get(key).is_some());
+        if !matches!(self.get(Key::Addition), Some(Value::Choice(at)) if at == FERMENTABLES.len()) {
+            self.nothing_described(Key::Addition)?;
+        }
         match self.get(Key::Addition) {
-            Some(Value::Choice(at)) if described && at != FERMENTABLES.len() => {
-                Err(Error::Missing { parameter: Key::Addition, advice: CUSTOM_ADVICE })
-            }
             Some(Value::Choice(at)) => match (FERMENTABLES.get(at), at.checked_sub(FERMENTABLES.len() + 1)) {
                 (Some(sugar), _) => Ok(Addition::Sugar(*sugar)),
                 (None, Some(sweetener)) => SWEETENERS
                     .get(sweetener)
                     .map(Addition::Sweetener)
                     .ok_or(Error::Missing { parameter: Key::Addition, advice: ADVICE }),
-                (None, None) => self.custom_sugar().map(Addition::Sugar),
+                (None, None) => self.custom_sugar(Key::Addition).map(Addition::Sugar),
             },
             _ => Err(Error::Missing { parameter: Key::Addition, advice: ADVICE }),
         }
     }
 
+    /// Where a sugar of the list is meant, what describes one of the caller's own would be forgotten.
+    fn nothing_described(&self, key: Key) -> Result<(), Error> {
+        match (SUGAR_PARTS.iter().find_map(|&part| self.name_of(part)), self.name_of(key)) {
+            (Some(second), Some(first)) => Err(Error::Excluded { first, second }),
+            (Some(_), None) => Err(Error::Missing { parameter: key, advice: CUSTOM_ADVICE }),
+            (None, _) => Ok(()),
+        }
+    }
+
     /// A sugar of the caller's own.
-    fn custom_sugar(&self) -> Result<Fermentable, Error> {
+    fn custom_sugar(&self, key: Key) -> Result<Fermentable, Error> {
         const KIND: &str = "say what its fermentable part is: hexose (glucose, fructose), disaccharide (sucrose, maltose) or trisaccharide";
         let water = match (self.name_of(Key::SugarWater), self.name_of(Key::SugarGravity)) {
             (Some(first), Some(second)) => return Err(Error::Excluded { first, second }),
@@ -433,10 +448,15 @@ impl Request {
         let share = self.need(Key::SugarFermentable, CUSTOM_ADVICE)? / 100.0;
         let kind = self.choice(Key::SugarKind, SugarKind::ALL);
         let kind = kind.ok_or(Error::Missing { parameter: Key::SugarKind, advice: KIND })?;
-        if (1.0 - water) * share <= 0.0 {
-            return Err(Error::MakesNoCo2 { given: ShortText::new(Fermentable::CUSTOM) });
+        if (1.0 - water) * share < LEAST_FERMENTABLE {
+            return Err(Error::MakesNoCo2 { key, given: ShortText::new(Fermentable::CUSTOM) });
         }
-        Ok(Fermentable::custom(water, share, kind))
+        let mut sugar = Fermentable::custom(water, share, kind);
+        if self.get(Key::SugarGravity).is_some() {
+            // Safety takes the most that the fit of the gravity leaves open.
+            sugar.yield_range.1 *= 1.0 + fermentable::SYRUP.uncertainty_percent.unwrap_or_default() / 100.0;
+        }
+        Ok(sugar)
     }
 
     /// Which relation turns specific gravity into extract.
@@ -464,10 +484,10 @@ fn choose(key: Key, text: &str) -> Result<usize, Error> {
         return Ok(at);
     }
     if matches!(key, Key::Sugar | Key::Addition) && fermentable::AMBIGUOUS.iter().any(|name| same(name)) {
-        return Err(Error::AmbiguousSugar { given });
+        return Err(Error::AmbiguousSugar { key, given });
     }
     if key == Key::Sugar && (same(sweetener::ANY) || SWEETENERS.iter().any(|sweetener| same(sweetener.name))) {
-        return Err(Error::MakesNoCo2 { given });
+        return Err(Error::MakesNoCo2 { key, given });
     }
     Err(Error::UnknownChoice { parameter: key, given, allowed: choices(key) })
 }

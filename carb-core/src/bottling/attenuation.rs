@@ -38,10 +38,9 @@ fn both<const PLATO: bool>(scale: Scale, column: f64, steps: &mut impl Steps) ->
     (sg, if PLATO { column } else { extract }, bits)
 }
 
-/// The larger limit that a reading has by another one.
-fn beyond(parameter: Key, value: f64, limit: f64) -> Error {
-    let low = parameter.limits().unwrap_or_default().0;
-    Error::OutOfRange { parameter: Name::first(parameter), value, low, high: limit }
+/// A reading that lies outside what another one leaves possible.
+fn between(parameter: Key, value: f64, low: f64, high: f64) -> Error {
+    Error::OutOfRange { parameter: Name::first(parameter), value, low, high }
 }
 
 /// A limit found in both scales, in the scale of the reading that it limits.
@@ -84,11 +83,16 @@ impl<const FROM: bool, const NOW: bool> Kernel<2, 7> for Fermented<FROM, NOW> {
         let abv = steps.step(&ALCOHOL_BY_VOLUME, &[abw, sg], alcohol_by_volume(abw, sg));
         let quick = steps.step(&QUICK_ALCOHOL, &[original_sg, sg], quick_alcohol(original_sg, sg));
         let per_litre = steps.step(&EXTRACT_PER_LITRE, &[real, sg], extract_per_litre(real, sg));
-        let status = if above(apparent, original) { code::OUT_OF_RANGE } else { bits | more };
+        let told = steps.within(&attenuation::ORIGINAL_EXTRACT, original);
+        // Neither more extract than there was, nor less than nothing.
+        let impossible = above(apparent, original) | (real < 0.0);
+        let status = if impossible { code::OUT_OF_RANGE } else { bits | more | told };
         ([real, seems, share, abw, abv, quick, per_litre], status)
     }
     fn explain(&self, _: i32, [from, now]: [f64; 2]) -> Error {
-        beyond(Self::COLUMNS[1], now, in_scale::<NOW>(self.scale, FROM, from))
+        let original = if FROM { from } else { self.scale.plato(from) };
+        let driest = in_scale::<NOW>(self.scale, true, self.model.driest(original));
+        between(Self::COLUMNS[1], now, driest, in_scale::<NOW>(self.scale, FROM, from))
     }
 }
 
@@ -187,7 +191,8 @@ impl<const NOW: bool, const END: bool> Kernel<2, 3> for Coming<NOW, END> {
         ([left, balling, theory], status)
     }
     fn explain(&self, _: i32, [now, end]: [f64; 2]) -> Error {
-        beyond(Self::COLUMNS[1], end, in_scale::<END>(self.0, NOW, now))
+        let low = Self::COLUMNS[1].limits().unwrap_or_default().0;
+        between(Self::COLUMNS[1], end, low, in_scale::<END>(self.0, NOW, now))
     }
 }
 
@@ -208,7 +213,7 @@ pub struct ComingCo2 {
     pub fermentable: Concentration,
     /// CO2 of it by Balling's yield: what is to be expected.
     pub balling: Carbonation,
-    /// CO2 of it by the theory for maltose: the most.
+    /// CO2 of it by the theory for maltose, without what yeast growth takes.
     pub theory: Carbonation,
 }
 

@@ -232,7 +232,7 @@ impl<S: Solubility> Kernel<8, 5> for OfStated<S> {
         let most = extract_co2(y, self.most_percent, 1.0, left);
         let contents = Contents { expected: stated + likely, worst: worst_co2(stated, 0.0, most) };
         if left != 0.0 {
-            steps.record(&fermentable::THEORETICAL_YIELD, &[0.0, 1.0], y);
+            steps.record(&fermentable::THEORETICAL_YIELD, &[0.0, 1.0, 0.0], y);
             steps.record(&EXTRACT_CO2, &[y, self.yield_percent, self.yield_factor, left], likely);
             steps.record(&EXTRACT_CO2, &[y, self.most_percent, 1.0, left], most);
         }

@@ -154,7 +154,9 @@ impl<S: Solubility> Kernel<10, 2> for Priming<S> {
         let dose = (total - r - e) / (y * self.yield_percent / 100.0 * self.yield_factor);
         steps.record(&DOSE, &[total, r, e, y, self.yield_percent, self.yield_factor], dose);
         let mass = steps.step(&BATCH, &[dose, packaged], dose * packaged);
-        ([mass, dose], if (dose * y < -SLACK * target) & (bits >= 0) { code::TARGET_BELOW_HELD } else { bits })
+        let most = Key::Dose.limits().unwrap_or_default().1;
+        let status = if (dose > most) & (bits >= 0) { code::OUT_OF_RANGE } else { bits };
+        ([mass, dose], if (dose * y < -SLACK * target) & (bits >= 0) { code::TARGET_BELOW_HELD } else { status })
     }
     fn explain(&self, status: i32, x: [f64; 10]) -> Error {
         let [target, warmest, _, ambient, abv, extract, left, _, _, room] = x;
@@ -167,6 +169,11 @@ impl<S: Solubility> Kernel<10, 2> for Priming<S> {
                     held: r + e,
                     remedy: "it needs no sugar; let it ferment out or lose CO2 first, or ask for more if the package holds it",
                 }
+            }
+            code::OUT_OF_RANGE => {
+                let ([_, dose], _) = self.eval(x, &mut NoSteps);
+                let (low, high) = Key::Dose.limits().unwrap_or_default();
+                Error::OutOfRange { parameter: Name::first(Key::Dose), value: dose, low, high }
             }
             code::VESSEL_FULL => Error::VesselFull { parameter: Name::first(Key::Room), value: room },
             _ => Error::PressureTooHigh { parameter: Name::first(Key::Carbonation), limit: sealed::MOST },

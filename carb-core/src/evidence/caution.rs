@@ -267,6 +267,12 @@ cautions! {
         "viscosity and diffusivity are given from or to {limit}; {value} lies outside";
     SATURATION_NEAR_CRITICAL = "near_critical" Caution Some(13), Temperature,
         "near the critical point of CO2, {value} beyond {limit}, a small error of temperature is a large one of density";
+    ORIGINAL_RANGE = "original_range" Caution Some(14), Plato,
+        "attenuation is known for original extracts between 5 and 25 °P; {value} lies beyond {limit}";
+    LIQUID_ALCOHOL = "liquid_alcohol" Caution Some(15), Percent,
+        "the density of the drink is known to {limit} alcohol by volume; {value} is extrapolated";
+    LIQUID_WARM = "liquid_warm" Caution Some(16), Temperature,
+        "the density of the drink is known to {limit}; {value} is extrapolated";
     FOREIGN_MODEL = "foreign_model" Caution None, Percent,
         "this solubility model was not made for this drink ({value} alcohol by volume): see the table solubility_models";
     SYRUP_BY_DENSITY = "syrup_by_density" Note None, SpecificGravity,

@@ -227,3 +227,78 @@ fn power(base: f64, exponent: f64) -> f64 {
     }
     number::pow(base, exponent)
 }
+
+/// How strongly an expression binds: sums, products, signs, powers, atoms.
+fn binding(expression: &Expression) -> u8 {
+    match expression {
+        Expression::Binary('+' | '-', ..) => 0,
+        Expression::Binary('*' | '/', ..) => 1,
+        Expression::Negative(_) => 2,
+        Expression::Binary(..) => 3,
+        // A power of ten is a product.
+        Expression::Number(value) if decimal(*value).is_none() => 1,
+        _ => 4,
+    }
+}
+
+/// A number as a plain decimal, unless it is too small or too large to be read.
+fn decimal(value: f64) -> Option<String> {
+    let plain = value == 0.0 || (1e-4..1e7).contains(&value.abs());
+    plain.then(|| value.to_string())
+}
+
+fn bracketed(expression: &Expression, least: u8) -> String {
+    let text = expression.latex();
+    if binding(expression) < least { alloc::format!("\\left({text}\\right)") } else { text }
+}
+
+/// A symbol as it is set: one letter, the rest as its index.
+pub fn latex_symbol(name: &str) -> String {
+    match name {
+        "rho" | "phi" => return alloc::format!("\\{name}"),
+        _ => {}
+    }
+    let mut letters = name.chars();
+    let first: String = letters.next().into_iter().collect();
+    match letters.as_str() {
+        "" => first,
+        index => alloc::format!("{first}_{{\\mathrm{{{index}}}}}"),
+    }
+}
+
+impl Expression {
+    /// The expression in LaTeX.
+    pub fn latex(&self) -> String {
+        use alloc::format;
+        match self {
+            Expression::Number(value) => decimal(*value).unwrap_or_else(|| {
+                let scientific = format!("{value:e}");
+                let (digits, exponent) = scientific.split_once('e').unwrap_or((&scientific, "0"));
+                match digits {
+                    "1" => format!("10^{{{exponent}}}"),
+                    _ => format!("{digits} \\times 10^{{{exponent}}}"),
+                }
+            }),
+            Expression::Symbol(name) => latex_symbol(name),
+            Expression::Negative(inner) => format!("-{}", bracketed(inner, 2)),
+            Expression::Binary('/', above, below) => format!("\\frac{{{}}}{{{}}}", above.latex(), below.latex()),
+            Expression::Binary('^', base, power) => format!("{}^{{{}}}", bracketed(base, 4), power.latex()),
+            Expression::Binary('*', left, right) => {
+                format!("{} \\cdot {}", bracketed(left, 1), bracketed(right, 1))
+            }
+            Expression::Binary('-', left, right) => format!("{} - {}", left.latex(), bracketed(right, 1)),
+            Expression::Binary(sign, left, right) => format!("{} {sign} {}", left.latex(), right.latex()),
+            Expression::Call(name, arguments) => {
+                let inner: Vec<String> = arguments.iter().map(Expression::latex).collect();
+                format!("\\{name}\\left({}\\right)", inner.join(", "))
+            }
+        }
+    }
+}
+
+impl Formula {
+    /// The formula in LaTeX.
+    pub fn latex(&self) -> String {
+        alloc::format!("{} = {}", latex_symbol(&self.name), self.expression.latex())
+    }
+}

@@ -46,7 +46,7 @@ sources! {
     HUXLEY = "huxley1872" "Huxley 1872, Yeast, Popular Science Monthly 1 (on Pasteur 1860)";
     USDA = "usda2014" "USDA National Nutrient Database, release SR27, 2014";
     WHITE = "white1962" "White et al. 1962, Composition of American Honeys, USDA Technical Bulletin 1261";
-    OXFORD_BEER = "oliver2011" "Oliver (ed.) 2011, The Oxford Companion to Beer, fermentability";
+    OXFORD_BEER = "oliver2011" "Oliver (ed.) 2011, The Oxford Companion to Beer, fermentability and bottle sizes";
     TORRENT = "torrent2006" "Torrent (EBC analysis committee) 2006, BrewingScience 59 (partial molar volume of CO2 in beer)";
     MEBAK = "mebak" "MEBAK, Brautechnische Analysenmethoden (CO2 by pressure and temperature); digits from public text";
     IAPWS_G7 = "iapwsg704" "IAPWS G7-04 2004, Guideline on the Henry's Constant ... for Gases in H2O and D2O";

@@ -168,6 +168,36 @@ fn spaced(unit: &str) -> String {
     if unit.is_empty() { String::new() } else { format!(" {unit}") }
 }
 
+#[cfg(feature = "alloc")]
+impl Step {
+    /// The step as Markdown: the formula in LaTeX, then a list of the inputs, the result, and where it comes from.
+    pub fn markdown(&self) -> String {
+        let row = |symbol: &super::Symbol, value: f64| {
+            let unit = spaced(symbol.unit.symbol());
+            let name = super::infix::latex_symbol(symbol.name);
+            format!("- ${name}$ = {}{unit}: {}\n", significant(value, WORKING_DIGITS), symbol.meaning)
+        };
+        let mut text = format!("**{}** (`{}`)\n\n$${}$$\n\n", self.equation.title, self.equation.id, self.latex());
+        for (symbol, &value) in self.equation.inputs.iter().zip(&self.inputs) {
+            text += &row(symbol, symbol.unit.shown(value));
+        }
+        text += &row(&self.equation.result, self.shown_result());
+        let sources: Vec<&str> = self.equation.sources.iter().map(|source| source.citation).collect();
+        text += &format!("\n{}", self.equation.standing.words());
+        if !sources.is_empty() {
+            text += &format!(": {}", sources.join("; "));
+        }
+        text.push('\n');
+        text
+    }
+
+    /// The formula in LaTeX.
+    pub fn latex(&self) -> String {
+        // Every formula of the catalogue is read by a test.
+        super::infix::Formula::parse(self.equation.formula).map(|formula| formula.latex()).unwrap_or_default()
+    }
+}
+
 /// A number with so many significant digits, without an exponent where it is easily read.
 #[cfg(feature = "alloc")]
 pub fn significant(value: f64, digits: usize) -> String {
@@ -201,11 +231,18 @@ impl Working {
         let lines: Vec<String> = self.steps.iter().map(Step::text).collect();
         lines.join("\n")
     }
+
+    /// The whole working as Markdown.
+    pub fn markdown(&self) -> String {
+        let steps: Vec<String> = self.steps.iter().map(Step::markdown).collect();
+        steps.join("\n")
+    }
 }
 
 #[cfg(feature = "alloc")]
 impl Steps for Working {
     fn record(&mut self, equation: &'static Equation, inputs: &[f64], result: f64) {
+        debug_assert_eq!(inputs.len(), equation.inputs.len(), "{}", equation.id);
         self.notes.record(equation, inputs, result);
         self.steps.push(Step { equation, inputs: inputs.to_vec(), result });
     }

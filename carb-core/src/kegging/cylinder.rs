@@ -32,7 +32,7 @@ pub(crate) fn visit<V: Visit<1, 3>>(visitor: V) -> V::Output {
 /// Liquid CO2 and the vapour over it.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Saturated {
-    /// Their pressure: what the gauge shows as long as there is liquid, however much.
+    /// Their pressure, absolute, as long as there is liquid, however much; a gauge shows an atmosphere less.
     pub pressure: AbsolutePressure,
     /// Density of the liquid.
     pub liquid: Density,

@@ -28,7 +28,8 @@ impl Kernel<5, 3> for Liquid {
         let viscosity = steps.step(&liquid::VISCOSITY, &[relative, thin], relative * thin);
         let fast = steps.step(&liquid::DIFFUSIVITY_WATER, &[t], liquid::diffusivity(t));
         let diffusivity = steps.step(&liquid::DIFFUSIVITY, &[fast, relative], fast / relative);
-        ([density, viscosity, diffusivity], steps.within(&liquid::TEMPERATURE, t))
+        let bits = steps.within(&liquid::TEMPERATURE, t) | steps.within(&liquid::DENSITY_ALCOHOL, abv);
+        ([density, viscosity, diffusivity], bits | steps.within(&liquid::DENSITY_TEMPERATURE, t))
     }
     fn explain(&self, _: i32, _: [f64; 5]) -> Error {
         Error::NotConverged { parameter: Name::first(Key::Temperature) }

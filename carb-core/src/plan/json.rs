@@ -5,7 +5,7 @@
 //! metric and its US name; whatever cannot be answered is `{"error": ...}`. The bytes are the same in every language.
 
 use super::node::Node;
-use super::{Expectation, Part, Plan, plan, safety};
+use super::{Expectation, Part, Plan, json_uncertainty, plan_with, safety};
 use crate::basis::request::{Raw, Value, choices};
 use crate::basis::{Answer, Context, Function, Input, Need, Request, Values};
 use crate::bottling::package::PackagePressure;
@@ -16,6 +16,7 @@ use crate::evidence::{Cautions, NoSteps, Notes, Source, Working};
 use crate::quantity::{Key, Name, ShortText, Unit};
 use crate::table::functions;
 use crate::table::tables::{self, Cell, Table};
+use crate::uncertainty::{self, Doubts};
 use alloc::borrow::Cow;
 use alloc::string::String;
 use alloc::vec;
@@ -31,6 +32,7 @@ enum Read<'a> {
     Number(f64),
     Text(Cow<'a, str>),
     Flag(bool),
+    Object(Vec<(Cow<'a, str>, Read<'a>)>),
     Other,
 }
 
@@ -68,8 +70,11 @@ impl<'de> Deserialize<'de> for Read<'de> {
                 Ok(Read::Other)
             }
             fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Read<'de>, A::Error> {
-                while map.next_entry::<IgnoredAny, IgnoredAny>()?.is_some() {}
-                Ok(Read::Other)
+                let mut members = Vec::new();
+                while let Some(entry) = map.next_entry::<NameText<'de>, Read<'de>>()? {
+                    members.push((entry.0.0, entry.1));
+                }
+                Ok(Read::Object(members))
             }
         }
         deserializer.deserialize_any(Any)
@@ -120,19 +125,56 @@ impl<'de> Deserialize<'de> for NameText<'de> {
     }
 }
 
-/// Reads a request.
+/// A request as it was asked.
+#[derive(Clone, Copy, Debug)]
+pub struct Asked {
+    /// The request.
+    pub request: Request,
+    /// How sure its inputs are, where that is asked for.
+    pub doubts: Option<Doubts>,
+}
+
+/// Reads a request; how sure its inputs are is read and left aside.
 ///
 /// # Errors
 /// Where the text is no JSON object, names no version, or holds something that no request may.
 pub fn read(text: &str) -> Result<Request, Error> {
+    ask(text).map(|asked| asked.request)
+}
+
+fn asked_doubt<'a>(value: &'a Read<'_>) -> json_uncertainty::Asked<'a> {
+    use json_uncertainty::Asked;
+    match value {
+        Read::Number(half) => Asked::Normal(*half),
+        Read::Text(instrument) => Asked::Usual(instrument),
+        Read::Object(members) => match members.as_slice() {
+            [(name, Read::Number(half))] if name == "range" => Asked::Range(*half),
+            _ => Asked::Other,
+        },
+        Read::Flag(_) | Read::Other => Asked::Other,
+    }
+}
+
+/// Reads a request and how sure its inputs are.
+///
+/// # Errors
+/// As [`read`].
+pub fn ask(text: &str) -> Result<Asked, Error> {
     let Members(members) = serde_json::from_str(text).map_err(|error| Error::BadJson {
         line: error.line() as u32,
         column: error.column() as u32,
         reason: reason(&error),
     })?;
     let mut request = Request::new();
-    let mut version = None;
+    let (mut version, mut doubts) = (None, None);
     for (name, value) in &members {
+        if let ("uncertainty", Read::Object(inner)) = (name.as_ref(), value) {
+            let inner = inner.iter().map(|(name, value)| (name.as_ref(), asked_doubt(value)));
+            if doubts.replace(json_uncertainty::doubts(inner)?).is_some() {
+                return Err(Error::UnknownName { given: ShortText::new("a second uncertainty"), nearest: None });
+            }
+            continue;
+        }
         if name == "carb" {
             let given = matches!(value, Read::Number(number) if *number == VERSION);
             if version.replace(given).is_some() || !given {
@@ -144,14 +186,14 @@ pub fn read(text: &str) -> Result<Request, Error> {
             Read::Number(number) => Raw::Number(*number),
             Read::Text(text) => Raw::Text(text),
             Read::Flag(flag) => Raw::Flag(*flag),
-            Read::Other => Raw::Other,
+            Read::Object(_) | Read::Other => Raw::Other,
         };
         request.set(name, raw)?;
     }
     if version.is_none() {
         return Err(Error::WrongVersion);
     }
-    Ok(request)
+    Ok(Asked { request, doubts })
 }
 
 /// What the reader says, without the place, which the error carries.
@@ -161,6 +203,15 @@ fn reason(error: &serde_json::Error) -> ShortText {
         "expected value" => ShortText::new("a value is expected (not-a-number and infinity are none in JSON)"),
         reason => ShortText::new(reason),
     }
+}
+
+/// The plan of a request in JSON, with how sure it is where the request asks for that.
+///
+/// # Errors
+/// As [`ask`] and [`plan_with`].
+pub fn plan_of(text: &str) -> Result<Plan, Error> {
+    let asked = ask(text)?;
+    plan_with(&asked.request, asked.doubts.as_ref())
 }
 
 /// Answers a request of the plan: JSON in, JSON out.
@@ -179,13 +230,13 @@ pub fn answer_text(function: &str, text: &str) -> String {
 #[must_use]
 pub fn answer_with_code(function: &str, text: &str) -> (String, i32) {
     let answered = match (function, functions::named(function)) {
-        ("plan", _) => read(text)
+        ("plan", _) => ask(text)
             .map_err(|error| error.nearest_of(super::INPUTS.iter().map(|input| input.key)))
-            .and_then(|request| plan(&request))
+            .and_then(|asked| plan_with(&asked.request, asked.doubts.as_ref()))
             .map(|plan| plan_node(&plan)),
-        (_, Some(function)) => read(text)
+        (_, Some(function)) => ask(text)
             .map_err(|error| error.nearest_of(function.inputs.iter().map(|input| input.key)))
-            .and_then(|request| function_node(function, &request)),
+            .and_then(|asked| function_node(function, &asked)),
         (_, None) => match tables::named(function) {
             Some(table) => read(text)
                 .map_err(|error| error.nearest_of(table.inputs.iter().map(|input| input.key)))
@@ -391,6 +442,7 @@ fn step_node(step: &Step) -> Node {
     node.put("inputs", inputs);
     node.put("result", results);
     node.put("units", units);
+    node.put("latex", Node::text(step.latex()));
     node.put("text", Node::text(step.text()));
     node
 }
@@ -437,7 +489,8 @@ fn put_standing<T>(node: &mut Node, answer: &Answer<T>, of_a_drink: bool, workin
     }
 }
 
-fn function_node(function: &Function, request: &Request) -> Result<Node, Error> {
+fn function_node(function: &'static Function, asked: &Asked) -> Result<Node, Error> {
+    let request = &asked.request;
     let mut working = Working::default();
     let answer: Answer<Values> = function.answer(request, &mut working)?;
     let mut node = start();
@@ -447,6 +500,15 @@ fn function_node(function: &Function, request: &Request) -> Result<Node, Error> 
         put_quantity(&mut node, output.noun, output.key, *value);
     }
     put_standing(&mut node, &answer, function.takes(Key::Beverage), Some(&working));
+    if let Some(doubts) = &asked.doubts {
+        doubts.check(request, Some(function))?;
+        let sources = uncertainty::sources(request, doubts, function.inputs, answer.context.basis.name)?;
+        let estimates = uncertainty::estimate(&uncertainty::job_of(function), request, &sources)?;
+        node.put("uncertainty", json_uncertainty::estimates_node(function.outputs, &estimates));
+        if function.takes(Key::Model) {
+            node.put("models", json_uncertainty::models_node(function, request, &answer.context));
+        }
+    }
     Ok(node)
 }
 
@@ -545,6 +607,13 @@ fn plan_node(plan: &Plan) -> Node {
     node.put("request", request_node(request));
     node.put("answered", Node::Flag(plan.answered()));
     node.put("danger", Node::Flag(plan.danger()));
+    if let Some(sure) = &plan.sure {
+        let mut estimates = object();
+        for (place, noun, key, estimate) in sure.parts() {
+            estimates.put(place, json_uncertainty::estimate_node(noun, key, estimate));
+        }
+        node.put("uncertainty", estimates);
+    }
 
     let mut bottling = object();
     bottling.put(

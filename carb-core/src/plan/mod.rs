@@ -3,8 +3,13 @@
 #[cfg(feature = "json")]
 pub mod json;
 #[cfg(feature = "json")]
+mod json_uncertainty;
+#[cfg(feature = "json")]
 mod node;
 pub mod safety;
+#[cfg(feature = "json")]
+pub mod schema;
+pub mod sure;
 mod text;
 
 use crate::balance::pressure::Pressure;
@@ -25,6 +30,7 @@ use crate::property::fermentable::{self, FERMENTABLES, Fermentable};
 use crate::quantity::{Carbonation, Concentration, Key, Mass, Percent, Temperature};
 use crate::table::functions::{CUSTOM, USUAL_ROOM, carbonation, note_headspace, wanted, warmest};
 use alloc::vec::Vec;
+pub use sure::{Sure, plan_with};
 
 /// The inputs of a plan.
 pub static INPUTS: &[Input] = &[
@@ -122,6 +128,8 @@ pub struct Plan {
     pub sugar: Fermentable,
     /// Its dose.
     pub priming: Part<PrimingDose>,
+    /// How sure the main answers are, where that was asked for.
+    pub sure: Option<Sure>,
     /// The dose of every sugar.
     pub sugars: Vec<(&'static Fermentable, Result<PrimingDose, Error>)>,
     /// What the balance expects of the dose.
@@ -233,7 +241,19 @@ pub fn plan(request: &Request) -> Result<Plan, Error> {
         let context = request.context(BasisName::Handbook)?;
         kegging::pressure::keg_pressure(carbonation(request)?, serving, &context, steps)
     });
-    Ok(Plan { request: *request, residual, sugar: chosen, priming, sugars, expectation, storage, serving, regulator })
+    let sure = None;
+    Ok(Plan {
+        request: *request,
+        residual,
+        sugar: chosen,
+        priming,
+        sure,
+        sugars,
+        expectation,
+        storage,
+        serving,
+        regulator,
+    })
 }
 
 impl Plan {

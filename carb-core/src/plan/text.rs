@@ -3,11 +3,13 @@
 use super::{Plan, safety};
 use crate::basis::beverage::Kind;
 use crate::basis::{Ambient, Answer, BasisName};
+use crate::evidence::steps::significant;
 use crate::evidence::{Caution, Equation, NoSteps, Source};
 use crate::quantity::unit::{
     BAR, CELSIUS, CO2_GRAMS_PER_LITRE, FAHRENHEIT, GRAM, LITRE, OUNCE, PSI, US_GALLON, VOLUMES,
 };
 use crate::quantity::{AmbientPressure, Key, Temperature};
+use crate::uncertainty::{Doubt, Share};
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -73,6 +75,24 @@ fn beyond(caution: &Caution) -> f64 {
     (caution.value - caution.limit).abs()
 }
 
+/// A part of a budget: its share, and what makes it.
+fn part_in_words(part: &Share) -> String {
+    let percent = 100.0 * part.share;
+    let source = &part.source;
+    if source.equation {
+        let equation = match source.name.key {
+            Key::SolubilityFactor => "solubility equation",
+            Key::ResidualFactor => "residual CO2 equation",
+            _ => "yield of the sugar",
+        };
+        return format!("{percent:.0} % the {equation}");
+    }
+    let even = if matches!(source.doubt, Doubt::Range(_)) { " (even)" } else { "" };
+    format!("{percent:.0} % {} ± {}{even}", source.name, significant(source.doubt.half_width(), 2))
+}
+
+const SURE: &str = "The bottle holds the sugar that was weighed, whatever the truth about the rest; its worst case, above, is a bound. What makes the largest share is what to measure better.";
+
 impl Plan {
     /// What the balance says of the dose, in one sentence; `None` where it says nothing.
     pub fn expectation_sentence(&self) -> Option<String> {
@@ -130,6 +150,7 @@ impl Plan {
         self.cautions(&mut page);
         self.bottles(&mut page);
         self.keg(&mut page);
+        self.sure(&mut page);
         self.standing(&mut page);
         if self.request.flag(Key::Working) == Some(true) {
             self.working(&mut page);
@@ -303,6 +324,36 @@ impl Plan {
         for text in safety::KEGS {
             page.bullet(text);
         }
+    }
+
+    /// How sure the main answers are, and what to measure better.
+    fn sure(&self, page: &mut Page) {
+        let Some(sure) = &self.sure else { return };
+        page.heading("How sure this is (95 cases in 100)");
+        for (place, _, key, found) in sure.parts() {
+            let label = match place {
+                "priming" => "Dose",
+                "carbonation" => "Carbonation",
+                "hot_day" => "Bottle, hot day",
+                _ => "Regulator",
+            };
+            let (low, high) = found.interval;
+            let range = match key {
+                Key::Mass => format!("{:.0} to {:.0} g", GRAM.from_si(low), GRAM.from_si(high)),
+                Key::Carbonation => format!("{:.2} to {:.2} volumes", VOLUMES.from_si(low), VOLUMES.from_si(high)),
+                _ => format!(
+                    "{:.2} to {:.2} bar ({:.0} to {:.0} psi)",
+                    BAR.from_si(low),
+                    BAR.from_si(high),
+                    PSI.from_si(low),
+                    PSI.from_si(high)
+                ),
+            };
+            let parts: Vec<String> = found.budget.iter().filter(|part| part.share >= 0.01).map(part_in_words).collect();
+            page.say(label, &format!("{range}; of the variance {}", parts.join(", ")));
+        }
+        page.line("");
+        page.wrapped("", 0, SURE);
     }
 
     fn standing(&self, page: &mut Page) {

@@ -1,9 +1,13 @@
 //! Real extract, attenuation and alcohol from two gravities, and the CO2 that a falling gravity makes.
 
 use super::constant::WATER_DENSITY_20;
+use crate::evidence::caution::{ORIGINAL_RANGE, Range};
 use crate::evidence::equation::{Equation, Measure, Standing, Symbol, limited, symbol};
 use crate::evidence::source::{ASBC_RDF, BALLING, CUTAIA, NIELSEN};
 use crate::quantity::unit::{CO2_GRAMS_PER_LITRE, DEGREE_PLATO, GRAMS_PER_LITRE, PERCENT, SPECIFIC_GRAVITY};
+
+/// Original extracts for which the relations are known.
+pub static ORIGINAL_EXTRACT: Range = Range { caution: &ORIGINAL_RANGE, low: 5.0, high: 25.0 };
 
 /// Which relation gives real extract.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -20,6 +24,16 @@ impl RealExtractModel {
     pub const ALL: &'static [RealExtractModel] = &[RealExtractModel::Balling, RealExtractModel::Quotient];
     /// The names, in the order of [`RealExtractModel::ALL`].
     pub const NAMES: &'static [&'static str] = &["balling", "quotient"];
+}
+
+impl RealExtractModel {
+    /// The apparent extract, °P, of a drink from which everything has fermented: no lower one is possible.
+    pub fn driest(self, original: f64) -> f64 {
+        match self {
+            RealExtractModel::Balling => -0.1808 * original / REAL_SHARE,
+            RealExtractModel::Quotient => original * (1.0 - 1.0 / (0.814 + 0.000862 * original)),
+        }
+    }
 }
 
 /// Real extract, °P, by Balling, from original and apparent extract.

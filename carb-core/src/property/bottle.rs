@@ -103,7 +103,7 @@ pub static CLASSES: &[&Class] = &[
     &Class::usual("swing_top", "swing-top bottle with a good gasket, which vents first", 3.5, 4.0),
     &Class::usual("heavy_belgian", "heavy Belgian bottle, 330 or 750 mL", 4.0, 5.0),
     &Class::usual("champagne", "champagne bottle, 750 mL of about 835-900 g, crown or wired cork", 6.5, 7.0)
-        .with("tested at 16 bar of internal pressure; in service 6 bar at 10 °C, 8 bar at 20 °C", &CAMPDEN),
+        .with("tested at 16 bar of internal pressure", &CAMPDEN),
     &Class::usual("soft_drink_multi_trip", "soft-drink glass for many trips, 750 mL or 1 L", 4.0, 4.5)
         .with("at most 4.5 volumes, 9 g/L, at 20 °C", &BS_6119),
     &Class::usual("soft_drink_glass", "other soft-drink glass, at most 1150 mL", 4.0, 4.5)

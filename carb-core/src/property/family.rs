@@ -7,7 +7,7 @@ use crate::quantity::unit::VOLUMES;
 
 /// A range of carbonation that one source gives for a family.
 #[derive(Debug)]
-pub struct Range {
+pub struct Usual {
     /// The family.
     pub family: &'static str,
     /// What kind of drink it is, as in the requests.
@@ -26,11 +26,11 @@ const fn published(
     low: f64,
     high: f64,
     source: &'static Source,
-) -> Range {
-    Range { family, beverage, volumes: (low, high), source: Some(source), standing: Standing::Published }
+) -> Usual {
+    Usual { family, beverage, volumes: (low, high), source: Some(source), standing: Standing::Published }
 }
-const fn practice(family: &'static str, beverage: &'static str, low: f64, high: f64) -> Range {
-    Range { family, beverage, volumes: (low, high), source: None, standing: Standing::CommonPractice }
+const fn practice(family: &'static str, beverage: &'static str, low: f64, high: f64) -> Usual {
+    Usual { family, beverage, volumes: (low, high), source: None, standing: Standing::CommonPractice }
 }
 /// A figure published in g/L, as volumes.
 const fn grams(g_per_l: f64) -> f64 {
@@ -38,12 +38,14 @@ const fn grams(g_per_l: f64) -> f64 {
 }
 
 /// The ranges, family by family.
-pub static RANGES: &[Range] = &[
+pub static RANGES: &[Usual] = &[
     practice("British cask ale, served", "beer", 0.9, 1.3),
     published("British bottled ale", "beer", 1.8, 2.2, &HIBBERD),
+    practice("British bottled ale", "beer", 1.5, 2.2),
     published("British-style ale", "beer", 1.5, 2.0, &DRAPER),
     practice("British-style ale", "beer", 1.5, 2.2),
     published("porter, stout", "beer", 1.7, 2.3, &DRAPER),
+    practice("porter, stout", "beer", 1.7, 2.3),
     practice("stout under nitrogen", "beer", 1.0, 1.3),
     published("American ale, lager", "beer", 2.2, 2.7, &DRAPER),
     practice("American ale, lager", "beer", 2.3, 2.8),
@@ -61,6 +63,7 @@ pub static RANGES: &[Range] = &[
     published("wheat beer", "beer", 3.3, 4.5, &DRAPER),
     practice("wheat beer", "beer", 3.0, 4.5),
     published("lambic", "beer", 2.4, 2.8, &DRAPER),
+    practice("lambic", "beer", 3.0, 4.5),
     published("fruit lambic", "beer", 3.0, 4.5, &DRAPER),
     practice("gueuze", "beer", 3.0, 4.5),
     practice("still cider", "cider", 0.0, 1.3),
@@ -73,7 +76,18 @@ pub static RANGES: &[Range] = &[
     published("still wine in the USA, at most", "wine", 0.0, grams(3.92), &CFR_CIDER),
     practice("sparkling wine", "wine", 5.0, 6.5),
     published("champagne", "wine", grams(11.0), grams(11.0), &LIGER_BELAIR_LAGER),
+    practice("champagne", "wine", grams(11.0), grams(12.0)),
     published("sparkling wine, at least: 3.5 bar over at 20 °C, 12 % vol", "wine", 3.3, 3.3, &OIV),
+    published(
+        "sparkling wine in bottles below 250 mL, at least: 3 bar over at 20 °C, 12 % vol",
+        "wine",
+        2.95,
+        2.95,
+        &OIV,
+    ),
+    practice("pearl wine: 1 to 2.5 bar over at 20 °C, 12 % vol", "wine", 1.5, 2.6),
+    practice("hard seltzer", "soft_drink", 0.0, 2.8),
+    published("carbonated drink, from where it is felt to the most recommended", "soft_drink", 0.6, 8.0, &SONG),
     practice("kombucha, water kefir", "soft_drink", 1.5, 3.0),
     published("soft drink", "soft_drink", 3.0, 3.5, &SONG),
     practice("cola", "soft_drink", 3.5, 4.0),

@@ -121,7 +121,7 @@ pub static SYRUP: Equation = Equation {
     kernel: |x| syrup_solids(x[0]),
 };
 
-/// What remaining fermentable extract yields: taken as maltose, the larger of the usual figures.
+/// What remaining fermentable extract yields: taken as maltose. (Maltotriose, of which little is left, makes 1.8 % more.)
 #[inline(always)]
 pub fn extract_yield() -> f64 {
     theoretical_yield(Sugars { hexose: 0.0, disaccharide: 1.0, trisaccharide: 0.0 })

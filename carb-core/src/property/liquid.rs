@@ -2,7 +2,7 @@
 
 use super::constant::WATER_DENSITY_20;
 use super::water;
-use crate::evidence::caution::{Range, VISCOSITY_TEMPERATURE};
+use crate::evidence::caution::{LIQUID_ALCOHOL, LIQUID_WARM, Range, VISCOSITY_TEMPERATURE};
 use crate::evidence::equation::{Equation, Measure, Standing, Symbol, limited, symbol};
 use crate::evidence::source::{LIGER_BELAIR_LAGER, LU};
 use crate::number::pow;
@@ -13,6 +13,11 @@ use crate::quantity::unit::{
 
 /// Temperatures for which the viscosity of water and the diffusivity of CO2 are given.
 pub static TEMPERATURE: Range = Range { caution: &VISCOSITY_TEMPERATURE, low: 273.15, high: 383.15 };
+
+/// Alcohol to which the density was checked.
+pub static DENSITY_ALCOHOL: Range = Range { caution: &LIQUID_ALCOHOL, low: 0.0, high: 13.0 };
+/// Temperatures to which it was.
+pub static DENSITY_TEMPERATURE: Range = Range { caution: &LIQUID_WARM, low: 0.0, high: 313.15 };
 
 /// Specific gravity (20/20 °C) of a drink with `abv` (% vol) and `extract` (kg/m3).
 #[inline(always)]

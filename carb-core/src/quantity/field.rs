@@ -153,7 +153,8 @@ fields! {
     FinalPlato = "final" number(Dimension::Plato, -5.2, 37.0),
         "apparent extract at which fermentation will end, best by a forced-fermentation test";
     ExtractScale = "extract_scale" Kind::Choice, "which relation turns specific gravity into extract";
-    RealExtractModel = "real_extract_model" Kind::Choice, "which relation gives real extract";
+    RealExtractModel = "real_extract_model" Kind::Choice,
+        "which relation gives real extract and real attenuation: balling (one less their ratio), or quotient (which counts the mass lost as CO2); alcohol is Balling's by either";
     RealExtract = "real_extract" number(Dimension::Plato, -5.2, 37.0), "extract with the alcohol taken away";
     Attenuation = "attenuation" number(Dimension::Percent, 0.0, 150.0), "share of the extract that was fermented";
     Abw = "abw" number(Dimension::Percent, 0.0, 25.0), "alcohol by mass";

@@ -552,7 +552,7 @@ fn current_and_final(request: &Request) -> Result<[Reading; 2], Error> {
 /// What something added makes.
 pub static ADDED_CO2: Function = Function {
     name: "added_co2",
-    summary: "CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package.",
+    summary: "CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package, beside what the drink holds and what primes it.",
     home: "bottling::addition::added_co2",
     inputs: &[
         required(Key::Addition),
@@ -627,7 +627,7 @@ fn liquid(request: &Request) -> Result<Liquid, Error> {
 /// A cylinder that holds liquid.
 pub static CO2_SATURATION: Function = Function {
     name: "co2_saturation",
-    summary: "Pressure and densities of CO2 in a cylinder that still holds liquid.",
+    summary: "Absolute pressure and densities of CO2 in a cylinder that still holds liquid, however much; a gauge shows an atmosphere less.",
     home: "kegging::cylinder::co2_saturation",
     inputs: &[required(Key::Cylinder)],
     outputs: &[output(Key::Absolute), under("liquid", Key::Density), under("vapour", Key::Density)],

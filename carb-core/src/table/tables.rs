@@ -17,6 +17,7 @@ use crate::property::sweetener::SWEETENERS;
 use crate::quantity::unit::{LITRE, UNITS, VOLUMES};
 use crate::quantity::{AbsolutePressure, Dimension, GaugePressure, Key, Unit};
 use crate::table::CATALOGUE;
+use crate::uncertainty::INSTRUMENTS;
 
 /// One value of a row.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -53,7 +54,8 @@ impl Column {
     pub fn name(&self, unit: Option<&'static Unit>) -> crate::quantity::ShortText {
         use core::fmt::Write;
         let mut text = crate::quantity::ShortText::new(self.role);
-        if let Some(unit) = unit {
+        // A plain factor needs no unit behind its role.
+        if let Some(unit) = unit.filter(|unit| self.role.is_empty() || unit.dimension != Dimension::Multiplier) {
             let joint = if self.role.is_empty() { "" } else { "_" };
             let _ = write!(text, "{joint}{}", unit.name);
         }
@@ -113,6 +115,7 @@ pub static TABLES: &[&Table] = &[
     &SOURCE_LIST,
     &CAUTION_LIST,
     &UNIT_LIST,
+    &INSTRUMENT_LIST,
 ];
 
 /// The table of a name.
@@ -163,7 +166,7 @@ pub static SOLUBILITY_MODELS: Table = Table {
         number(
             "uncertainty",
             Dimension::Percent,
-            "uncertainty of the model for this drink, k = 2, of the CO2; judgement",
+            "uncertainty of the model for this drink, k = 2, of the CO2; judgement; missing outside its range",
         ),
         text("within_range", "whether the state lies where the model holds"),
         text("default", "whether the basis takes this model for this drink"),
@@ -182,11 +185,7 @@ pub static SOLUBILITY_MODELS: Table = Table {
             (Some(name), None) if name.key == Key::Absolute => {
                 State::Under(AbsolutePressure::from_si(request.need(Key::Absolute, ADVICE)?))
             }
-            (Some(_), None) => {
-                let gauge = GaugePressure::from_si(request.need(Key::Gauge, ADVICE)?);
-                let ambient = context.ambient(&mut crate::evidence::NoSteps)?;
-                State::Under(AbsolutePressure::from_si(gauge.si() + ambient))
-            }
+            (Some(_), None) => State::UnderGauge(GaugePressure::from_si(request.need(Key::Gauge, ADVICE)?)),
         };
         let air = spread::ambient(&context);
         spread::spread(state, t, &context, &mut |model, told| {
@@ -199,7 +198,7 @@ pub static SOLUBILITY_MODELS: Table = Table {
                 opinion.map(|o| o.carbonation.si()).into(),
                 pressure.map(AbsolutePressure::si).into(),
                 pressure.zip(air).map(|(p, air)| p.to_gauge(air).si()).into(),
-                opinion.map(|o| o.uncertainty_percent).into(),
+                opinion.filter(|o| o.within_range).map(|o| o.uncertainty_percent).into(),
                 opinion.map_or(Cell::Missing, |o| yes(o.within_range)),
                 yes(model == context.model()),
                 Cell::Text(refused),
@@ -345,7 +344,7 @@ pub static BOTTLE_CLASSES: Table = Table {
         number(
             "high",
             Dimension::Carbonation,
-            "the most that is usually put into it; nothing is known where it is missing",
+            "the most that is usually put into it; 0 where it is not for conditioning",
         ),
         text("for_conditioning", "whether drink may be conditioned in it"),
         STANDING,
@@ -354,7 +353,7 @@ pub static BOTTLE_CLASSES: Table = Table {
     ],
     rows: |_, tell| {
         for class in CLASSES {
-            let usual = |volumes| if class.for_conditioning() { Cell::In(volumes, &VOLUMES) } else { Cell::Missing };
+            let usual = |volumes| Cell::In(volumes, &VOLUMES);
             tell(&[
                 Cell::Text(class.name),
                 Cell::Text(class.title),
@@ -484,6 +483,33 @@ pub static CAUTION_LIST: Table = Table {
     rows: |_, tell| {
         for kind in CAUTIONS {
             tell(&[Cell::Text(kind.code), Cell::Text(kind.level.word()), Cell::Text(kind.text)]);
+        }
+        Ok(())
+    },
+};
+
+/// The usual instruments.
+pub static INSTRUMENT_LIST: Table = Table {
+    name: "instruments",
+    summary: "How sure usual instruments are in careful hands: offered by name for an uncertainty, never taken unasked; judgement.",
+    inputs: &[],
+    example: "{}",
+    columns: &[
+        text("name", "its name in an uncertainty"),
+        text("title", "in words"),
+        text("kind", "normal (k = 2) or range (even)"),
+        number("half_width", Dimension::Multiplier, "how far the truth may lie either way, in the unit"),
+        text("unit", "the unit"),
+    ],
+    rows: |_, tell| {
+        for instrument in INSTRUMENTS {
+            tell(&[
+                Cell::Text(instrument.name),
+                Cell::Text(instrument.title),
+                Cell::Text(instrument.doubt.kind()),
+                Cell::Number(instrument.doubt.half_width()),
+                Cell::Text(instrument.unit.symbol),
+            ]);
         }
         Ok(())
     },

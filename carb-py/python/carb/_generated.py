@@ -54,7 +54,10 @@ __all__ = [
     "HenryTemperatureWarning",
     "KegPressure",
     "LactoseLeftWarning",
+    "LiquidAlcoholWarning",
+    "LiquidWarmWarning",
     "NearCriticalWarning",
+    "OriginalRangeWarning",
     "PackageCarbonation",
     "PackageCarbonationDissolved",
     "PackageCarbonationLeastDissolved",
@@ -87,6 +90,7 @@ __all__ = [
     "fermentables",
     "gravity",
     "gravity_co2",
+    "instruments",
     "keg_pressure",
     "keg_sizes",
     "package_carbonation",
@@ -184,6 +188,24 @@ class NearCriticalWarning(CarbWarning):
     """Elements with the caution ``near_critical``."""
 
     code = "near_critical"
+
+
+class OriginalRangeWarning(CarbWarning):
+    """Elements with the caution ``original_range``."""
+
+    code = "original_range"
+
+
+class LiquidAlcoholWarning(CarbWarning):
+    """Elements with the caution ``liquid_alcohol``."""
+
+    code = "liquid_alcohol"
+
+
+class LiquidWarmWarning(CarbWarning):
+    """Elements with the caution ``liquid_warm``."""
+
+    code = "liquid_warm"
 
 
 class ForeignModelWarning(CarbWarning):
@@ -1165,7 +1187,8 @@ def attenuation(
     extract_scale : {"asbc", "lincoln", "quick"}, optional
         Which relation turns specific gravity into extract. Default: asbc.
     real_extract_model : {"balling", "quotient"}, optional
-        Which relation gives real extract. Default: balling.
+        Which relation gives real extract and real attenuation: balling (one less their ratio), or quotient
+        (which counts the mass lost as CO2); alcohol is Balling's by either. Default: balling.
     errors : {"raise", "nan"}, optional
         For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
 
@@ -1304,7 +1327,7 @@ class AddedCo2Added(Part[T]):
 
 
 class AddedCo2(Result[T]):
-    """CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package."""
+    """CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package, beside what the drink holds and what primes it."""
 
     __slots__ = ()
     function = "added_co2"
@@ -1330,7 +1353,7 @@ def added_co2(
     errors: Literal["raise", "nan"] = "raise",
     **unknown: Any,
 ) -> AddedCo2[Any]:
-    """CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package.
+    """CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package, beside what the drink holds and what primes it.
 
     Parameters
     ----------
@@ -1480,7 +1503,7 @@ class Co2SaturationVapour(Part[T]):
 
 
 class Co2Saturation(Result[T]):
-    """Pressure and densities of CO2 in a cylinder that still holds liquid."""
+    """Absolute pressure and densities of CO2 in a cylinder that still holds liquid, however much; a gauge shows an atmosphere less."""
 
     __slots__ = ()
     function = "co2_saturation"
@@ -1503,7 +1526,7 @@ def co2_saturation(
     errors: Literal["raise", "nan"] = "raise",
     **unknown: Any,
 ) -> Co2Saturation[Any]:
-    """Pressure and densities of CO2 in a cylinder that still holds liquid.
+    """Absolute pressure and densities of CO2 in a cylinder that still holds liquid, however much; a gauge shows an atmosphere less.
 
     Parameters
     ----------
@@ -1677,7 +1700,8 @@ def solubility_models(
         - ``abs_kpa`` (kPa), ``abs_bar`` (bar), ``abs_psi`` (psi): total pressure over it, above vacuum
         - ``gauge_kpa`` (kPa), ``gauge_bar`` (bar), ``gauge_psi`` (psi): the same above the air outside, where
           that is known
-        - ``uncertainty_percent`` (%): uncertainty of the model for this drink, k = 2, of the CO2; judgement
+        - ``uncertainty_percent`` (%): uncertainty of the model for this drink, k = 2, of the CO2; judgement;
+          missing outside its range
         - ``within_range``: whether the state lies where the model holds
         - ``default``: whether the basis takes this model for this drink
         - ``refused``: name of the error where the model has no answer; empty where it has one
@@ -1772,7 +1796,7 @@ def carbonation_ranges(**unknown: Any) -> Table:
     --------
     >>> import carb
     >>> len(carb.carbonation_ranges())
-    41
+    49
     """
     raise NotImplementedError  # The decorator answers.
 
@@ -1813,8 +1837,8 @@ def bottle_classes(**unknown: Any) -> Table:
         - ``name``: name of the class
         - ``title``: in words
         - ``low_co2_g_per_l`` (g/L), ``low_volumes`` (vol): what is put into the lighter ones of the class
-        - ``high_co2_g_per_l`` (g/L), ``high_volumes`` (vol): the most that is usually put into it; nothing is
-          known where it is missing
+        - ``high_co2_g_per_l`` (g/L), ``high_volumes`` (vol): the most that is usually put into it; 0 where it
+          is not for conditioning
         - ``for_conditioning``: whether drink may be conditioned in it
         - ``standing``: how well it is known
         - ``published``: what is published of it
@@ -1942,7 +1966,7 @@ def cautions(**unknown: Any) -> Table:
     --------
     >>> import carb
     >>> len(carb.cautions())
-    33
+    36
     """
     raise NotImplementedError  # The decorator answers.
 
@@ -1966,6 +1990,31 @@ def units(**unknown: Any) -> Table:
     >>> import carb
     >>> len(carb.units())
     38
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+@table
+def instruments(**unknown: Any) -> Table:
+    """How sure usual instruments are in careful hands: offered by name for an uncertainty, never taken
+    unasked; judgement.
+
+    Returns
+    -------
+    Table
+        The columns:
+
+        - ``name``: its name in an uncertainty
+        - ``title``: in words
+        - ``kind``: normal (k = 2) or range (even)
+        - ``half_width``: how far the truth may lie either way, in the unit
+        - ``unit``: the unit
+
+    Examples
+    --------
+    >>> import carb
+    >>> len(carb.instruments())
+    10
     """
     raise NotImplementedError  # The decorator answers.
 

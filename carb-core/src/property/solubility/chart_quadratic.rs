@@ -12,8 +12,8 @@ use crate::quantity::unit::{FACTOR, FAHRENHEIT, PSI, VOLUMES};
 
 /// Temperatures at which the quadratic follows the printed chart: 30 to 50 °F.
 pub static TEMPERATURE: Range = Range { caution: CHART.caution, low: 489.67 * 5.0 / 9.0, high: 509.67 * 5.0 / 9.0 };
-/// Absolute pressures of the printed chart, 1 to 30 psi gauge at sea level.
-pub static PRESSURE: Range = Range { caution: &CHART_PRESSURE, low: 108_219.757, high: 308_167.719 };
+/// Absolute pressures of the printed chart, 1 to 24 psi gauge at sea level.
+pub static PRESSURE: Range = Range { caution: &CHART_PRESSURE, low: 108_219.757, high: 266_799.175 };
 
 /// The quadratic; knows no composition.
 #[derive(Clone, Copy, Debug)]
@@ -100,7 +100,7 @@ pub static CHART_QUADRATIC: Equation = Equation {
     formula: "V = k*2*(P - 14.695948775513 + 16.6999 + 0.0101059*f - 0.00116512*f^2)/(4.24267 + 0.173354*f + ((4.24267 + 0.173354*f)^2 - 4*0.0684226*(P - 14.695948775513 + 16.6999 + 0.0101059*f - 0.00116512*f^2))^0.5)",
     result: symbol("V", Measure::In(&VOLUMES), "CO2 in the beer"),
     inputs: &[
-        limited("P", Measure::In(&PSI), "total pressure, absolute", 15.7, 44.7),
+        limited("P", Measure::In(&PSI), "total pressure, absolute", 15.7, 38.7),
         limited("f", Measure::In(&FAHRENHEIT), "temperature", 30.0, 50.0),
         symbol("k", Measure::In(&FACTOR), "factor on the solubility, 1 by default"),
     ],

@@ -1,0 +1,105 @@
+//! How sure a plan is: the dose, what the weighed dose does in the bottle, the regulator.
+
+use super::{HOT_DAY, INPUTS, Plan, SERVING, USUAL_ROOM, contents, keeping, physical, plan};
+use crate::basis::{BasisName, Request};
+use crate::bottling::package::pressure_of_contents;
+use crate::bottling::priming::{self, PrimingDose};
+use crate::error::Error;
+use crate::evidence::NoSteps;
+use crate::kegging;
+use crate::quantity::{Concentration, Key, Temperature};
+use crate::table::functions::{carbonation, wanted};
+use crate::uncertainty::{Doubts, Estimate, estimate, sources};
+use alloc::vec;
+use alloc::vec::Vec;
+
+/// How sure the main answers of a plan are. What has no answer has no estimate.
+#[derive(Clone, Debug, Default)]
+pub struct Sure {
+    /// Mass of sugar.
+    pub dose: Option<Estimate>,
+    /// CO2 dissolved at the room's temperature in bottles primed with the mass that the plan says.
+    pub carbonation: Option<Estimate>,
+    /// Their pressure on a hot day, gauge: the expected one. The worst case is a bound and has no interval.
+    pub bottle: Option<Estimate>,
+    /// The regulator pressure, gauge.
+    pub regulator: Option<Estimate>,
+}
+
+impl Sure {
+    /// The estimates with their name, the noun of their answer and what they measure.
+    pub fn parts(&self) -> impl Iterator<Item = (&'static str, &'static str, Key, &Estimate)> {
+        let all = [
+            ("priming", "", Key::Mass, &self.dose),
+            ("carbonation", "expected", Key::Carbonation, &self.carbonation),
+            ("hot_day", "expected", Key::Gauge, &self.bottle),
+            ("regulator", "", Key::Gauge, &self.regulator),
+        ];
+        all.into_iter().filter_map(|(place, noun, key, found)| Some((place, noun, key, found.as_ref()?)))
+    }
+}
+
+/// A plan that says how sure it is, where doubts are given.
+///
+/// # Errors
+/// As [`plan`], and where a doubt is about something that was not given.
+pub fn plan_with(request: &Request, doubts: Option<&Doubts>) -> Result<Plan, Error> {
+    let mut found = plan(request)?;
+    if let Some(doubts) = doubts {
+        if let Some(name) = doubts.keys().find(|key| !INPUTS.iter().any(|input| input.key == *key)) {
+            return Err(Error::NotTaken { parameter: crate::quantity::Name::first(name), function: "plan" });
+        }
+        doubts.check(request, None)?;
+        found.sure = Some(sure(&found, doubts)?);
+    }
+    Ok(found)
+}
+
+fn sure(plan: &Plan, doubts: &Doubts) -> Result<Sure, Error> {
+    let request = &plan.request;
+    let by = |default| sources(request, doubts, INPUTS, default);
+    let (handbook, balance) = (by(BasisName::Handbook)?, by(BasisName::Physical)?);
+    let one = |found: Result<Vec<Estimate>, Error>| found.ok().and_then(|list| list.into_iter().next());
+
+    let dose = one(estimate(
+        &|request| {
+            let context = request.context(BasisName::Handbook)?;
+            let sugar = request.priming_sugar()?;
+            let answer = priming::priming_sugar(&wanted(request)?, &sugar, &context, &mut NoSteps)?;
+            Ok(vec![answer.value.mass.si()])
+        },
+        request,
+        &handbook,
+    ));
+    // The sugar is weighed: whatever the truth is, it is this much that went in.
+    let mass = plan.priming.value().map(|dose| dose.mass.si());
+    let in_bottles = mass.and_then(|mass| estimate(&|request| bottles(request, mass), request, &balance).ok());
+    let mut in_bottles = in_bottles.into_iter().flatten();
+    let (carbonation_found, bottle) = (in_bottles.next(), in_bottles.next());
+    let regulator = one(estimate(
+        &|request| {
+            let serving = Temperature::from_si(request.or(Key::Serving, SERVING)?);
+            let context = request.context(BasisName::Handbook)?;
+            let answer = kegging::pressure::keg_pressure(carbonation(request)?, serving, &context, &mut NoSteps)?;
+            Ok(vec![answer.value.gauge.si()])
+        },
+        request,
+        &handbook,
+    ));
+    Ok(Sure { dose, carbonation: carbonation_found, bottle, regulator })
+}
+
+/// What a mass of sugar does: CO2 dissolved at the room's temperature, and gauge pressure on a hot day, SI.
+fn bottles(request: &Request, mass: f64) -> Result<Vec<f64>, Error> {
+    let packaged = wanted(request)?.packaged.si();
+    let mass = crate::quantity::Mass::from_si(mass);
+    let dose = PrimingDose { mass, dose: Concentration::from_si(mass.si() / packaged) };
+    let context = physical(request)?;
+    let found = contents(request, &request.priming_sugar()?, &dose, &mut NoSteps)?;
+    let at = |key, usual| {
+        let keeping = keeping(request, Temperature::from_si(request.or(key, usual)?))?;
+        pressure_of_contents(found.package, &keeping, &context, &mut NoSteps)
+    };
+    let room = at(Key::Room, USUAL_ROOM)?.value.dissolved.si();
+    Ok(vec![room, at(Key::HotDay, HOT_DAY)?.value.expected.gauge.si()])
+}
