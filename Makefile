@@ -10,7 +10,7 @@ SCENARIO ?= docs/scenarios/harbour_ale.json
 # Maturin gets a target folder of its own: it and plain cargo rebuild pyo3 for each other otherwise.
 MATURIN = CARGO_TARGET_DIR=target/maturin VIRTUAL_ENV=$(CURDIR)/$(VENV) $(VENV)/bin/maturin develop -q -m carb-py/Cargo.toml
 
-.PHONY: demo test test-rust test-portable test-c test-python test-readme count bench docs bless clean
+.PHONY: demo test test-answers test-rust test-portable test-c test-python test-readme test-answers count bench docs bless clean
 
 demo: ## Print the packaging plan of the scenario
 	@$(CARGO) run -q -p carb-core --features json --example packaging_day -- $(SCENARIO)
@@ -35,6 +35,10 @@ test-python: $(VENV)/ready ## The Python face
 
 test-readme: ## The examples of the README, as they stand there
 	@$(call timed,README examples,$(VENV)/bin/python tests/readme.py)
+
+test-answers: $(VENV)/ready ## What is printed: workings reproduced by a script of their own, answers by their schema
+	@$(call timed,printed workings,$(VENV)/bin/python tests/working.py)
+	@$(call timed,schema,$(VENV)/bin/python tests/schema.py)
 
 count: ## How many values from outside the project were checked
 	@$(CARGO) test -q -p carb-core --features json --test published --test reference --test drinks -- --nocapture \

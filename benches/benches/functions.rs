@@ -117,6 +117,14 @@ fn typed(c: &mut Criterion) {
             b.iter(|| function.answer(black_box(&asked), &mut NoSteps));
         });
     }
+    // How sure an answer is costs nothing where nobody asks: the same request with and without the question.
+    let keg = r#""volumes": 2.5, "temperature_f": 38, "altitude_m": 0"#;
+    for (what, more) in [("unasked", ""), ("asked", r#", "uncertainty": {"temperature_f": 1}"#)] {
+        let text = format!("{{\"carb\": 1, {keg}{more}}}");
+        group.bench_function(BenchmarkId::new("JSON, uncertainty", what), |b| {
+            b.iter(|| carb_core::plan::json::answer_text("keg_pressure", black_box(&text)));
+        });
+    }
     group.finish();
 }
 

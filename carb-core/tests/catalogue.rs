@@ -3,7 +3,7 @@
 
 use carb_core::error::code;
 use carb_core::evidence::caution::CAUTIONS;
-use carb_core::evidence::infix::Formula;
+use carb_core::evidence::infix::{Formula, latex_symbol};
 use carb_core::evidence::source::SOURCES;
 use carb_core::evidence::{Equation, Measure, Standing, Symbol};
 use carb_core::property::bottle::{CLASSES, SIZES};
@@ -320,5 +320,29 @@ fn every_name_is_read_as_it_is_printed() {
     for key in Key::ALL {
         assert_eq!(names.iter().find(|name| name.key == *key), Some(&Name::first(*key)));
         assert!(!key.field().meaning.is_empty());
+    }
+}
+
+#[test]
+fn every_formula_is_set_in_latex() {
+    for equation in CATALOGUE {
+        let formula = Formula::parse(equation.formula).expect("a formula");
+        let latex = formula.latex();
+        let mut open = 0_i32;
+        for letter in latex.chars() {
+            open += match letter {
+                '{' => 1,
+                '}' => -1,
+                _ => 0,
+            };
+            assert!(open >= 0, "{}: {latex}", equation.id);
+        }
+        assert_eq!(open, 0, "{}: {latex}", equation.id);
+        assert_eq!(latex.matches("\\left(").count(), latex.matches("\\right)").count(), "{latex}");
+        // Nothing of the plain text is left over, and every symbol is there.
+        assert!(!latex.contains(['*', '/']), "{latex}");
+        for symbol in equation.inputs.iter().chain([&equation.result]) {
+            assert!(latex.contains(&latex_symbol(symbol.name)), "{}: {latex}", symbol.name);
+        }
     }
 }

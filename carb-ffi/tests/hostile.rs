@@ -316,6 +316,20 @@ fn json(function: &CStr, request: &[u8], buffer: &mut [u8]) -> (i32, usize) {
 }
 
 #[test]
+fn how_sure_an_answer_is_comes_through_json() {
+    let request = br#"{"carb": 1, "volumes": 2.5, "temperature_c": 4, "altitude_m": 0,
+        "uncertainty": {"temperature_c": "thermometer", "volumes": {"range": 0.1}}}"#;
+    let whole = carb_core::plan::json::answer_text("keg_pressure", core::str::from_utf8(request).expect("UTF-8"));
+    assert!(whole.contains("\"budget\"") && whole.contains("\"models\""), "{whole}");
+    let mut buffer = vec![0; whole.len() + 1];
+    assert_eq!(json(c"keg_pressure", request, &mut buffer), (status(carb_status::CARB_OK), whole.len() + 1));
+    assert_eq!(&buffer[..whole.len()], whole.as_bytes());
+    let wrong = br#"{"carb": 1, "volumes": 2.5, "temperature_c": 4, "altitude_m": 0, "uncertainty": {"volumes": -1}}"#;
+    let mut buffer = vec![0; 4096];
+    assert_eq!(json(c"keg_pressure", wrong, &mut buffer).0, status(carb_status::CARB_WRONG_TYPE));
+}
+
+#[test]
 fn json_through_buffers() {
     let request = br#"{"carb": 1, "sg": 1.048}"#;
     let whole = carb_core::plan::json::answer_text("gravity", core::str::from_utf8(request).expect("UTF-8"));

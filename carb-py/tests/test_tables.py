@@ -141,5 +141,5 @@ def test_numbers_of_an_error():
 def test_an_open_limit():
     error = {"code": 1, "parameter": "gauge_bar", "value": -2.0, "low": -1.0, "high": None, "text": "too low"}
     with pytest.raises(carb.CarbError, match="too low") as caught:
-        carb._table._refuse(error)
+        carb._errors.refuse(error)
     assert (caught.value.value, caught.value.low, caught.value.high) == (-2, -1, math.inf)

@@ -17,6 +17,11 @@ models: carb.Table = here.solubility_models(volumes=2.5, temperature_c=4, basis=
 names: tuple[str, ...] = carb.fermentables().columns + tuple(row.model for row in models)
 count: int = len(models) + len(models[:2]) + len(carb.sweeteners()["lactose"])
 texts: list[str] = [caution.text for caution in keg.cautions] + [source.citation for source in keg.sources]
+sure: carb.Uncertainty = keg.uncertainty({"volumes": 0.1}, temperature_f="thermometer", altitude_m=("range", 50))
+estimate: carb.Estimate = sure["gauge_psi"]
+entries: tuple[carb.Estimate, ...] = sure.outputs + sure[:1]
+reasons: list[str] = [share.name for share in estimate.budget] + [estimate.noun, estimate.method]
+markdown: str = keg.working("markdown") + keg.working(form="text")
 
 carb.keg_pressure(volumes=2.5, tempertaure_c=4)  # type: ignore[call-overload]
 carb.keg_pressure(volumes=2.5, beverage="tea")  # type: ignore[call-overload]
@@ -26,3 +31,6 @@ carb.solubility_models(volumes=2.5, tempertaure_c=4)  # type: ignore[call-arg]
 carb.solubility_models(volumes=[2.4, 2.5], temperature_c=4)  # type: ignore[arg-type]
 carb.fermentables(sugar="honey")  # type: ignore[call-arg]
 models["name"] = 1  # type: ignore[index]
+keg.working("html")  # type: ignore[arg-type]
+keg.uncertainty(volumes=[0.1])  # type: ignore[arg-type]
+sure.outputs = ()  # type: ignore[misc]

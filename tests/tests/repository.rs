@@ -68,7 +68,15 @@ fn faces_hold_no_constants() {
             }
             read += 1;
             let text = fs::read_to_string(&path).expect("a source file");
+            let mut in_docstring = false;
             for (at, line) in text.lines().enumerate() {
+                // A docstring may show what an example prints; doctests hold it to that.
+                let quotes = line.matches("\"\"\"").count();
+                let documented = in_docstring || quotes > 0;
+                in_docstring ^= quotes % 2 == 1;
+                if documented {
+                    continue;
+                }
                 let code = line.split("//").next().unwrap_or("").split('#').next().unwrap_or("");
                 let quoted = code.split('"').step_by(2).collect::<String>();
                 let coefficient = quoted.split(|c: char| !(c.is_ascii_digit() || c == '.' || c == 'e')).any(|word| {

@@ -182,6 +182,10 @@ pub fn ask(text: &str) -> Result<Asked, Error> {
             }
             continue;
         }
+        if name == "uncertainty" {
+            let reason = ShortText::new("uncertainty should be an object of names and half widths");
+            return Err(Error::BadJson { line: 1, column: 1, reason });
+        }
         let raw = match value {
             Read::Number(number) => Raw::Number(*number),
             Read::Text(text) => Raw::Text(text),
@@ -226,9 +230,27 @@ pub fn answer_text(function: &str, text: &str) -> String {
     answer_with_code(function, text).0
 }
 
+/// Ends the name of a function whose working is wanted in Markdown instead of its answer: `"keg_pressure.markdown"`.
+pub const MARKDOWN: &str = ".markdown";
+
+fn markdown_node(function: &'static Function, text: &str) -> Result<Node, Error> {
+    let mut working = Working::default();
+    let _ = function.answer(&read(text)?, &mut working)?;
+    let mut node = start();
+    node.put("function", Node::text(function.name));
+    node.put("markdown", Node::text(working.markdown()));
+    Ok(node)
+}
+
 /// The same with the code of the answer: 0, or that of its error object.
 #[must_use]
 pub fn answer_with_code(function: &str, text: &str) -> (String, i32) {
+    if let Some(function) = function.strip_suffix(MARKDOWN).and_then(functions::named) {
+        return match markdown_node(function, text) {
+            Ok(node) => (write(&node), 0),
+            Err(error) => (write(&with_error(error)), error.code()),
+        };
+    }
     let answered = match (function, functions::named(function)) {
         ("plan", _) => ask(text)
             .map_err(|error| error.nearest_of(super::INPUTS.iter().map(|input| input.key)))
@@ -442,7 +464,6 @@ fn step_node(step: &Step) -> Node {
     node.put("inputs", inputs);
     node.put("result", results);
     node.put("units", units);
-    node.put("latex", Node::text(step.latex()));
     node.put("text", Node::text(step.text()));
     node
 }

@@ -85,9 +85,15 @@ pub(super) fn models_node(function: &Function, request: &Request, context: &crat
     Node::List(all.collect())
 }
 
-/// The estimates of a function's outputs.
+/// Whether an output is a bound, which has no interval: worst cases, and what is at least there.
+fn is_bound(output: &Output) -> bool {
+    output.noun.starts_with("worst") || output.noun.starts_with("least")
+}
+
+/// The estimates of a function's outputs, bounds left out.
 pub(super) fn estimates_node(outputs: &[Output], estimates: &[Estimate]) -> Node {
-    let all = outputs.iter().zip(estimates).map(|(output, estimate)| estimate_node(output.noun, output.key, estimate));
+    let sure = outputs.iter().zip(estimates).filter(|(output, _)| !is_bound(output));
+    let all = sure.map(|(output, estimate)| estimate_node(output.noun, output.key, estimate));
     Node::List(all.collect())
 }
 

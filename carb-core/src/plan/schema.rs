@@ -90,8 +90,9 @@ fn request(inputs: &[Input], whole: bool) -> Node {
     }
     properties.put("uncertainty", see("doubts"));
     let mut node = closed(properties, texts(["carb"]));
-    if whole {
-        let each = required_names(inputs)
+    let names = if whole { required_names(inputs) } else { Vec::new() };
+    if !names.is_empty() {
+        let each = names
             .into_iter()
             .map(|names| one_of(names.into_iter().map(|name| object(vec![("required", texts([name]))])).collect()));
         node.put("allOf", Node::List(each.collect()));

@@ -3,6 +3,7 @@
 use super::dice::Dice;
 use super::{Doubt, Doubts};
 use crate::balance::open::{RESIDUAL_EQUILIBRIUM, RESIDUAL_TABLE};
+use crate::basis::request::Value;
 use crate::basis::{Basis, BasisName, Function, Input, Request, ResidualModel};
 use crate::error::Error;
 use crate::number::sqrt;
@@ -90,9 +91,8 @@ pub fn sources(request: &Request, doubts: &Doubts, inputs: &[Input], default: Ba
     for input in inputs {
         if let Some((name, doubt)) = doubts.of(request, input.key)
             && doubt.half_width() > 0.0
-            && let Some(unit) = name.unit
+            && let Some(Value::Number(value, _)) = request.get(input.key)
         {
-            let value = unit.from_si(request.number(input.key).unwrap_or_default());
             all.push(Source { name, value, doubt, equation: false });
         }
     }
@@ -199,6 +199,8 @@ pub fn first_order(job: Job<'_>, request: &Request, sources: &[Source]) -> Resul
                 Share { source: *source, sensitivity: slope, share }
             })
             .collect();
+        // An equation that was not used says nothing.
+        budget.retain(|part| part.sensitivity != 0.0 || !part.source.equation);
         budget.sort_by(|a, b| b.share.total_cmp(&a.share));
         let standard = if total > 0.0 { sqrt(total) } else { 0.0 };
         let interval = (value - 2.0 * standard, value + 2.0 * standard);

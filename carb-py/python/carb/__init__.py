@@ -6,7 +6,8 @@
 11.2
 
 Functions take names with units and give results with names and units; ``pressure.working()`` shows how a number was
-found, ``pressure.cautions`` what to mind, ``pressure.sources`` where the equations come from.
+found, ``pressure.cautions`` what to mind, ``pressure.sources`` where the equations come from, and
+``pressure.uncertainty(temperature_f="thermometer")`` how sure it is.
 """
 
 from . import _generated
@@ -17,6 +18,7 @@ from ._generated import At
 from ._plan import Plan, plan
 from ._result import CODES, Caution, Result, Source
 from ._table import Table
+from ._uncertainty import Estimate, Uncertainty
 
 at = At
 
@@ -26,10 +28,12 @@ __all__ = [
     "CarbError",
     "CarbWarning",
     "Caution",
+    "Estimate",
     "Plan",
     "Result",
     "Source",
     "Table",
+    "Uncertainty",
     "__version__",
     "at",
     "plan",

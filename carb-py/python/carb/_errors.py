@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
-from typing import ClassVar
+from typing import Any, ClassVar, NoReturn
+
+OPEN = {"low": float("-inf"), "high": float("inf")}
+"""What a limit is on an open side; JSON has no infinity and says null."""
 
 
 class CarbError(ValueError):
@@ -43,3 +46,19 @@ class CarbWarning(UserWarning):
     """Something is to be minded of some elements of an array; there is a subclass for each caution code."""
 
     code: ClassVar[str] = ""
+
+
+def refuse(error: dict[str, Any]) -> NoReturn:
+    """Raises what an error object says, as the core raises it elsewhere."""
+    low, high = (OPEN[end] if end in error and error[end] is None else error.get(end) for end in OPEN)
+    raise CarbError(error["text"], error["code"], error["parameter"], error.get("value"), low, high)
+
+
+def answered(text: str) -> dict[str, Any]:
+    """An answer in JSON, read; raises where it is that there is none."""
+    import json
+
+    whole: dict[str, Any] = json.loads(text)
+    if "error" in whole:
+        refuse(whole["error"])
+    return whole

@@ -7,6 +7,7 @@ from typing import Any
 
 from . import _carb
 from ._result import View, request_text
+from ._uncertainty import doubts_of
 
 
 class Plan(View):
@@ -68,7 +69,9 @@ def plan(request: Mapping[str, Any] | str) -> Plan:
     Parameters
     ----------
     request : mapping or str
-        Names and values, or the same as JSON text (then with ``"carb": 1``).
+        Names and values, or the same as JSON text (then with ``"carb": 1``). ``"uncertainty"`` may hold how far inputs
+        may lie from what was given, as ``Result.uncertainty`` takes it; the plan's ``uncertainty`` then has the
+        intervals of its main answers.
 
     Returns
     -------
@@ -85,9 +88,19 @@ def plan(request: Mapping[str, Any] | str) -> Plan:
     >>> day = carb.plan({"packaged_l": 19.2, "volumes": 2.4, "warmest_c": 20.5, "altitude_m": 240})
     >>> round(day.bottling.priming.mass_g, 1)
     116.2
+
+    >>> sure = carb.plan({**day.request, "uncertainty": {"volumes": 0.1, "packaged_l": "marked_bucket"}}).uncertainty
+    >>> [entry.name for entry in sure.priming.budget if not entry.of_an_equation]
+    ['volumes', 'packaged_l']
     """
     if isinstance(request, str):
         return Plan(request)
     given = dict(request)
-    version = {"carb": given.pop("carb")} if "carb" in given else {}
-    return Plan(request_text({**_carb.request(given), **version}))
+    # These are no names of the vocabulary, so the core takes them in JSON only.
+    apart: dict[str, Any] = {name: given.pop(name) for name in ("carb", "uncertainty") if name in given}
+    doubts = apart.get("uncertainty")
+    if isinstance(doubts, Mapping):
+        apart["uncertainty"] = doubts_of(doubts)
+    elif doubts is None:
+        apart.pop("uncertainty", None)
+    return Plan(request_text({**_carb.request(given), **apart}))

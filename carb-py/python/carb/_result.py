@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 from functools import wraps
-from typing import TYPE_CHECKING, Any, ClassVar, Generic, NamedTuple, NoReturn, TypeVar
+from typing import TYPE_CHECKING, Any, ClassVar, Generic, Literal, NamedTuple, NoReturn, TypeVar
 
 from . import _carb
-from ._errors import CarbError
+from ._errors import CarbError, answered
 
 if TYPE_CHECKING:
     from ._arrays import Elements
+    from ._types import Doubt
+    from ._uncertainty import Uncertainty
 
 T = TypeVar("T")
 CODES: dict[str, int] = dict(_carb.codes())
@@ -239,15 +241,66 @@ class Result(Values, Generic[T]):
         """The working, one step for each equation: equation, formula, inputs, result, units, text."""
         return tuple(map(View, self._details["working"]))
 
-    def working(self) -> str:
-        """The working as text."""
+    def working(self, form: Literal["text", "markdown"] = "text") -> str:
+        """The working as text, or as Markdown with formulas in LaTeX, the meaning of every symbol and the sources."""
+        if form == "markdown":
+            text = _carb.json(f"{self.function}.markdown", request_text(self._single))
+            return str(answered(text)["markdown"])
+        if form != "text":
+            raise CarbError('form should be "text" or "markdown"', CODES["UNKNOWN_CHOICE"], "form")
         return "\n".join(step.text for step in self.steps)
+
+    def uncertainty(self, doubts: Mapping[str, Doubt] | None = None, /, **named: Doubt) -> Uncertainty:
+        """How sure the answer is: an interval of about 95 % for each output, and what makes it how wide.
+
+        Without anything said of the inputs, what the equations alone leave open.
+
+        Parameters
+        ----------
+        doubts : mapping, optional
+            How far inputs may lie from what was given, by name; in any unit, and only of inputs that were given. A
+            number is a half width of about 95 % (k = 2 of a normal distribution), ``{"range": number}`` or
+            ``("range", number)`` one within which every value is as likely, a text a usual instrument such as
+            ``"thermometer"``.
+        **named
+            The same as keywords; they replace what the mapping says under the same name.
+
+        Returns
+        -------
+        Uncertainty
+
+        Raises
+        ------
+        CarbError
+            For what no input has, was not given, is below 0, or an instrument that is not known.
+        TypeError
+            For arrays: take one element.
+
+        Examples
+        --------
+        >>> import carb
+        >>> keg = carb.keg_pressure(volumes=2.5, temperature_f=38, altitude_m=0)
+        >>> keg.uncertainty(temperature_f="thermometer", volumes=("range", 0.1))["gauge_psi"]
+        gauge_kpa = 77.3 (64.9 to 91.2)
+        gauge_bar = 0.773 (0.649 to 0.912)
+        gauge_psi = 11.21 (9.41 to 13.22)
+            solubility_multiplier 43%, volumes 37%, temperature_f 20%
+        """
+        from ._uncertainty import Uncertainty, doubts_of
+
+        asked = {**self._single, "uncertainty": doubts_of({**(doubts or {}), **named})}
+        return Uncertainty(_carb.json(self.function, request_text(asked)))
+
+    @property
+    def _single(self) -> dict[str, Any]:
+        """The request, where it is for one element."""
+        if self._elements is not None:
+            raise TypeError("this belongs to one element: take it from one, such as result[0]")
+        return self.request
 
     def to_json(self) -> str:
         """The whole answer as JSON, the same bytes in every language."""
-        if self._elements is not None:
-            raise TypeError("this belongs to one element: take it from one, such as result[0]")
-        return _carb.json(self.function, request_text(self.request))
+        return _carb.json(self.function, request_text(self._single))
 
     def to_dict(self) -> dict[str, Any]:
         """The whole answer as a dictionary; for arrays, the columns: the outputs by name, and the status."""

@@ -4,14 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from functools import wraps
-from typing import Any, NoReturn, overload
+from typing import Any, overload
 
 from . import _carb
-from ._errors import CarbError
+from ._errors import answered
 from ._result import F, Frozen, View, brief, request_text
-
-OPEN = {"low": float("-inf"), "high": float("inf")}
-"""What a limit is on an open side; JSON has no infinity and says null."""
 
 
 class Table(Frozen, Sequence[View]):
@@ -31,14 +28,9 @@ class Table(Frozen, Sequence[View]):
     _whole: dict[str, Any]
 
     def __init__(self, name: str, request: Mapping[str, Any]) -> None:
-        import json
-
         text = _carb.json(name, request_text(_carb.request(dict(request))))
-        whole = json.loads(text)
-        if "error" in whole:
-            _refuse(whole["error"])
         object.__setattr__(self, "_text", text)
-        object.__setattr__(self, "_whole", whole)
+        object.__setattr__(self, "_whole", answered(text))
 
     @property
     def name(self) -> str:
@@ -134,12 +126,6 @@ class Table(Frozen, Sequence[View]):
 
         head = "".join(f'<th title="{escape(said)}">{name}</th>' for name, said in self.meanings.items())
         return f"<table><tr>{head}</tr>{''.join(f'<tr>{cells(row)}</tr>' for row in self)}</table>"
-
-
-def _refuse(error: dict[str, Any]) -> NoReturn:
-    """Raises what an error object says, as the core raises it elsewhere."""
-    low, high = (OPEN[end] if end in error and error[end] is None else error.get(end) for end in OPEN)
-    raise CarbError(error["text"], error["code"], error["parameter"], error.get("value"), low, high)
 
 
 def table(declared: F) -> F:

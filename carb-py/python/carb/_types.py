@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any, Protocol, TypeAlias
 
 
@@ -13,3 +13,6 @@ class Array(Protocol):
 
 
 Number: TypeAlias = "float | Sequence[float] | Sequence[Sequence[float]] | Array"
+
+Doubt: TypeAlias = "float | str | Mapping[str, float] | tuple[str, float] | None"
+"""How far a value may lie from what was given: a half width, an even one, or the name of a usual instrument."""
