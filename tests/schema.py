@@ -3,6 +3,7 @@
 import json
 import pathlib
 
+from carb import _carb
 from jsonschema import Draft202012Validator
 
 ROOT = pathlib.Path(__file__).resolve().parent.parent
@@ -20,6 +21,21 @@ def main() -> None:
     for path in sorted((ROOT / "docs" / "scenarios").glob("*.json")):
         known["request.plan"].validate(json.loads(path.read_text(encoding="utf-8")))
         requests += 1
+    tables = json.loads(_carb.tables())
+    for entry in tables["functions"] + tables["tables"]:
+        name, example = entry["name"], {"carb": 1, **json.loads(entry["example"])}
+        known[f"request.{name}"].validate(example)
+        known[f"answer.{name}"].validate(json.loads(_carb.json(name, json.dumps(example))))
+    for function in tables["functions"]:
+        # The same with how sure it is.
+        name, asked = function["name"], {"carb": 1, **json.loads(function["example"]), "uncertainty": {}}
+        known[f"request.{name}"].validate(asked)
+        answer = json.loads(_carb.json(name, json.dumps(asked)))
+        known[f"answer.{name}"].validate(answer)
+        assert "uncertainty" in answer
+        requests, answers = requests + 2, answers + 2
+    demo = (ROOT / "docs" / "scenarios" / "harbour_ale.json").read_text(encoding="utf-8")
+    known["answer.plan"].validate(json.loads(_carb.json("plan", demo)))
     for line in (ROOT / "tests" / "conformance" / "cases.tsv").read_text(encoding="utf-8").splitlines()[1:]:
         function, _, code, *_, request, answer = line.split("\t")
         known[f"answer.{function}"].validate(json.loads(answer))

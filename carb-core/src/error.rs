@@ -1,5 +1,6 @@
 //! Errors: what was wrong, what is allowed, what to do. The numeric codes are shared by every face and never change.
 
+use crate::quantity::field::HIGHEST_PRESSURE;
 use crate::quantity::{Dimension, Key, Name, ShortText, Unit};
 use core::fmt;
 
@@ -432,6 +433,12 @@ impl fmt::Display for Error {
                 f,
                 "at {parameter} = {} the liquid fills its package, and the pressure has no limit but the glass: leave more headspace, or keep it cooler",
                 Short(value, parameter.unit)
+            ),
+            // Below the pressure at which every answer ends, it is the model that ends.
+            Error::PressureTooHigh { parameter, limit } if limit < HIGHEST_PRESSURE => write!(
+                f,
+                "{parameter} leads to more than {} absolute, where this solubility model ends: check the unit, or choose another model, such as \"water_core\"",
+                Short(limit, Some(&crate::quantity::unit::BAR))
             ),
             Error::PressureTooHigh { parameter, limit } => write!(
                 f,

@@ -356,6 +356,11 @@ fn tables_refuse_what_they_do_not_take() {
         let error = spread.rows(&set_all(&pairs).unwrap(), &mut |_| {}).expect_err("no state");
         assert_eq!(error.code(), expected, "{error}");
     }
+    let end = [("abs_bar", Number(29.0)), ("temperature_c", Number(0.0)), ("model", Word("chart_quadratic"))];
+    assert_eq!(
+        refused("dissolved_co2", &end, &["abs_bar", "model ends", "water_core"]).code(),
+        code::PRESSURE_TOO_HIGH
+    );
     // Where a model has no answer, its row says so by what is missing.
     let mut missing = 0;
     let cold = set_all(&[("abs_bar", 29.0), ("temperature_c", 0.0)]).unwrap();
