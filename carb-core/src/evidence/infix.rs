@@ -267,6 +267,32 @@ pub fn latex_symbol(name: &str) -> String {
 }
 
 impl Expression {
+    /// Whether this is a chain of products and quotients by plain factors, which reads best as one fraction.
+    fn is_plain_chain(&self) -> bool {
+        match self {
+            Expression::Binary('*' | '/', left, right) => {
+                matches!(**right, Expression::Number(_) | Expression::Symbol(_)) && left.is_plain_chain()
+            }
+            // What the chain begins with may be anything.
+            _ => true,
+        }
+    }
+
+    /// The factors of a chain, above and below the line.
+    fn chain<'a>(&'a self, above: &mut Vec<&'a Expression>, below: &mut Vec<&'a Expression>) {
+        match self {
+            Expression::Binary('*', left, right) => {
+                left.chain(above, below);
+                above.push(right);
+            }
+            Expression::Binary('/', left, right) => {
+                left.chain(above, below);
+                below.push(right);
+            }
+            first => above.push(first),
+        }
+    }
+
     /// The expression in LaTeX.
     pub fn latex(&self) -> String {
         use alloc::format;
@@ -281,6 +307,18 @@ impl Expression {
             }),
             Expression::Symbol(name) => latex_symbol(name),
             Expression::Negative(inner) => format!("-{}", bracketed(inner, 2)),
+            Expression::Binary('/', ..) if self.is_plain_chain() => {
+                let (mut above, mut below) = (Vec::new(), Vec::new());
+                self.chain(&mut above, &mut below);
+                let product = |factors: Vec<&Expression>| {
+                    let set: Vec<String> = match factors.as_slice() {
+                        [one] => alloc::vec![one.latex()],
+                        more => more.iter().map(|factor| bracketed(factor, 1)).collect(),
+                    };
+                    set.join(" \\cdot ")
+                };
+                format!("\\frac{{{}}}{{{}}}", product(above), product(below))
+            }
             Expression::Binary('/', above, below) => format!("\\frac{{{}}}{{{}}}", above.latex(), below.latex()),
             Expression::Binary('^', base, power) => format!("{}^{{{}}}", bracketed(base, 4), power.latex()),
             Expression::Binary('*', left, right) => {
