@@ -45,6 +45,7 @@ sources! {
     NIELSEN = "nielsen2007" "Nielsen et al. 2007, Balling's Formula - scrutiny of a brewing dogma, Brauwelt International";
     HUXLEY = "huxley1872" "Huxley 1872, Yeast, Popular Science Monthly 1 (on Pasteur 1860)";
     USDA = "usda2014" "USDA National Nutrient Database, release SR27, 2014";
+    USDA_28 = "usda2015" "USDA National Nutrient Database, release SR28, 2015 (from a secondary text)";
     WHITE = "white1962" "White et al. 1962, Composition of American Honeys, USDA Technical Bulletin 1261";
     OXFORD_BEER = "oliver2011" "Oliver (ed.) 2011, The Oxford Companion to Beer, fermentability and bottle sizes";
     TORRENT = "torrent2006" "Torrent (EBC analysis committee) 2006, BrewingScience 59 (partial molar volume of CO2 in beer)";

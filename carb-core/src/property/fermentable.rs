@@ -3,7 +3,9 @@
 use super::constant::{CO2_MOLAR_MASS, WATER_DENSITY_20};
 use crate::evidence::Source;
 use crate::evidence::equation::{Equation, Measure, Standing, Symbol, limited, symbol};
-use crate::evidence::source::{ASBC_GRAVITY, ATOMIC_WEIGHTS, FLOOD, HUXLEY, MOHOS, NIELSEN, OXFORD_BEER, USDA, WHITE};
+use crate::evidence::source::{
+    ASBC_GRAVITY, ATOMIC_WEIGHTS, FLOOD, HUXLEY, MOHOS, NIELSEN, OXFORD_BEER, USDA, USDA_28, WHITE,
+};
 use crate::number::sqrt;
 use crate::quantity::unit::{FACTOR, GRAMS_PER_LITRE, PERCENT, SPECIFIC_GRAVITY, US_GALLON};
 
@@ -140,7 +142,7 @@ pub struct Fermentable {
     pub sugars: Sugars,
     /// Density of a syrup or a juice, kg/m3, where a source gives it.
     pub density: Option<f64>,
-    /// Yields that samples of the product span, g CO2 per g.
+    /// Yields that samples of the product span, g CO2 per g; for fruit and juices judgement, about 6 % either way.
     pub yield_range: (f64, f64),
     /// Where the composition comes from; `None` for common practice and for a sugar of the caller's own.
     pub source: Option<&'static Source>,
@@ -475,7 +477,7 @@ pub static FERMENTABLES: &[Fermentable] = &[
         hexose: 68.0,
         disaccharide: 0.0,
         yields: (0.32, 0.37),
-        source: Some(&USDA),
+        source: Some(&USDA_28),
         standing: Standing::ConfirmedFromMemory,
     }
     .made(),

@@ -1944,7 +1944,7 @@ def sources(**unknown: Any) -> Table:
     --------
     >>> import carb
     >>> len(carb.sources())
-    46
+    47
     """
     raise NotImplementedError  # The decorator answers.
 
