@@ -1047,9 +1047,8 @@ int32_t carb_added_co2_n(const struct carb_inputs *inputs,
 //
 // Required: temperature_c.
 //
-// Optional: sg (that of the composition), viscosity_multiplier (usual for the drink: water 1, beer, cider and mead
-// 1.6, wine 1.7, soft drink 1.3), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l
-// (usual for the drink, and noted).
+// Optional: sg (that of the composition), viscosity_multiplier (usual for the drink, as the working shows),
+// beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the drink, and noted).
 int32_t carb_drink_properties(const struct carb_inputs *inputs,
                               struct carb_drink_properties_result *result,
                               struct carb_error *error);
@@ -1128,8 +1127,9 @@ int32_t carb_inputs_choose(struct carb_inputs *inputs,
 // 1 if the name is that of a member of carb_inputs, which carb_inputs_set sets without conversion; 0 if it is another.
 int32_t carb_is_first_name(const char *name);
 
-// Answers a request of a function, or of "plan": JSON in, JSON out. The request need not end with a NUL; the answer
-// does. needed receives the bytes of the answer, its NUL included. Returns CARB_OK, or the code of the error that the
+// Answers a request of a function, of a table, or of "plan": JSON in, JSON out. A request may hold "uncertainty", half
+// widths by the names of inputs; a function's name with ".markdown" behind it gives its working in Markdown. The request
+// need not end with a NUL; the answer does. needed receives the bytes of the answer, its NUL included. Returns CARB_OK, or the code of the error that the
 // answer tells (it is written all the same), or CARB_BUFFER_TOO_SMALL; with capacity 0 the buffer may be NULL.
 int32_t carb_json(const char *function,
                   const char *request,

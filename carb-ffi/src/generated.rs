@@ -1331,9 +1331,8 @@ static DRINK_PROPERTIES: Shape = Shape {
 ///
 /// Required: temperature_c.
 ///
-/// Optional: sg (that of the composition), viscosity_multiplier (usual for the drink: water 1, beer, cider and mead
-/// 1.6, wine 1.7, soft drink 1.3), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l
-/// (usual for the drink, and noted).
+/// Optional: sg (that of the composition), viscosity_multiplier (usual for the drink, as the working shows),
+/// beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the drink, and noted).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_drink_properties(
     inputs: *const carb_inputs,

@@ -55,8 +55,9 @@ impl Buffer {
     }
 }
 
-/// Answers a request of a function, or of "plan": JSON in, JSON out. The request need not end with a NUL; the answer
-/// does. needed receives the bytes of the answer, its NUL included. Returns CARB_OK, or the code of the error that the
+/// Answers a request of a function, of a table, or of "plan": JSON in, JSON out. A request may hold "uncertainty", half
+/// widths by the names of inputs; a function's name with ".markdown" behind it gives its working in Markdown. The request
+/// need not end with a NUL; the answer does. needed receives the bytes of the answer, its NUL included. Returns CARB_OK, or the code of the error that the
 /// answer tells (it is written all the same), or CARB_BUFFER_TOO_SMALL; with capacity 0 the buffer may be NULL.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_json(

@@ -28,18 +28,21 @@ use crate::evidence::{Level, NoSteps, Notes, Steps, Working};
 use crate::kegging;
 use crate::property::fermentable::{self, FERMENTABLES, Fermentable};
 use crate::quantity::{Carbonation, Concentration, Key, Mass, Percent, Temperature};
-use crate::table::functions::{CUSTOM, USUAL_ROOM, carbonation, note_headspace, wanted, warmest};
+use crate::table::functions::{
+    ABV, BEVERAGE, CUSTOM, EXTRACT, FERMENTABLE, RESIDUAL, SEA_LEVEL, SOLUBILITY, USUAL_ROOM, YEAST, YIELD_FACTOR,
+    carbonation, note_headspace, wanted, warmest,
+};
 use alloc::vec::Vec;
 pub use sure::{Sure, plan_with};
 
 /// The inputs of a plan.
 pub static INPUTS: &[Input] = &[
     optional(Key::Title, "no title"),
-    optional(Key::Beverage, "beer"),
-    optional(Key::Abv, "usual for the drink, and noted"),
-    optional(Key::Extract, "usual for the drink, and noted"),
-    optional(Key::Fermentable, "0 for beer and water, and noted; needed for other drinks with living yeast"),
-    optional(Key::Yeast, "live"),
+    BEVERAGE,
+    ABV,
+    EXTRACT,
+    FERMENTABLE,
+    YEAST,
     required(Key::Packaged),
     required(Key::Carbonation),
     required(Key::Warmest),
@@ -50,7 +53,7 @@ pub static INPUTS: &[Input] = &[
     optional(Key::HotDay, "35 °C"),
     one_of("ambient", Key::Altitude),
     one_of("ambient", Key::Ambient),
-    optional(Key::SeaLevel, "101.325 kPa, the standard atmosphere"),
+    SEA_LEVEL,
     optional(Key::Headspace, "4 % of the liquid, and noted"),
     optional(Key::Sugar, "sucrose"),
     optional(Key::SugarWater, CUSTOM),
@@ -62,9 +65,9 @@ pub static INPUTS: &[Input] = &[
     optional(Key::ResidualModel, "that of the basis"),
     optional(Key::Yield, "that of the basis"),
     optional(Key::CountHeadspace, "that of the basis"),
-    optional(Key::SolubilityFactor, "1"),
-    optional(Key::ResidualFactor, "1"),
-    optional(Key::YieldFactor, "1"),
+    SOLUBILITY,
+    RESIDUAL,
+    YIELD_FACTOR,
     optional(Key::Working, "false"),
 ];
 

@@ -52,24 +52,28 @@ const fn under(noun: &'static str, key: Key) -> Output {
 const AIR: &str = "ambient";
 const ALTITUDE: Input = one_of(AIR, Key::Altitude);
 const AMBIENT: Input = one_of(AIR, Key::Ambient);
-const SEA_LEVEL: Input = optional(Key::SeaLevel, "101.325 kPa, the standard atmosphere");
-const BEVERAGE: Input = optional(Key::Beverage, "beer");
-const ABV: Input = optional(Key::Abv, "usual for the drink, and noted");
-const EXTRACT: Input = optional(Key::Extract, "usual for the drink, and noted");
-const FERMENTABLE: Input =
+pub(crate) const GAUGE_ALTITUDE: Input =
+    optional(Key::Altitude, "needed with a gauge pressure, unless ambient is given");
+pub(crate) const GAUGE_AMBIENT: Input =
+    optional(Key::Ambient, "needed with a gauge pressure, unless altitude is given");
+pub(crate) const SEA_LEVEL: Input = optional(Key::SeaLevel, "101.325 kPa, the standard atmosphere");
+pub(crate) const BEVERAGE: Input = optional(Key::Beverage, "beer");
+pub(crate) const ABV: Input = optional(Key::Abv, "usual for the drink, and noted");
+pub(crate) const EXTRACT: Input = optional(Key::Extract, "usual for the drink, and noted");
+pub(crate) const FERMENTABLE: Input =
     optional(Key::Fermentable, "0 for beer and water, and noted; needed for other drinks with living yeast");
-const YEAST: Input = optional(Key::Yeast, "live");
+pub(crate) const YEAST: Input = optional(Key::Yeast, "live");
 const MODEL: Input = optional(Key::Model, "that of the basis for the drink");
 const RESIDUAL_MODEL: Input = optional(Key::ResidualModel, "that of the basis");
-const SOLUBILITY: Input = optional(Key::SolubilityFactor, "1");
-const RESIDUAL: Input = optional(Key::ResidualFactor, "1");
+pub(crate) const SOLUBILITY: Input = optional(Key::SolubilityFactor, "1");
+pub(crate) const RESIDUAL: Input = optional(Key::ResidualFactor, "1");
 const YIELD: Input = optional(Key::Yield, "that of the basis: 100 by the handbook, 95 by the balance");
-const YIELD_FACTOR: Input = optional(Key::YieldFactor, "1");
+pub(crate) const YIELD_FACTOR: Input = optional(Key::YieldFactor, "1");
 const COUNT_HEADSPACE: Input = optional(Key::CountHeadspace, "that of the basis");
 /// What is said of the parts of a sugar of the caller's own.
 pub(crate) const CUSTOM: &str = "only with a custom sugar";
 const SCALE: Input = optional(Key::ExtractScale, "asbc");
-const HANDBOOK: Input = optional(Key::Basis, "handbook");
+pub(crate) const HANDBOOK: Input = optional(Key::Basis, "handbook");
 const PHYSICAL: Input = optional(Key::Basis, "physical");
 
 const CARBONATION_NEEDED: &str = "say how much CO2 is meant, in volumes or co2_g_per_l";
@@ -98,8 +102,8 @@ pub static DISSOLVED_CO2: Function = Function {
         one_of("pressure", Key::Gauge),
         one_of("pressure", Key::Absolute),
         required(Key::Temperature),
-        optional(Key::Altitude, "needed with a gauge pressure, unless ambient is given"),
-        optional(Key::Ambient, "needed with a gauge pressure, unless altitude is given"),
+        GAUGE_ALTITUDE,
+        GAUGE_AMBIENT,
         SEA_LEVEL,
         BEVERAGE,
         ABV,
@@ -592,10 +596,7 @@ pub static DRINK_PROPERTIES: Function = Function {
     inputs: &[
         required(Key::Temperature),
         optional(Key::Gravity, "that of the composition"),
-        optional(
-            Key::RelativeViscosity,
-            "usual for the drink: water 1, beer, cider and mead 1.6, wine 1.7, soft drink 1.3",
-        ),
+        optional(Key::RelativeViscosity, "usual for the drink, as the working shows"),
         BEVERAGE,
         ABV,
         EXTRACT,

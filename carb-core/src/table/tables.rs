@@ -1,8 +1,10 @@
 //! The tables: functions whose answer is rows. Some list what the library knows, some work their rows out from a request.
 
-use super::functions::{carbonation, temperature};
+use super::functions::{
+    ABV, BEVERAGE, EXTRACT, GAUGE_ALTITUDE, GAUGE_AMBIENT, HANDBOOK, SEA_LEVEL, SOLUBILITY, carbonation, temperature,
+};
 use crate::balance::spread::{self, State};
-use crate::basis::function::{Input, one_of, optional, required};
+use crate::basis::function::{Input, one_of, required};
 use crate::basis::{BasisName, Request};
 use crate::error::Error;
 use crate::evidence::Source;
@@ -147,14 +149,14 @@ pub static SOLUBILITY_MODELS: Table = Table {
         one_of("state", Key::Absolute),
         one_of("state", Key::Carbonation),
         required(Key::Temperature),
-        optional(Key::Altitude, "needed with a gauge pressure, unless ambient is given"),
-        optional(Key::Ambient, "needed with a gauge pressure, unless altitude is given"),
-        optional(Key::SeaLevel, "101.325 kPa, the standard atmosphere"),
-        optional(Key::Beverage, "beer"),
-        optional(Key::Abv, "usual for the drink"),
-        optional(Key::Extract, "usual for the drink"),
-        optional(Key::Basis, "handbook"),
-        optional(Key::SolubilityFactor, "1"),
+        GAUGE_ALTITUDE,
+        GAUGE_AMBIENT,
+        SEA_LEVEL,
+        BEVERAGE,
+        ABV,
+        EXTRACT,
+        HANDBOOK,
+        SOLUBILITY,
     ],
     example: r#"{"volumes": 2.5, "temperature_f": 38, "altitude_m": 0}"#,
     columns: &[

@@ -4,6 +4,7 @@ use crate::basis::request::Value;
 use crate::basis::{Function, Request};
 use crate::error::Error;
 use crate::quantity::field::COUNT;
+use crate::quantity::unit::{CELSIUS, GRAM, GRAMS_PER_LITRE, KILOPASCAL, LITRE, PERCENT, PSI, SPECIFIC_GRAVITY};
 use crate::quantity::{Key, Name, ShortText, Unit};
 
 /// How far a value may lie from what was given, in the unit of its name.
@@ -152,8 +153,6 @@ pub struct Instrument {
     /// In which unit.
     pub unit: &'static Unit,
 }
-
-use crate::quantity::unit::{CELSIUS, GRAM, GRAMS_PER_LITRE, KILOPASCAL, LITRE, PERCENT, PSI, SPECIFIC_GRAVITY};
 
 /// The instruments.
 pub static INSTRUMENTS: &[Instrument] = &[

@@ -1450,7 +1450,7 @@ def drink_properties(
         Specific gravity 20/20 °C. From 0.98 to 1.165 in ``sg``. Default: that of the composition.
     viscosity_multiplier : float or array, optional
         Viscosity of the drink over that of water. From 0.5 to 10 in ``viscosity_multiplier``. Default: usual
-        for the drink: water 1, beer, cider and mead 1.6, wine 1.7, soft drink 1.3.
+        for the drink, as the working shows.
     beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
         What the drink is. Default: beer.
     abv_percent : float or array, optional
@@ -1680,10 +1680,10 @@ def solubility_models(
     beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
         What the drink is. Default: beer.
     abv_percent : float, optional
-        Alcohol by volume. From 0 to 25 in ``abv_percent``. Default: usual for the drink.
+        Alcohol by volume. From 0 to 25 in ``abv_percent``. Default: usual for the drink, and noted.
     extract_g_per_l : float, optional
         Everything dissolved except CO2 and alcohol: it lowers the solubility of CO2. From 0 to 400 in
-        ``extract_g_per_l``. Default: usual for the drink.
+        ``extract_g_per_l``. Default: usual for the drink, and noted.
     basis : {"handbook", "physical"}, optional
         The set of assumptions to start from. Default: handbook.
     solubility_multiplier : float, optional
