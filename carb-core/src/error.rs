@@ -1,6 +1,7 @@
 //! Errors: what was wrong, what is allowed, what to do. The numeric codes are shared by every face and never change.
 
 use crate::quantity::field::HIGHEST_PRESSURE;
+use crate::quantity::unit::{LITRE, US_GALLON};
 use crate::quantity::{Dimension, Key, Name, ShortText, Unit};
 use core::fmt;
 
@@ -148,6 +149,36 @@ pub enum Error {
         /// How long one is.
         given: usize,
     },
+    /// A list of a request is too long.
+    TooManyRows {
+        /// Which.
+        list: &'static str,
+        /// How many rows it may have.
+        most: usize,
+    },
+    /// A list that a function needs has no rows, or that it does not take has some.
+    WrongList {
+        /// Which.
+        list: &'static str,
+        /// What to do.
+        advice: &'static str,
+    },
+    /// The bottles at hand do not hold the drink; m3.
+    BottlesShort {
+        /// The drink.
+        packaged: f64,
+        /// What the bottles hold.
+        held: f64,
+    },
+    /// More sugar than so much water dissolves; m3.
+    WaterShort {
+        /// Its name.
+        parameter: Name,
+        /// The water given.
+        value: f64,
+        /// The least that dissolves the sugar.
+        low: f64,
+    },
 }
 
 macro_rules! codes {
@@ -204,6 +235,14 @@ codes! {
     WRONG_VERSION = -19;
     /// Arrays of different lengths.
     UNEVEN_ARRAYS = -20;
+    /// A list that is too long.
+    TOO_MANY_ROWS = -21;
+    /// A list that is needed and empty, or not taken and given.
+    WRONG_LIST = -22;
+    /// Bottles that do not hold the drink.
+    BOTTLES_SHORT = -23;
+    /// More sugar than the water dissolves.
+    WATER_SHORT = -24;
 }
 
 impl Error {
@@ -230,6 +269,10 @@ impl Error {
             Error::BadJson { .. } => code::BAD_JSON,
             Error::WrongVersion => code::WRONG_VERSION,
             Error::UnevenArrays { .. } => code::UNEVEN_ARRAYS,
+            Error::TooManyRows { .. } => code::TOO_MANY_ROWS,
+            Error::WrongList { .. } => code::WRONG_LIST,
+            Error::BottlesShort { .. } => code::BOTTLES_SHORT,
+            Error::WaterShort { .. } => code::WATER_SHORT,
         }
     }
 
@@ -249,7 +292,8 @@ impl Error {
             | Error::PressureTooLow { parameter, .. }
             | Error::VesselFull { parameter, .. }
             | Error::PressureTooHigh { parameter, .. }
-            | Error::NotConverged { parameter } => parameter.spelling(),
+            | Error::NotConverged { parameter }
+            | Error::WaterShort { parameter, .. } => parameter.spelling(),
             Error::Missing { parameter, .. } | Error::UnknownChoice { parameter, .. } => {
                 Name::first(parameter).spelling()
             }
@@ -260,6 +304,8 @@ impl Error {
             Error::BadJson { .. } => ShortText::new("request"),
             Error::WrongVersion => ShortText::new("carb"),
             Error::UnevenArrays { .. } => ShortText::new("arrays"),
+            Error::TooManyRows { list, .. } | Error::WrongList { list, .. } => ShortText::new(list),
+            Error::BottlesShort { .. } => ShortText::new("bottles"),
         }
     }
 
@@ -270,6 +316,7 @@ impl Error {
             Error::OutOfRange { parameter, value, .. }
             | Error::TargetBelowHeld { parameter, value, .. }
             | Error::PressureTooLow { parameter, value, .. }
+            | Error::WaterShort { parameter, value, .. }
             | Error::VesselFull { parameter, value } => Some(in_unit(parameter, value)),
             _ => None,
         }
@@ -283,7 +330,7 @@ impl Error {
             }
             Error::OutOfRange { parameter, low, high, .. } => Some((in_unit(parameter, low), in_unit(parameter, high))),
             Error::TargetBelowHeld { parameter, held, .. } => Some((in_unit(parameter, held), f64::INFINITY)),
-            Error::PressureTooLow { parameter, low, .. } => Some((in_unit(parameter, low), f64::INFINITY)),
+            Error::PressureTooLow { parameter, low, .. } | Error::WaterShort { parameter, low, .. } => Some((in_unit(parameter, low), f64::INFINITY)),
             _ => None,
         }
     }
@@ -306,6 +353,7 @@ impl Error {
             | Error::TargetBelowHeld { parameter, .. }
             | Error::PressureTooLow { parameter, .. }
             | Error::VesselFull { parameter, .. }
+            | Error::WaterShort { parameter, .. }
             | Error::PressureTooHigh { parameter, .. }
             | Error::NotConverged { parameter } => {
                 if let Some(name) = as_given(parameter.key) {
@@ -454,6 +502,22 @@ impl fmt::Display for Error {
             Error::UnevenArrays { expected, given } => {
                 write!(f, "an array has {given} elements where the others have {expected}: give 1 or {expected}")
             }
+            Error::TooManyRows { list, most } => write!(f, "{list} has more than {most} rows: put like rows together"),
+            Error::WrongList { list, advice } => write!(f, "{list}: {advice}"),
+            Error::BottlesShort { packaged, held } => write!(
+                f,
+                "the bottles at hand hold {:.2} L, and {:.2} L of drink wait: {:.2} L ({:.2} US gal) are short; add bottles, or keg the rest",
+                LITRE.from_si(held),
+                LITRE.from_si(packaged),
+                LITRE.from_si(packaged - held),
+                US_GALLON.from_si(packaged - held)
+            ),
+            Error::WaterShort { parameter, value, low } => write!(
+                f,
+                "{parameter} = {} does not dissolve the sugar, which takes {}: take more water, or dissolve it warmer",
+                Short(value, parameter.unit),
+                Short(low, parameter.unit)
+            ),
             Error::WrongVersion => f.write_str("the request should name the one version there is, {\"carb\": 1, ...}"),
         }
     }

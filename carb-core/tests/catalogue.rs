@@ -246,7 +246,8 @@ fn definition(unit: &Unit) -> (Ratio, Ratio) {
         "kg_per_m3" | "pa_s" | "m2_per_s" | "g_per_g" => (ONE, NONE),
         "mpa_s" | "cp" => ((1, 1000), NONE),
         "lb_per_ft3" => (over(POUND, times((12 * 12 * 12, 1), INCH_CUBED)), NONE),
-        "percent" | "sg" | "plato" | "multiplier" => (ONE, NONE),
+        "percent" | "sg" | "plato" | "multiplier" | "count" => (ONE, NONE),
+        "million_per_ml" => ((1_000_000_000_000, 1), NONE),
         "kpa" => ((1000, 1), NONE),
         "bar" => ((100_000, 1), NONE),
         "psi" => (over(times(POUND, GRAVITY), times(INCH, INCH)), NONE),
@@ -304,7 +305,8 @@ fn every_scale_is_the_double_nearest_to_its_definition() {
         assert!(!nearest(unit.scale.next_up(), scale) && !nearest(unit.scale.next_down(), scale), "{}", unit.name);
         assert!(!unit.definition.is_empty() && !unit.source.is_empty(), "{}", unit.name);
         // A plain factor is printed as a plain number.
-        assert_eq!(unit.symbol.is_empty(), unit.dimension == Dimension::Multiplier, "{}", unit.name);
+        let plain = matches!(unit.dimension, Dimension::Multiplier | Dimension::Count);
+        assert_eq!(unit.symbol.is_empty(), plain, "{}", unit.name);
     }
 }
 

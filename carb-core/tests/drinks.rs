@@ -3,7 +3,7 @@
 #![allow(clippy::disallowed_methods)]
 
 use carb_core::basis::request::{Raw, Request};
-use carb_core::basis::{Context, Kind};
+use carb_core::basis::{Context, Kind, Lists};
 use carb_core::evidence::NoSteps;
 use carb_core::property::fermentable::{FERMENTABLES, Fermentable};
 use carb_core::property::gravity::{Scale, near_gravity};
@@ -479,7 +479,7 @@ fn the_spread_of_models_is_that_of_the_single_answers() {
                 assert!((ask("keg_pressure", &keg, "gauge_pa") / gauge - 1.0).abs() <= 1e-9, "{model}");
                 seen.push((*model, c, p));
             };
-            table.rows(&request, &mut tell).unwrap();
+            table.rows(&request, &Lists::new(), &mut tell).unwrap();
             let context: Context = request.context(carb_core::basis::BasisName::Handbook).unwrap();
             assert_eq!(seen[0].0, context.model().name(), "the basis's own model comes first");
             assert_eq!(seen.len(), kind.models().len());

@@ -3,7 +3,7 @@
 
 use carb_core::Error;
 use carb_core::basis::request::{Raw, Value, choices};
-use carb_core::basis::{Answer, Need, Request, Values};
+use carb_core::basis::{Answer, Lists, Need, Request, Values};
 use carb_core::error::code;
 use carb_core::evidence::{Level, NoSteps};
 use carb_core::plan::plan;
@@ -60,6 +60,20 @@ fn usual(function: &str) -> Vec<(&'static str, f64)> {
             vec![("volumes", 2.4), ("temperature_c", 30.0), ("headspace_percent", 4.0), ("altitude_m", 0.0)]
         }
         "package_carbonation" => vec![("gauge_bar", 1.8), ("temperature_c", 20.0), ("altitude_m", 0.0)],
+        "primed_carbonation" => vec![("mass_g", 116.0), ("warmest_c", 20.0), ("packaged_l", 19.0), ("altitude_m", 0.0)],
+        "priming_wort" => vec![
+            ("volumes", 2.5),
+            ("warmest_c", 20.0),
+            ("packaged_l", 19.0),
+            ("wort_original_plato", 12.0),
+            ("limit_attenuation_percent", 65.0),
+            ("altitude_m", 0.0),
+        ],
+        "priming_syrup" => vec![("mass_g", 116.0), ("syrup_water_l", 0.35), ("dissolving_c", 20.0)],
+        "conditioning" => vec![("room_c", 20.0), ("time_d", 7.0), ("yeast_million_per_ml", 1.0)],
+        "conditioning_time" => vec![("room_c", 20.0), ("progress_percent", 95.0), ("abv_percent", 5.0)],
+        "reyeasting" => vec![("packaged_l", 19.0), ("yeast_million_per_ml", 1.0)],
+        "final_gravity" => vec![("original_sg", 1.048), ("expected_attenuation_percent", 78.0)],
         "gravity" => vec![("sg", 1.048)],
         "attenuation" => vec![("original_sg", 1.048), ("current_plato", 2.6)],
         "gravity_co2" => vec![("current_sg", 1.013), ("final_sg", 1.012)],
@@ -342,7 +356,7 @@ fn tables_refuse_what_they_do_not_take() {
         let mut wrong = Request::new();
         wrong.set("hot_day_c", Raw::Number(30.0)).unwrap();
         let mut rows = 0;
-        let error = table.rows(&wrong, &mut |_| rows += 1).expect_err(table.name);
+        let error = table.rows(&wrong, &Lists::new(), &mut |_| rows += 1).expect_err(table.name);
         assert_eq!((error.code(), rows), (code::NOT_TAKEN, 0));
     }
     let spread = tables::named("solubility_models").unwrap();
@@ -353,7 +367,7 @@ fn tables_refuse_what_they_do_not_take() {
         (vec![("gauge_bar", 1.0), ("volumes", 2.0), ("temperature_c", 4.0), ("altitude_m", 0.0)], code::EXCLUDED),
         (vec![("abs_bar", 90.0), ("temperature_c", 4.0)], code::OUT_OF_RANGE),
     ] {
-        let error = spread.rows(&set_all(&pairs).unwrap(), &mut |_| {}).expect_err("no state");
+        let error = spread.rows(&set_all(&pairs).unwrap(), &Lists::new(), &mut |_| {}).expect_err("no state");
         assert_eq!(error.code(), expected, "{error}");
     }
     let end = [("abs_bar", Number(29.0)), ("temperature_c", Number(0.0)), ("model", Word("chart_quadratic"))];
@@ -364,7 +378,7 @@ fn tables_refuse_what_they_do_not_take() {
     // Where a model has no answer, its row says so by what is missing.
     let mut missing = 0;
     let cold = set_all(&[("abs_bar", 29.0), ("temperature_c", 0.0)]).unwrap();
-    spread.rows(&cold, &mut |cells| missing += usize::from(cells[2] == Cell::Missing)).unwrap();
+    spread.rows(&cold, &Lists::new(), &mut |cells| missing += usize::from(cells[2] == Cell::Missing)).unwrap();
     assert_eq!(missing, 1, "the quadratic ends before 29 bar");
 }
 
@@ -460,33 +474,33 @@ fn ten_grams_of_sugar_left_are_2_6_volumes_and_a_danger() {
             ("packaged_l", 19.0),
             ("altitude_m", 0.0),
         ];
-        plan(&request(&pairs.map(|(name, value)| (name, Number(value)))).unwrap()).unwrap()
+        plan(&request(&pairs.map(|(name, value)| (name, Number(value)))).unwrap(), &Lists::new()).unwrap()
     };
     let sweet = day(10.0);
     assert!(sweet.danger());
-    for place in &sweet.storage {
+    for place in &sweet.bottling.storage {
         let answer = place.pressure.answer.as_ref().unwrap();
         assert!(answer.notes.cautions.has("fermentable_danger"), "{}", place.place);
     }
     let dry = day(0.0);
-    assert!(dry.storage.iter().all(|s| !s.pressure.answer.as_ref().unwrap().notes.cautions.has("fermentable_danger")));
+    assert!(dry.bottling.storage.iter().all(|s| !s.pressure.answer.as_ref().unwrap().notes.cautions.has("fermentable_danger")));
 }
 
 #[test]
 fn a_cask_ale_that_needs_no_sugar_still_gets_its_keg() {
     // Kept at 4 °C it holds 1.48 volumes; served at 12 °C, 1.3 volumes need a little pressure.
     let pairs = [("volumes", 1.3), ("warmest_c", 4.0), ("serving_c", 12.0), ("packaged_l", 40.0), ("altitude_m", 0.0)];
-    let day = plan(&request(&pairs.map(|(name, value)| (name, Number(value)))).unwrap()).unwrap();
-    assert_eq!(day.priming.answer.as_ref().unwrap_err().code(), code::TARGET_BELOW_HELD);
+    let day = plan(&request(&pairs.map(|(name, value)| (name, Number(value)))).unwrap(), &Lists::new()).unwrap();
+    assert_eq!(day.bottling.priming.answer.as_ref().unwrap_err().code(), code::TARGET_BELOW_HELD);
     // Without sugar it is what it is: the bottles' pressures are those of the drink as it stands.
-    assert!(day.storage.iter().all(|s| s.pressure.value().is_some_and(|p| p.dissolved.volumes() < 1.5)));
-    assert!(day.residual.answer.is_ok());
+    assert!(day.bottling.storage.iter().all(|s| s.pressure.value().is_some_and(|p| p.dissolved.volumes() < 1.5)));
+    assert!(day.bottling.residual.answer.is_ok());
     assert!(day.regulator.value().unwrap().gauge.si() > 0.0);
 
     // And the other way round: without the warmest temperature there is no dose, but there is a keg.
     let pairs = [("volumes", 2.4), ("packaged_l", 40.0), ("altitude_m", 0.0)];
-    let day = plan(&request(&pairs.map(|(name, value)| (name, Number(value)))).unwrap()).unwrap();
-    assert_eq!(day.priming.answer.as_ref().unwrap_err().parameter().as_str(), "warmest_c");
+    let day = plan(&request(&pairs.map(|(name, value)| (name, Number(value)))).unwrap(), &Lists::new()).unwrap();
+    assert_eq!(day.bottling.priming.answer.as_ref().unwrap_err().parameter().as_str(), "warmest_c");
     assert!(day.regulator.answer.is_ok());
 }
 
@@ -612,8 +626,8 @@ fn two_thousand_random_packaging_days_are_planned() {
     let mut dice = Dice(1857);
     let mut whole = 0;
     for _ in 0..2000 {
-        let request = random_request(&mut dice, carb_core::plan::INPUTS);
-        let day = match plan(&request) {
+        let request = random_request(&mut dice, &carb_core::plan::inputs());
+        let day = match plan(&request, &Lists::new()) {
             Ok(day) => day,
             // What contradicts itself is refused as a whole.
             Err(error) => {
@@ -621,12 +635,12 @@ fn two_thousand_random_packaging_days_are_planned() {
                 continue;
             }
         };
-        let package = day.storage.iter().filter_map(|s| s.pressure.value());
+        let package = day.bottling.storage.iter().filter_map(|s| s.pressure.value());
         for pressure in package {
             assert!(pressure.worst.gauge.si().is_finite() && pressure.expected.gauge.si().is_finite());
             whole += 1;
         }
-        if let Some(found) = day.expectation.value() {
+        if let Some(found) = day.bottling.expectation.value() {
             let [low, expected, high] = [found.low, found.expected, found.high].map(Carbonation::volumes);
             assert!(low <= expected && expected <= high, "{low} {expected} {high} for {}", shown(&request));
         }

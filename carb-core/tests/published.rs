@@ -3,7 +3,7 @@
 #![allow(clippy::disallowed_methods)]
 
 use carb_core::basis::request::{Raw, Request};
-use carb_core::basis::{Function, Kind};
+use carb_core::basis::{Function, Kind, Lists};
 use carb_core::evidence::NoSteps;
 use carb_core::plan::{Plan, plan};
 use carb_core::property::fermentable::{self, FERMENTABLES, Fermentable};
@@ -272,7 +272,7 @@ fn harbour_ale(hot_day: f64) -> Plan {
         .altitude(Length::from_m(240.0))
         .headspace(Percent::from_percent(4.0))
         .hot_day(Temperature::from_c(hot_day));
-    plan(&request).expect("a plan")
+    plan(&request, &Lists::new()).expect("a plan")
 }
 
 #[test]
@@ -282,12 +282,12 @@ fn bottle_pressures_meet_an_independent_balance() {
     // last digit by one.
     let figures = [(12.0, 1.16, 2.42), (20.0, 1.75, 3.17), (30.0, 2.58, 4.24), (40.0, 3.50, 5.45), (60.0, 5.49, 8.31)];
     let tolerance = 0.015;
-    let dose = harbour_ale(40.0).priming.value().expect("a dose").dose.g_per_l();
+    let dose = harbour_ale(40.0).bottling.priming.value().expect("a dose").dose.g_per_l();
     println!("dose {dose:.3} g/L for 6.05");
     assert!((dose - 6.05).abs() <= 0.005);
     for (celsius, expected, worst) in figures {
         let plan = harbour_ale(celsius);
-        let hot = plan.storage.iter().find(|s| s.place == "hot_day").expect("a hot day");
+        let hot = plan.bottling.storage.iter().find(|s| s.place == "hot_day").expect("a hot day");
         let pressure = hot.pressure.value().expect("a pressure");
         let (got, got_worst) = (pressure.expected.gauge.bar(), pressure.worst.gauge.bar());
         let (off, worst_off) = (got - expected, got_worst - worst);

@@ -5,7 +5,7 @@
 
 use carb_core::Error;
 use carb_core::basis::request::{Raw, Request};
-use carb_core::basis::{BasisName, Function};
+use carb_core::basis::{BasisName, Function, Lists};
 use carb_core::error::code;
 use carb_core::evidence::NoSteps;
 use carb_core::plan::{json, plan_with};
@@ -49,7 +49,7 @@ fn of(function: &'static Function, request: &Request, doubts: &Doubts) -> (Vec<S
 fn first_order_is_within_5_percent_of_the_draws_for_the_demo() {
     let asked = json::ask(DEMO).unwrap();
     let doubts = asked.doubts.expect("the demo says how sure its inputs are");
-    let demo = plan_with(&asked.request, Some(&doubts)).unwrap();
+    let demo = plan_with(&asked.request, &asked.lists().unwrap(), Some(&doubts)).unwrap();
     let parts: Vec<_> = demo.sure.as_ref().unwrap().parts().collect();
     assert_eq!(parts.len(), 4, "dose, carbonation, bottle, regulator");
 
@@ -306,7 +306,7 @@ fn refused(inputs: &str, uncertainty: &str) -> Error {
     assert!(answer.0.contains("\"error\""), "{}", answer.0);
     let asked = json::ask(&text);
     match asked {
-        Err(error) => error,
+        Err(refusal) => refusal.error,
         Ok(asked) => {
             asked.doubts.unwrap().check(&asked.request, named("keg_pressure")).expect_err("a doubt that is refused")
         }
@@ -369,12 +369,12 @@ fn the_working_is_had_in_markdown() {
 #[test]
 fn a_plan_without_doubts_is_the_plan_it_was() {
     let request = json::read(DEMO).unwrap();
-    let (plain, asked) = (plan_with(&request, None).unwrap(), json::plan_of(DEMO).unwrap());
+    let (plain, asked) = (plan_with(&request, &Lists::new(), None).unwrap(), json::plan_of(DEMO).unwrap());
     assert!(plain.sure.is_none() && asked.sure.is_some());
     let page = asked.to_text();
     assert!(page.contains("How sure this is") && page.contains("yield of the sugar"), "{page}");
     assert!(!plain.to_text().contains("How sure"));
     assert!(page.lines().all(|line| line.chars().count() <= 80), "80 columns");
     let dose = asked.sure.unwrap().dose.unwrap();
-    assert!((dose.value - plain.priming.value().unwrap().mass.si()).abs() <= 1e-15);
+    assert!((dose.value - plain.bottling.priming.value().unwrap().mass.si()).abs() <= 1e-15);
 }

@@ -95,10 +95,10 @@ fn faces_hold_no_constants() {
 fn every_step_of_the_demo_reproduces_its_result() {
     use carb_core::evidence::infix::Formula;
     let text = fs::read_to_string(format!("{ROOT}/docs/scenarios/harbour_ale.json")).expect("the scenario");
-    let request = json::read(&text.replacen('{', "{\"working\": true, ", 1)).expect("a valid scenario");
-    let plan = carb_core::plan::plan(&request).expect("a plan");
+    let asked = json::ask(&text.replacen('{', "{\"working\": true, ", 1)).expect("a valid scenario");
+    let plan = carb_core::plan::plan(&asked.request, &asked.lists().expect("valid lists")).expect("a plan");
     let page = plan.to_text();
-    let steps = plan.priming.working.steps.iter().chain(&plan.regulator.working.steps);
+    let steps = plan.bottling.priming.working.steps.iter().chain(&plan.regulator.working.steps);
     let mut checked = 0;
     for step in steps {
         let printed = step.text();
@@ -156,13 +156,13 @@ fn what_the_tables_call_a_default_is_what_is_taken() {
     let plain = "packaged_l=19.2;volumes=2.4;warmest_c=18;altitude_m=240";
     let planned = |inputs: &str| {
         let request = carb_tests::given(inputs).unwrap_or_else(|error| panic!("{inputs}: {error}"));
-        let plan = carb_core::plan::plan(&request).expect("a plan");
-        let stored = plan.storage.iter().map(|s| s.pressure.value().expect("a pressure").worst.gauge.si());
+        let plan = carb_core::plan::plan(&request, &carb_core::basis::Lists::new()).expect("a plan");
+        let stored = plan.bottling.storage.iter().map(|s| s.pressure.value().expect("a pressure").worst.gauge.si());
         let regulator = plan.regulator.value().expect("a pressure").gauge.si();
-        let expected = plan.expectation.value().expect("what is expected").expected.si();
+        let expected = plan.bottling.expectation.value().expect("what is expected").expected.si();
         stored.chain([regulator, expected]).collect::<Vec<f64>>()
     };
-    for input in carb_core::plan::INPUTS {
+    for input in &carb_core::plan::inputs() {
         let Some(pair) = said_default(input) else { continue };
         assert_eq!(planned(plain), planned(&format!("{plain};{pair}")), "plan: {pair}");
         checked += 1;

@@ -71,6 +71,8 @@ pub struct Basis {
     pub yield_percent: f64,
     /// Whether the gas over the drink takes its share of the CO2.
     pub count_headspace: bool,
+    /// Whether the volume of a syrup, where one is made, counts.
+    pub count_syrup: bool,
     /// Factor on every solubility; an equation's own uncertainty enters through these three.
     pub solubility_factor: f64,
     /// Factor on the residual CO2.
@@ -88,6 +90,7 @@ impl Basis {
             residual: ResidualModel::Table,
             yield_percent: 100.0,
             count_headspace: false,
+            count_syrup: false,
             solubility_factor: 1.0,
             residual_factor: 1.0,
             yield_factor: 1.0,
@@ -101,6 +104,7 @@ impl Basis {
             residual: ResidualModel::Equilibrium,
             yield_percent: 95.0,
             count_headspace: true,
+            count_syrup: true,
             ..Self::handbook()
         }
     }

@@ -4,13 +4,17 @@ pub mod ambient;
 pub mod answer;
 pub mod beverage;
 pub mod context;
+pub mod fermenter;
 pub mod function;
 pub mod kernel;
+pub mod lists;
 pub mod request;
 
 pub use ambient::Ambient;
 pub use answer::{Answer, Values};
 pub use beverage::{Beverage, Kind, Yeast};
 pub use context::{Basis, BasisName, Context, ResidualModel};
+pub use fermenter::{ColdCrash, Fermenter, Microbes};
 pub use function::{Function, Input, Need, Output};
+pub use lists::{FillOrder, List, Lists, Refusal};
 pub use request::Request;

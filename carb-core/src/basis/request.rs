@@ -2,10 +2,13 @@
 
 use super::ambient::{self, Ambient};
 use super::beverage::{Beverage, Kind, Yeast};
+use super::fermenter::{ColdCrash, Fermenter, Microbes};
+use super::lists::FillOrder;
 use super::context::{Basis, BasisName, Context, ResidualModel};
 use super::kernel;
 use crate::error::Error;
 use crate::property::attenuation::RealExtractModel;
+use crate::property::bottle;
 use crate::property::fermentable::{self, FERMENTABLES, Fermentable, SugarKind};
 use crate::property::gravity::Scale;
 use crate::property::solubility::Model;
@@ -84,6 +87,10 @@ pub fn choices(key: Key) -> &'static [&'static str] {
         Key::Addition => sweetener::ADDITIONS,
         Key::ExtractScale => Scale::NAMES,
         Key::RealExtractModel => RealExtractModel::NAMES,
+        Key::ColdCrash => ColdCrash::NAMES,
+        Key::BottleClass => bottle::NAMES,
+        Key::FillOrder => FillOrder::NAMES,
+        Key::Microbes => Microbes::NAMES,
         _ => &[],
     }
 }
@@ -122,6 +129,10 @@ setters! {
     headspace: Percent = Headspace;
     gravity: SpecificGravity = Gravity;
     plato: Plato = Plato;
+    residual: Carbonation = Residual;
+    fermenter_gauge: GaugePressure = FermenterGauge;
+    bottle: Volume = Bottle;
+    syrup_water: Volume = SyrupWater;
     yield_percent: Percent = Yield;
     solubility_factor: Multiplier = SolubilityFactor;
     residual_factor: Multiplier = ResidualFactor;
@@ -376,6 +387,9 @@ impl Request {
         if let Some(count) = self.flag(Key::CountHeadspace) {
             basis.count_headspace = count;
         }
+        if let Some(count) = self.flag(Key::CountSyrup) {
+            basis.count_syrup = count;
+        }
         basis.yield_percent = self.or(Key::Yield, basis.yield_percent)?;
         basis.solubility_factor = self.or(Key::SolubilityFactor, 1.0)?;
         basis.residual_factor = self.or(Key::ResidualFactor, 1.0)?;
@@ -457,6 +471,54 @@ impl Request {
             sugar.yield_range.1 *= 1.0 + fermentable::SYRUP.uncertainty_percent.unwrap_or_default() / 100.0;
         }
         Ok(sugar)
+    }
+
+    /// How the drink came out of its fermentation.
+    ///
+    /// # Errors
+    /// Where a number lies outside its limits, the temperature of a cold crash is missing, or what is said of it has no
+    /// use without one.
+    pub fn fermenter(&self, warmest: Temperature) -> Result<Fermenter, Error> {
+        const CRASH: &str = "say to which temperature the drink was chilled, as crash_c or crash_f";
+        const HEADSPACE: &str = "a closed fermenter keeps the gas over the drink: give it, as fermenter_headspace_percent of the drink";
+        const UNUSED: &str = "fermenter_headspace counts only where the fermenter was closed tight: say cold_crash=\"closed\", or leave it out";
+        let crash = self.choice(Key::ColdCrash, ColdCrash::ALL).unwrap_or_default();
+        if crash == ColdCrash::Open {
+            // Through an airlock the temperature may be told, and changes nothing; a tight headspace contradicts it.
+            if self.get(Key::FermenterHeadspace).is_some() {
+                return Err(Error::Missing { parameter: Key::ColdCrash, advice: UNUSED });
+            }
+            return Ok(Fermenter {
+                gauge: GaugePressure::from_si(self.or(Key::FermenterGauge, 0.0)?),
+                ..Fermenter::open(warmest)
+            });
+        }
+        let headspace = match crash {
+            ColdCrash::Closed => self.need(Key::FermenterHeadspace, HEADSPACE)?,
+            _ => self.or(Key::FermenterHeadspace, 0.0)?,
+        };
+        Ok(Fermenter {
+            warmest,
+            gauge: GaugePressure::from_si(self.or(Key::FermenterGauge, 0.0)?),
+            crash,
+            cold: Temperature::from_si(self.need(Key::Crash, CRASH)?),
+            headspace: Percent::from_si(headspace),
+        })
+    }
+
+    /// The class of bottle, where one is named.
+    pub fn bottle_class(&self) -> Option<&'static bottle::Class> {
+        self.choice(Key::BottleClass, bottle::CLASSES)
+    }
+
+    /// What comes first in choosing bottles.
+    pub fn fill_order(&self) -> FillOrder {
+        self.choice(Key::FillOrder, FillOrder::ALL).unwrap_or_default()
+    }
+
+    /// What may ferment in the bottle.
+    pub fn microbes(&self) -> Microbes {
+        self.choice(Key::Microbes, Microbes::ALL).unwrap_or_default()
     }
 
     /// Which relation turns specific gravity into extract.

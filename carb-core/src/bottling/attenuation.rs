@@ -22,7 +22,7 @@ pub enum Reading {
 }
 
 impl Reading {
-    fn si(self) -> f64 {
+    pub(crate) fn si(self) -> f64 {
         match self {
             Reading::Sg(sg) => sg.si(),
             Reading::Plato(plato) => plato.si(),
@@ -232,4 +232,56 @@ pub fn gravity_co2(
     let [left, balling, theory] = visit_coming(plato, scale, Once { x, steps: &mut Both(&mut notes, steps) })?;
     let [balling, theory] = [balling, theory].map(Carbonation::from_si);
     Ok((ComingCo2 { fermentable: Concentration::from_si(left), balling, theory }, notes))
+}
+
+#[derive(Clone, Copy)]
+struct Ended<const FROM: bool>(Scale);
+
+impl<const FROM: bool> Kernel<2, 2> for Ended<FROM> {
+    const COLUMNS: [Key; 2] =
+        [if FROM { Key::OriginalPlato } else { Key::OriginalGravity }, Key::ExpectedAttenuation];
+    #[inline(always)]
+    fn eval(&self, [from, expected]: [f64; 2], steps: &mut impl Steps) -> ([f64; 2], i32) {
+        use attenuation::*;
+        let (_, original, bits) = both::<FROM>(self.0, from, steps);
+        let end = steps.step(&ATTENUATED, &[original, expected], attenuated(original, expected));
+        // More than everything cannot ferment.
+        let driest = RealExtractModel::Balling.driest(original);
+        let status = if end < driest { code::OUT_OF_RANGE } else { bits | steps.within(&ORIGINAL_EXTRACT, original) };
+        ([self.0.specific_gravity(end), end], status)
+    }
+    fn explain(&self, _: i32, [from, expected]: [f64; 2]) -> Error {
+        let original = if FROM { from } else { self.0.plato(from) };
+        let most = attenuation::apparent_attenuation(original, RealExtractModel::Balling.driest(original));
+        let low = Key::ExpectedAttenuation.limits().unwrap_or_default().0;
+        between(Key::ExpectedAttenuation, expected, low, most)
+    }
+}
+
+/// Hands the kernel to a visitor; the flag says whether the original reading is in degrees Plato.
+pub(crate) fn visit_end<V: Visit<2, 2>>(plato: bool, scale: Scale, visitor: V) -> V::Output {
+    if plato { visitor.visit(Ended::<true>(scale)) } else { visitor.visit(Ended::<false>(scale)) }
+}
+
+/// The kernel's columns, and whether the original reading is in degrees Plato.
+pub(crate) fn end_columns(original: Reading, expected: Percent) -> ([f64; 2], bool) {
+    ([original.si(), expected.si()], matches!(original, Reading::Plato(_)))
+}
+
+/// The gravity at which a fermentation ends, from the attenuation expected of it: as specific gravity and extract.
+///
+/// # Errors
+/// Where a value lies outside its limits, or more than all extract would have to ferment.
+pub fn final_gravity(
+    original: Reading,
+    expected: Percent,
+    scale: Scale,
+    steps: &mut impl Steps,
+) -> Result<(super::gravity::Gravity, Notes), Error> {
+    let mut notes = Notes::default();
+    let (x, plato) = end_columns(original, expected);
+    let [sg, extract] = visit_end(plato, scale, Once { x, steps: &mut Both(&mut notes, steps) })?;
+    let gravity =
+        super::gravity::Gravity { specific_gravity: SpecificGravity::from_si(sg), plato: Plato::from_si(extract) };
+    Ok((gravity, notes))
 }

@@ -6,6 +6,7 @@
 //! What is fermentable counts as dissolved matter throughout, though it turns into alcohol: that errs on the safe side,
 //! by a few percent of the pressure for a drink left sweet.
 
+use super::glass::Glass;
 use super::priming::{EXTRACT_CO2, at_least, extract_co2};
 use crate::balance::pressure::{self, Pressure};
 use crate::balance::sealed::{self, Closed, Sealed};
@@ -20,7 +21,7 @@ use crate::evidence::caution::{
 };
 use crate::evidence::equation::{Equation, Measure, Standing, limited, symbol};
 use crate::evidence::{NoSteps, Notes, Steps};
-use crate::property::bottle::{HEAVIER, LIGHT};
+use crate::property::bottle::{Class, HEAVIER, LIGHT};
 use crate::property::constant::STANDARD_ATMOSPHERE;
 use crate::property::fermentable;
 use crate::property::solubility::composition::Factor;
@@ -290,23 +291,25 @@ pub const USUAL_HEADSPACE: f64 = 4.0;
 pub const USUAL_FILLING: f64 = 293.15;
 
 /// Hottest store for which a margin is known, K; judgement.
-const HOTTEST_STORE: f64 = 313.15;
-
-/// Carbonation that light one-way beer bottles usually hold, kg/m3; common practice, no source.
-const LIGHT_GLASS: f64 = VOLUMES.to_si(LIGHT.usual.1);
-/// Carbonation that heavier reusable beer bottles usually hold, kg/m3; common practice, no source.
-const HEAVIER_GLASS: f64 = VOLUMES.to_si(HEAVIER.usual.1);
+pub const HOTTEST_STORE: f64 = 313.15;
 
 /// One volume still to come is what turns an ordinary bottle into a dangerous one; judgement.
 const DANGEROUS_EXTRA: f64 = VOLUMES.to_si(1.0);
 
-/// Notes what the contents mean for glass.
-pub(crate) fn note_contents(worst: f64, still_to_come: f64, cautions: &mut Cautions) {
+/// Notes what the contents mean for glass: of the classes, a light and a heavier one, where they are to be looked at.
+pub(crate) fn note_contents(
+    classes: Option<(&Class, &Class)>,
+    worst: f64,
+    still_to_come: f64,
+    cautions: &mut Cautions,
+) {
     let caution = |kind, value, limit| Caution { kind, value, limit };
-    if above(worst, HEAVIER_GLASS) {
-        cautions.add(caution(&CARBONATION_DANGER, worst, HEAVIER_GLASS));
-    } else if above(worst, LIGHT_GLASS) {
-        cautions.add(caution(&CARBONATION_HIGH, worst, LIGHT_GLASS));
+    if let Some((light, heavier)) = classes.map(|(a, b)| (VOLUMES.to_si(a.usual.1), VOLUMES.to_si(b.usual.1))) {
+        if above(worst, heavier) {
+            cautions.add(caution(&CARBONATION_DANGER, worst, heavier));
+        } else if above(worst, light) {
+            cautions.add(caution(&CARBONATION_HIGH, worst, light));
+        }
     }
     if above(still_to_come, DANGEROUS_EXTRA) {
         cautions.add(Caution::of(&FERMENTABLE_DANGER, still_to_come));
@@ -315,30 +318,32 @@ pub(crate) fn note_contents(worst: f64, still_to_come: f64, cautions: &mut Cauti
     }
 }
 
-/// Notes what the worst pressure means for glass of which no rating is known: it is held against the pressure that the
-/// class of bottle sees at its usual carbonation, by the same worst case, at 40 °C. Judgement.
-fn note_pressure(worst_gauge: f64, cautions: &mut Cautions) {
+/// The pressure (Pa, gauge) that a class of bottle sees in usual use: at a carbonation (kg/m3), by the worst case, at
+/// 40 °C. Judgement, for glass of which no rating is known.
+pub(crate) fn usual_pressure(carbonation: f64) -> f64 {
     let beer = Context::new(Beverage::new(Kind::Beer), Ambient::STANDARD).with_basis(Basis::physical());
-    let usual = |carbonation: f64| {
-        let drink = beer.beverage;
-        let x = [
-            carbonation,
-            carbonation,
-            HOTTEST_STORE,
-            USUAL_HEADSPACE,
-            USUAL_FILLING,
-            STANDARD_ATMOSPHERE,
-            drink.abv(),
-            drink.extract(),
-        ];
-        visit_contents(&beer, Once { x, steps: &mut NoSteps }).map_or(f64::INFINITY, |values: [f64; 5]| values[3])
-    };
+    let drink = beer.beverage;
+    let x = [
+        carbonation,
+        carbonation,
+        HOTTEST_STORE,
+        USUAL_HEADSPACE,
+        USUAL_FILLING,
+        STANDARD_ATMOSPHERE,
+        drink.abv(),
+        drink.extract(),
+    ];
+    visit_contents(&beer, Once { x, steps: &mut NoSteps }).map_or(f64::INFINITY, |values: [f64; 5]| values[3])
+}
+
+/// Notes what the worst pressure means for glass of which neither class nor rating is known.
+pub(crate) fn note_pressure(worst_gauge: f64, cautions: &mut Cautions) {
     // The usual case is settled by the first comparison.
-    let light = usual(LIGHT_GLASS);
+    let light = usual_pressure(VOLUMES.to_si(LIGHT.usual.1));
     if !above(worst_gauge, light) {
         return;
     }
-    let heavier = usual(HEAVIER_GLASS);
+    let heavier = usual_pressure(VOLUMES.to_si(HEAVIER.usual.1));
     let (kind, limit) = if above(worst_gauge, heavier) { (&PRESSURE_DANGER, heavier) } else { (&PRESSURE_HIGH, light) };
     cautions.add(Caution { kind, value: worst_gauge, limit });
 }
@@ -392,6 +397,7 @@ fn package(values: [f64; 5]) -> PackagePressure {
 pub fn package_pressure(
     carbonation: Carbonation,
     keeping: &Keeping,
+    glass: &Glass,
     context: &Context,
     steps: &mut impl Steps,
 ) -> Result<Answer<PackagePressure>, Error> {
@@ -402,13 +408,25 @@ pub fn package_pressure(
     context.note_model(&mut notes.cautions);
     let left =
         extract_co2(fermentable::extract_yield(), context.basis.most_yield(), 1.0, context.beverage.fermentable()?);
-    note_contents(worst_co2(x[0], 0.0, left), left, &mut notes.cautions);
-    note_pressure(values[3], &mut notes.cautions);
+    glass.note_contents(worst_co2(x[0], 0.0, left), left, &mut notes.cautions);
+    glass.note_pressure(values[3], &mut notes.cautions);
     note_temperature(x[2], &mut notes.cautions);
     // A package is a vessel, whatever the basis leaves out of a dose.
     let mut context = *context;
     context.basis.count_headspace = true;
     Ok(Answer { value: package(values), context, notes })
+}
+
+/// The contents of a package whose carbonation (kg/m3) is stated.
+///
+/// # Errors
+/// Where what is still fermentable is not known.
+pub(crate) fn stated_contents(stated: f64, context: &Context) -> Result<Contents, Error> {
+    let (left, basis) = (context.beverage.fermentable()?, &context.basis);
+    let y = fermentable::extract_yield();
+    let (likely, most) =
+        (extract_co2(y, basis.yield_percent, basis.yield_factor, left), extract_co2(y, basis.most_yield(), 1.0, left));
+    Ok(Contents { expected: stated + likely, worst: worst_co2(stated, 0.0, most) })
 }
 
 /// Pressure in a sealed package whose contents are known in full.
@@ -418,6 +436,7 @@ pub fn package_pressure(
 pub fn pressure_of_contents(
     contents: Contents,
     keeping: &Keeping,
+    glass: &Glass,
     context: &Context,
     steps: &mut impl Steps,
 ) -> Result<Answer<PackagePressure>, Error> {
@@ -425,7 +444,7 @@ pub fn pressure_of_contents(
     let mut x = columns(contents.expected, keeping, context, &mut Both(&mut notes, steps))?;
     x[1] = contents.worst;
     let values = visit_contents(context, Once { x, steps: &mut Both(&mut notes, steps) })?;
-    note_pressure(values[3], &mut notes.cautions);
+    glass.note_pressure(values[3], &mut notes.cautions);
     note_temperature(x[2], &mut notes.cautions);
     // A package is a vessel, whatever the basis leaves out of a dose.
     let mut context = *context;

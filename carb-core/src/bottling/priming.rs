@@ -1,20 +1,20 @@
-//! The priming dose: how much sugar gives the CO2 that is still missing.
+//! The priming dose: how much sugar gives the CO2 that is still missing; and what a dose that was given makes.
 
 use super::addition::note_sugar;
-use crate::balance::open::residual;
-use crate::balance::sealed::{self, Closed, Sealed};
+use super::before::{Before, Conditioned, Drink, Holds, closed, holds};
 use crate::balance::with_solubility;
 use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
-use crate::basis::{Answer, Context, ResidualModel, Yeast};
+use crate::basis::{Answer, ColdCrash, Context, ResidualModel};
 use crate::error::{Error, code};
 use crate::evidence::caution::SLACK;
 use crate::evidence::equation::{Equation, Measure, Standing, limited, symbol};
 use crate::evidence::{NoSteps, Notes, Steps, Symbol};
 use crate::property::fermentable::{self, Fermentable, Sugars};
 use crate::property::solubility::Solubility;
+use crate::property::syrup;
 use crate::quantity::unit::{CO2_GRAMS_PER_LITRE, FACTOR, GRAM, GRAMS_PER_LITRE, LITRE, PERCENT};
-use crate::quantity::{Carbonation, Concentration, Key, Mass, Name, Percent, Temperature, Volume};
+use crate::quantity::{Carbonation, Concentration, Key, Mass, Name, Percent, Volume};
 
 const YIELD: Symbol = limited("y", Measure::Plain("g/g"), "theoretical CO2 per mass of product", 0.01, 0.53);
 const SHARE: Symbol = limited("q", Measure::In(&PERCENT), "CO2 really made, of the theoretical yield", 50.0, 105.0);
@@ -72,7 +72,7 @@ pub static DOSE: Equation = Equation {
 };
 
 /// Sugar for the whole batch.
-pub static BATCH: Equation = Equation {
+pub static MASS: Equation = Equation {
     id: "priming_mass",
     title: "priming sugar for the batch",
     formula: "m = d*V",
@@ -88,110 +88,251 @@ pub static BATCH: Equation = Equation {
     kernel: |x| x[0] * x[1],
 };
 
-#[derive(Clone, Copy)]
-struct Priming<S> {
-    solubility: S,
-    residual: ResidualModel,
-    residual_factor: f64,
-    count_headspace: bool,
-    sugars: Sugars,
-    yield_percent: f64,
-    yield_factor: f64,
+/// Sugar for the CO2 that is missing, where the syrup's volume counts: it holds no CO2 itself.
+pub static SYRUP_DOSE: Equation = Equation {
+    id: "priming_dose_in_syrup",
+    title: "priming sugar per litre of drink, its syrup counted",
+    formula: "d = (c*(1 + w/1000) - r - e)/(y*q/100*k - c*v/1000)",
+    result: symbol("d", Measure::In(&GRAMS_PER_LITRE), "sugar, as sold, per litre of drink"),
+    inputs: &[
+        limited("c", Measure::In(&CO2_GRAMS_PER_LITRE), "CO2 wanted, per litre of drink as filled", 4.0, 10.0),
+        limited("w", Measure::Plain("mL/L"), "water of the syrup, per litre of drink", 0.0, 100.0),
+        limited("r", Measure::In(&CO2_GRAMS_PER_LITRE), "CO2 left in the drink", 0.0, 2.0),
+        limited("e", Measure::In(&CO2_GRAMS_PER_LITRE), "CO2 still to come from what is fermentable", 0.0, 1.0),
+        limited("y", Measure::Plain("g/g"), "theoretical CO2 per mass of product", 0.2, 0.53),
+        SHARE,
+        limited("k", Measure::In(&FACTOR), "factor on the yield, 1 by default", 0.8, 1.2),
+        limited("v", Measure::Plain("mL/g"), "volume of a gram of sugar in solution", 0.6, 1.0),
+    ],
+    uncertainty_percent: None,
+    uncertainty: "exact: it is conservation of mass",
+    sources: &[],
+    standing: Standing::Definition,
+    kernel: |x| syrup_dose(x[0], x[1] / 1000.0, x[2] + x[3], x[4] * x[5] / 100.0 * x[6], x[7] / 1000.0),
+};
+
+/// Where sugar makes hardly more CO2 than the room that it takes has to hold, no dose gives the target.
+const LEAST_GAIN: f64 = 1e-6;
+
+/// Sugar (kg per m3 of drink) by the balance over drink and syrup: `water` is the syrup's, m3 per m3 of drink; a kilogram of
+/// sugar makes `made` of CO2 and takes `room`, m3.
+#[inline(always)]
+fn syrup_dose(total: f64, water: f64, held: f64, made: f64, room: f64) -> f64 {
+    let gain = made - total * room;
+    let dose = (total * (1.0 + water) - held) / gain;
+    if gain > LEAST_GAIN { dose } else { f64::MAX }
 }
 
-impl<S: Solubility> Priming<S> {
-    /// CO2 that is there or comes by itself: residual, and from what is still fermentable.
+/// CO2 in the package from a dose that was given.
+pub static PRIMED: Equation = Equation {
+    id: "primed_co2",
+    title: "CO2 of a drink that was primed",
+    formula: "c = (r + e + y*q/100*k*d)/(1 + w/1000 + d*v/1000)",
+    result: symbol("c", Measure::In(&CO2_GRAMS_PER_LITRE), "CO2, per litre of drink as filled"),
+    inputs: &[
+        symbol("r", Measure::In(&CO2_GRAMS_PER_LITRE), "CO2 left in the drink"),
+        symbol("e", Measure::In(&CO2_GRAMS_PER_LITRE), "CO2 still to come from what is fermentable"),
+        YIELD,
+        SHARE,
+        FACTOR_ON_YIELD,
+        limited("d", Measure::In(&GRAMS_PER_LITRE), "sugar, as sold, per litre of drink", 0.0, 400.0),
+        limited("w", Measure::Plain("mL/L"), "water of the syrup, per litre of drink", 0.0, 100.0),
+        limited("v", Measure::Plain("mL/g"), "volume of a gram of sugar in solution, where it counts", 0.0, 1.0),
+    ],
+    uncertainty_percent: None,
+    uncertainty: "exact: it is conservation of mass",
+    sources: &[],
+    standing: Standing::Definition,
+    kernel: |x| {
+        let made = extract_co2(x[2], x[3], x[4], x[5]);
+        (x[0] + x[1] + made) / (1.0 + x[6] / 1000.0 + x[5] * x[7] / 1000.0)
+    },
+};
+
+/// Alcohol of the drink with what priming adds.
+pub static PRIMED_ALCOHOL: Equation = Equation {
+    id: "primed_alcohol",
+    title: "alcohol by volume of a drink that was primed",
+    formula: "b = a/(1 + w/1000 + d*v/1000) + n",
+    result: symbol("b", Measure::In(&PERCENT), "alcohol by volume"),
+    inputs: &[
+        symbol("a", Measure::In(&PERCENT), "alcohol by volume before"),
+        limited("w", Measure::Plain("mL/L"), "water of the syrup, per litre of drink", 0.0, 100.0),
+        limited("d", Measure::In(&GRAMS_PER_LITRE), "sugar, as sold, per litre of drink", 0.0, 400.0),
+        limited("v", Measure::Plain("mL/g"), "volume of a gram of sugar in solution, where it counts", 0.0, 1.0),
+        symbol("n", Measure::In(&PERCENT), "alcohol by volume that the sugar adds"),
+    ],
+    uncertainty_percent: None,
+    uncertainty: "that of its parts",
+    sources: &[],
+    standing: Standing::Definition,
+    kernel: |x| x[0] / (1.0 + x[1] / 1000.0 + x[2] * x[3] / 1000.0) + x[4],
+};
+
+/// The sugar and the syrup that a kernel is made for.
+#[derive(Clone, Copy)]
+struct Sweet {
+    sugars: Sugars,
+    /// Volume of a kilogram in solution, m3; 0 where it does not count.
+    room: f64,
+    /// Whether a syrup counts.
+    syrup: bool,
+}
+
+impl Sweet {
+    fn new(sugar: &Fermentable, context: &Context, water: Option<Volume>) -> Self {
+        let syrup = context.basis.count_syrup && water.is_some();
+        let room = if syrup { syrup::volume_per_mass(sugar.water) } else { 0.0 };
+        Self { sugars: sugar.sugars, room, syrup }
+    }
+
+    /// Water of the syrup, m3 per m3 of drink.
     #[inline(always)]
-    fn held(&self, [t, ambient, abv, extract, left]: [f64; 5], steps: &mut impl Steps) -> (f64, f64, i32) {
-        let (r, bits) =
-            residual(self.solubility, self.residual, self.residual_factor, [t, ambient, abv, extract], steps);
-        let mut e = 0.0;
-        if left != 0.0 {
-            let y = steps.step(&fermentable::THEORETICAL_YIELD, &[0.0, 1.0, 0.0], fermentable::extract_yield());
-            e = extract_co2(y, self.yield_percent, self.yield_factor, left);
-            steps.record(&EXTRACT_CO2, &[y, self.yield_percent, self.yield_factor, left], e);
-        }
-        (r, e, bits)
+    fn water(&self, water: f64, packaged: f64) -> f64 {
+        if self.syrup { water / packaged } else { 0.0 }
+    }
+
+    #[inline(always)]
+    fn made(&self, steps: &mut impl Steps) -> f64 {
+        let made = fermentable::theoretical_yield(self.sugars);
+        steps.step(&fermentable::THEORETICAL_YIELD, &self.sugars.parts(), made)
     }
 }
 
-impl<S: Solubility> Kernel<10, 2> for Priming<S> {
-    const COLUMNS: [Key; 10] = [
-        Key::Carbonation,
-        Key::Warmest,
-        Key::Packaged,
-        Key::Ambient,
-        Key::Abv,
-        Key::Extract,
-        Key::Fermentable,
-        Key::Headspace,
-        Key::Filling,
-        Key::Room,
-    ];
+/// The columns of both kernels, the first one left out.
+macro_rules! columns {
+    ($first:ident) => {
+        [
+            Key::$first,
+            Key::Packaged,
+            Key::Headspace,
+            Key::Filling,
+            Key::Room,
+            Key::SyrupWater,
+            Key::Warmest,
+            Key::Ambient,
+            Key::Abv,
+            Key::Extract,
+            Key::Fermentable,
+            Key::FermenterGauge,
+            Key::Crash,
+            Key::FermenterHeadspace,
+            Key::Residual,
+        ]
+    };
+}
+
+#[derive(Clone, Copy)]
+struct Priming<S> {
+    drink: Drink<S>,
+    sweet: Sweet,
+}
+
+#[inline(always)]
+fn split([a, packaged, headspace, filling, room, water, holds @ ..]: [f64; 15]) -> (f64, [f64; 5], f64, Holds) {
+    let mut holds = holds;
+    // What is fermentable is part of the extract.
+    holds[3] = at_least(holds[3], holds[4]);
+    (a, [packaged, headspace, filling, room, water], room, holds)
+}
+
+impl<S: Solubility> Kernel<15, 2> for Priming<S> {
+    const COLUMNS: [Key; 15] = columns!(Carbonation);
     #[inline(always)]
-    fn eval(
-        &self,
-        [target, warmest, packaged, ambient, abv, extract, left, headspace, filling, room]: [f64; 10],
-        steps: &mut impl Steps,
-    ) -> ([f64; 2], i32) {
-        // What is fermentable is part of the extract.
-        let extract = at_least(extract, left);
-        let (r, e, mut bits) = self.held([warmest, ambient, abv, extract, left], steps);
-        let mut total = target;
-        if self.count_headspace {
-            let (here, more) = self.solubility.here(room, abv, extract, steps);
-            let closed = Closed { headspace, filling, air: 0.0 };
-            let vessel = Sealed::new(here, closed, room, steps);
-            let co2 = vessel.co2_pressure(target);
-            let (pressure, told) = vessel.total(co2, steps);
-            total = vessel.content(co2);
-            bits |= more | told;
-            bits = if pressure > sealed::MOST { code::PRESSURE_TOO_HIGH } else { bits };
-            bits = if vessel.gas < sealed::LEAST_GAS { code::VESSEL_FULL } else { bits };
-        }
-        let made = fermentable::theoretical_yield(self.sugars);
-        let y = steps.step(&fermentable::THEORETICAL_YIELD, &self.sugars.parts(), made);
-        let dose = (total - r - e) / (y * self.yield_percent / 100.0 * self.yield_factor);
-        steps.record(&DOSE, &[total, r, e, y, self.yield_percent, self.yield_factor], dose);
-        let mass = steps.step(&BATCH, &[dose, packaged], dose * packaged);
+    fn eval(&self, x: [f64; 15], steps: &mut impl Steps) -> ([f64; 2], i32) {
+        let (target, [packaged, headspace, filling, room, water], _, holds) = split(x);
+        let [_, _, abv, extract, ..] = holds;
+        let (r, e, held_bits) = self.drink.held(holds, steps);
+        let (total, more) = self.drink.total(target, [headspace, filling, room], [abv, extract], steps);
+        let bits = if held_bits < 0 { held_bits } else { more | (if more < 0 { 0 } else { held_bits }) };
+        let y = self.sweet.made(steps);
+        let (q, k) = (self.drink.yield_percent, self.drink.yield_factor);
+        let made = y * q / 100.0 * k;
+        let dose = if self.sweet.syrup {
+            let water = self.sweet.water(water, packaged);
+            let dose = syrup_dose(total, water, r + e, made, self.sweet.room);
+            let told = [total, 1000.0 * water, r, e, y, q, k, 1000.0 * self.sweet.room];
+            steps.step(&SYRUP_DOSE, &told, dose)
+        } else {
+            steps.step(&DOSE, &[total, r, e, y, q, k], (total - r - e) / made)
+        };
+        let mass = steps.step(&MASS, &[dose, packaged], dose * packaged);
         let most = Key::Dose.limits().unwrap_or_default().1;
         let status = if (dose > most) & (bits >= 0) { code::OUT_OF_RANGE } else { bits };
         ([mass, dose], if (dose * y < -SLACK * target) & (bits >= 0) { code::TARGET_BELOW_HELD } else { status })
     }
-    fn explain(&self, status: i32, x: [f64; 10]) -> Error {
-        let [target, warmest, _, ambient, abv, extract, left, _, _, room] = x;
-        match status {
-            code::TARGET_BELOW_HELD => {
-                let (r, e, _) = self.held([warmest, ambient, abv, extract, left], &mut NoSteps);
-                Error::TargetBelowHeld {
-                    parameter: Name::first(Key::Carbonation),
-                    value: target,
-                    held: r + e,
-                    remedy: "it needs no sugar; let it ferment out or lose CO2 first, or ask for more if the package holds it",
-                }
-            }
-            code::OUT_OF_RANGE => {
-                let ([_, dose], _) = self.eval(x, &mut NoSteps);
-                let (low, high) = Key::Dose.limits().unwrap_or_default();
-                Error::OutOfRange { parameter: Name::first(Key::Dose), value: dose, low, high }
-            }
-            code::VESSEL_FULL => Error::VesselFull { parameter: Name::first(Key::Room), value: room },
-            _ => Error::PressureTooHigh { parameter: Name::first(Key::Carbonation), limit: sealed::MOST },
+    fn explain(&self, status: i32, x: [f64; 15]) -> Error {
+        let (target, _, room, holds) = split(x);
+        let ([_, dose], _) = self.eval(x, &mut NoSteps);
+        let (low, high) = Key::Dose.limits().unwrap_or_default();
+        if status == code::OUT_OF_RANGE && dose > high {
+            return Error::OutOfRange { parameter: Name::first(Key::Dose), value: dose, low, high };
         }
+        self.drink.explain(status, (Key::Carbonation, target), holds, room)
     }
 }
 
-/// Hands the kernel to a visitor.
-pub(crate) fn visit<V: Visit<10, 2>>(context: &Context, sugar: &Fermentable, visitor: V) -> V::Output {
-    let basis = &context.basis;
+#[derive(Clone, Copy)]
+struct Primed<S> {
+    drink: Drink<S>,
+    sweet: Sweet,
+}
+
+impl<S: Solubility> Kernel<15, 3> for Primed<S> {
+    const COLUMNS: [Key; 15] = columns!(Mass);
+    #[inline(always)]
+    fn eval(&self, x: [f64; 15], steps: &mut impl Steps) -> ([f64; 3], i32) {
+        let (mass, [packaged, headspace, filling, room, water], _, holds) = split(x);
+        let [_, _, abv, extract, ..] = holds;
+        let (r, e, held_bits) = self.drink.held(holds, steps);
+        let y = self.sweet.made(steps);
+        let (q, k) = (self.drink.yield_percent, self.drink.yield_factor);
+        let (dose, water) = (mass / packaged, self.sweet.water(water, packaged));
+        let grown = 1.0 + water + dose * self.sweet.room;
+        let total = (r + e + extract_co2(y, q, k, dose)) / grown;
+        let (w, v) = (1000.0 * water, 1000.0 * self.sweet.room);
+        steps.record(&PRIMED, &[r, e, y, q, k, dose, w, v], total);
+        let [h, d, t] = self.sweet.sugars.parts();
+        let share = dose / grown;
+        let added = fermentable::added_alcohol(share, self.sweet.sugars, q, k);
+        steps.record(&fermentable::ALCOHOL, &[share, h, d, t, q, k], added);
+        let strength = steps.step(&PRIMED_ALCOHOL, &[abv, w, dose, v, added], abv / grown + added);
+        let (dissolved, more) = self.drink.dissolved(total, [headspace, filling, room], [abv, extract], steps);
+        let bits = if held_bits < 0 { held_bits } else { more | (if more < 0 { 0 } else { held_bits }) };
+        let most = Key::Dose.limits().unwrap_or_default().1;
+        ([dissolved, added, strength], if (dose > most) & (bits >= 0) { code::OUT_OF_RANGE } else { bits })
+    }
+    fn explain(&self, status: i32, x: [f64; 15]) -> Error {
+        let (mass, [packaged, ..], room, holds) = split(x);
+        let (low, high) = Key::Dose.limits().unwrap_or_default();
+        if status == code::OUT_OF_RANGE && mass / packaged > high {
+            let (low, high) = (low * packaged, high * packaged);
+            return Error::OutOfRange { parameter: Name::first(Key::Mass), value: mass, low, high };
+        }
+        self.drink.explain(status, (Key::Mass, mass), holds, room)
+    }
+}
+
+/// Hands the kernel of the dose to a visitor.
+pub(crate) fn visit<V: Visit<15, 2>>(context: &Context, sugar: &Fermentable, wanted: &Batch, visitor: V) -> V::Output {
+    let sweet = Sweet::new(sugar, context, wanted.syrup_water);
     with_solubility!(context, solubility => visitor.visit(Priming {
-        solubility,
-        residual: basis.residual,
-        residual_factor: basis.residual_factor,
-        count_headspace: basis.count_headspace,
-        sugars: sugar.sugars,
-        yield_percent: basis.yield_percent,
-        yield_factor: basis.yield_factor,
+        drink: Drink::new(solubility, context, &wanted.before, wanted.added),
+        sweet,
+    }))
+}
+
+/// Hands the kernel of what a dose makes to a visitor.
+pub(crate) fn visit_primed<V: Visit<15, 3>>(
+    context: &Context,
+    sugar: &Fermentable,
+    given: &Batch,
+    visitor: V,
+) -> V::Output {
+    let sweet = Sweet::new(sugar, context, given.syrup_water);
+    with_solubility!(context, solubility => visitor.visit(Primed {
+        drink: Drink::new(solubility, context, &given.before, given.added),
+        sweet,
     }))
 }
 
@@ -204,21 +345,19 @@ pub struct PrimingDose {
     pub dose: Concentration,
 }
 
-/// What a priming dose is asked for.
-#[derive(Clone, Copy, Debug)]
-pub struct Wanted {
-    /// CO2 wanted.
-    pub target: Carbonation,
-    /// Highest temperature since active fermentation.
-    pub warmest: Temperature,
-    /// Temperature at which the bottles are closed; counts by the physical basis only.
-    pub filling: Temperature,
-    /// Drink that reaches packages.
+/// The batch that is primed.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Batch {
+    /// Where its CO2 is known from.
+    pub before: Before,
+    /// Drink that reaches packages, the syrup not counted.
     pub packaged: Volume,
-    /// Headspace in percent of the liquid; counts by the physical basis only.
-    pub headspace: Percent,
-    /// Temperature at which the bottles are conditioned; counts by the physical basis only.
-    pub room: Temperature,
+    /// How the bottles are closed and conditioned; counts by the physical basis only.
+    pub conditioned: Conditioned,
+    /// Water in which the sugar is dissolved; counts by the physical basis only.
+    pub syrup_water: Option<Volume>,
+    /// CO2 from what else was added.
+    pub added: Carbonation,
 }
 
 /// How much of a sugar gives the CO2 wanted.
@@ -227,40 +366,86 @@ pub struct Wanted {
 /// Where a value lies outside its limits, nothing is said of the air outside, the drink holds the target already, no
 /// living yeast is there, or what is still fermentable is not known.
 pub fn priming_sugar(
-    wanted: &Wanted,
+    target: Carbonation,
+    batch: &Batch,
     sugar: &Fermentable,
     context: &Context,
     steps: &mut impl Steps,
 ) -> Result<Answer<PrimingDose>, Error> {
     let mut notes = Notes::default();
-    let x = columns(wanted, context, &mut Both(&mut notes, steps))?;
-    let [mass, dose] = visit(context, sugar, Once { x, steps: &mut Both(&mut notes, steps) })?;
-    context.beverage.note_finished(&mut notes.cautions);
-    note_sugar(sugar, &mut notes);
-    if context.basis.count_headspace || context.basis.residual == ResidualModel::Equilibrium {
-        context.note_model(&mut notes.cautions);
-    }
+    let x = columns(target.si(), batch, context, &mut Both(&mut notes, steps))?;
+    let [mass, dose] = visit(context, sugar, batch, Once { x, steps: &mut Both(&mut notes, steps) })?;
+    note(batch, sugar, context, &mut notes);
     let value = PrimingDose { mass: Mass::from_si(mass), dose: Concentration::from_si(dose) };
     Ok(Answer { value, context: *context, notes })
 }
 
-/// The kernel's columns, SI.
-pub(crate) fn columns(wanted: &Wanted, context: &Context, steps: &mut impl Steps) -> Result<[f64; 10], Error> {
-    let drink = context.beverage;
-    if drink.yeast == Yeast::None {
-        return Err(Error::NoLiveYeast);
+/// What a dose makes.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PrimedDrink {
+    /// CO2 in the drink: by the handbook all that there is, by the balance what stays dissolved in the room.
+    pub carbonation: Carbonation,
+    /// Alcohol by volume that the sugar adds.
+    pub added_abv: Percent,
+    /// Alcohol by volume of the drink then, thinned by the syrup where that counts.
+    pub abv: Percent,
+}
+
+/// What a mass of sugar that was added makes of the drink: the inverse of [`priming_sugar`].
+///
+/// # Errors
+/// As [`priming_sugar`], and where the bottle cannot hold it.
+pub fn primed_carbonation(
+    mass: Mass,
+    batch: &Batch,
+    sugar: &Fermentable,
+    context: &Context,
+    steps: &mut impl Steps,
+) -> Result<Answer<PrimedDrink>, Error> {
+    let mut notes = Notes::default();
+    let x = columns(mass.si(), batch, context, &mut Both(&mut notes, steps))?;
+    let once = Once { x, steps: &mut Both(&mut notes, steps) };
+    let [carbonation, added, abv] = visit_primed(context, sugar, batch, once)?;
+    note(batch, sugar, context, &mut notes);
+    let value = PrimedDrink {
+        carbonation: Carbonation::from_si(carbonation),
+        added_abv: Percent::from_si(added),
+        abv: Percent::from_si(abv),
+    };
+    Ok(Answer { value, context: *context, notes })
+}
+
+fn note(batch: &Batch, sugar: &Fermentable, context: &Context, notes: &mut Notes) {
+    context.beverage.note_finished(&mut notes.cautions);
+    note_sugar(sugar, notes);
+    note_before(&batch.before, context, notes);
+}
+
+/// Notes what the choice of model means, where one was used.
+pub(crate) fn note_before(before: &Before, context: &Context, notes: &mut Notes) {
+    let by_model = match before {
+        Before::Measured(_) => false,
+        Before::Fermented(fermenter) => {
+            context.basis.residual == ResidualModel::Equilibrium || fermenter.crash == ColdCrash::Closed
+        }
+    };
+    if context.basis.count_headspace || by_model {
+        context.note_model(&mut notes.cautions);
     }
-    let left = drink.fermentable()?;
-    Ok([
-        wanted.target.si(),
-        wanted.warmest.si(),
-        wanted.packaged.si(),
-        context.ambient(steps)?,
-        drink.abv(),
-        drink.extract(),
-        left,
-        wanted.headspace.si(),
-        wanted.filling.si(),
-        wanted.room.si(),
-    ])
+}
+
+/// The kernels' columns, SI; the first is what each takes.
+pub(crate) fn columns(
+    first: f64,
+    batch: &Batch,
+    context: &Context,
+    steps: &mut impl Steps,
+) -> Result<[f64; 15], Error> {
+    let held = holds(&batch.before, context, steps)?;
+    let [headspace, filling, room] = closed(&batch.conditioned);
+    let water = batch.syrup_water.map_or(0.0, Volume::si);
+    let mut x = [0.0; 15];
+    x[..6].copy_from_slice(&[first, batch.packaged.si(), headspace, filling, room, water]);
+    x[6..].copy_from_slice(&held);
+    Ok(x)
 }

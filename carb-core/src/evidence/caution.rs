@@ -132,6 +132,7 @@ impl fmt::Display for Quantity {
             }
             Dimension::Multiplier => write!(f, "{si:.2}"),
             Dimension::SpecificGravity => write!(f, "{si:.3}"),
+            Dimension::Time => write!(f, "{:.0} days", in_unit(&unit::DAY)),
             other => {
                 let first = Unit::first(other);
                 write!(f, "{:.1} {}", first.from_si(si), first.symbol)
@@ -309,6 +310,48 @@ cautions! {
         "the worst case, {value} gauge, is more than light one-way beer bottles see in usual use, at 40 °C ({limit}; no rating): carbonate less, leave more headspace, or keep them cooler; the maker's rating decides";
     PRESSURE_DANGER = "pressure_danger" Danger None, Pressure,
         "the worst case, {value} gauge, is more than heavier reusable beer bottles see in usual use, at 40 °C ({limit}; no rating): glass can burst. Carbonate less, leave more headspace, or keep them cooler";
+    CLASS_HIGH = "class_carbonation_high" Caution None, Carbonation,
+        "the worst case, {value}, is more than the lighter bottles of this class usually hold ({limit}): know the bottle, and its maker's rating";
+    CLASS_DANGER = "class_carbonation_danger" Danger None, Carbonation,
+        "the worst case, {value}, is more than bottles of this class usually hold ({limit}): glass can burst. Carbonate less, or take bottles whose maker rates them for it";
+    CLASS_PRESSURE = "class_pressure_danger" Danger None, Pressure,
+        "the worst case, {value} gauge, is more than bottles of this class see in usual use, at 40 °C ({limit}; no rating): glass can burst. Carbonate less, leave more headspace, or keep them cooler";
+    RATING_DANGER = "rating_danger" Danger None, Pressure,
+        "the worst case, {value} gauge, is more than the rating of the bottle ({limit}): glass can burst. Carbonate less, leave more headspace, keep them cooler, or take other bottles";
+    NOT_FOR_CONDITIONING = "not_for_conditioning" Danger None, Pressure,
+        "bottles of this class are not made to hold the pressure of conditioning ({value} gauge at worst): they burst. Growlers, screw-cap jugs and still-wine bottles take drink that is served at once";
+    UNFINISHED_DANGER = "unfinished_danger" Danger None, Carbonation,
+        "what ferments on by itself makes {value} of CO2 without any priming, more than the bottle usually holds ({limit}): glass bursts. Let it ferment out";
+    STILL_FALLING = "still_falling" Danger None, SpecificGravity,
+        "the gravity fell by {value} over the last readings, more than {limit}: it is not finished. Wait until it stands still for three days and more";
+    FEW_READINGS = "few_readings" Caution None, Time,
+        "the readings span {value}, which proves nothing: a gravity is stable when it has stood still over {limit} and more";
+    BELOW_EXPECTED = "below_expected" Caution None, SpecificGravity,
+        "the gravity of {value} is lower than the {limit} at which it should have ended: dextrins are being split, by yeast or by an infection. Wait weeks, and look again";
+    ABOVE_EXPECTED = "above_expected" Caution None, SpecificGravity,
+        "the gravity stands at {value}, above the {limit} at which it should end: a stuck fermentation goes on in the bottle. A forced-fermentation test tells";
+    WILD_DANGER = "wild_danger" Danger None, Carbonation,
+        "a stable gravity proves nothing here: what splits dextrins can make up to {value} of all the extract that is left. Months, heavy bottles, or no bottles";
+    STRONG_DRINK = "strong_drink" Caution None, Percent,
+        "at {value} alcohol (above {limit}) ale and lager yeast conditions slowly or not at all: add fresh yeast that stands it, and give it twice the time";
+    OLD_DRINK = "old_drink" Caution None, Time,
+        "after {value} in bulk (more than {limit}) little yeast is alive: add fresh yeast";
+    FILTERED_DRINK = "filtered_drink" Caution None, CellCount,
+        "a filtered or fined drink has hardly any yeast left: without about {value} it stays flat. Add fresh yeast";
+    COLD_CONDITIONING = "cold_conditioning" Caution None, Temperature,
+        "at {value} (below {limit}) yeast conditions very slowly or goes to sleep, and wakes in a warm room later with all the sugar left: keep the bottles warmer first";
+    HOT_CONDITIONING = "hot_conditioning" Caution None, Temperature,
+        "at {value} (above {limit}) drinks stale fast and pressures are high: condition them cooler";
+    FEW_CELLS = "few_cells" Caution None, CellCount,
+        "{value} is fewer than the {limit} that condition reliably: add fresh yeast, or give it twice the time";
+    MANY_CELLS = "many_cells" Note None, CellCount,
+        "{value} is more than {limit}: it makes a thick sediment";
+    FERMENTER_VACUUM = "fermenter_vacuum" Caution None, Pressure,
+        "chilled while closed, the fermenter falls to {value} absolute, below the {limit} outside: vessels that are not made for it buckle, and airlocks suck back";
+    ASSUMED_SATURATED = "assumed_saturated" Note None, Carbonation,
+        "the CO2 in the fermenting wort was not given: what the drink keeps is assumed ({value})";
+    SYRUP_HOT = "syrup_hot" Note None, Temperature,
+        "sugar crystallises out of this syrup below {value}: add it before it is cold";
     SUGAR_VARIES = "sugar_varies" Note None, Multiplier,
         "samples of this sugar differ: a gram makes {value} to {limit} g of CO2";
 }

@@ -5,11 +5,10 @@
 //! metric and its US name; whatever cannot be answered is `{"error": ...}`. The bytes are the same in every language.
 
 use super::node::Node;
-use super::{Expectation, Part, Plan, json_uncertainty, plan_with, safety};
+use super::{Bottling, Part, Plan, bottle, json_bottling, json_uncertainty, plan_with, safety};
 use crate::basis::request::{Raw, Value, choices};
-use crate::basis::{Answer, Context, Function, Input, Need, Request, Values};
-use crate::bottling::package::PackagePressure;
-use crate::bottling::priming::PrimingDose;
+use crate::basis::lists::LISTS;
+use crate::basis::{Answer, Context, Function, Input, List, Lists, Need, Refusal, Request, Values};
 use crate::error::Error;
 use crate::evidence::steps::Step;
 use crate::evidence::{Cautions, NoSteps, Notes, Source, Working};
@@ -22,7 +21,7 @@ use alloc::string::String;
 use alloc::vec;
 use alloc::vec::Vec;
 use core::fmt;
-use serde::de::{Deserialize, Deserializer, IgnoredAny, MapAccess, SeqAccess, Visitor};
+use serde::de::{Deserialize, Deserializer, MapAccess, SeqAccess, Visitor};
 
 /// The version of requests and answers.
 pub const VERSION: f64 = 1.0;
@@ -33,6 +32,7 @@ enum Read<'a> {
     Text(Cow<'a, str>),
     Flag(bool),
     Object(Vec<(Cow<'a, str>, Read<'a>)>),
+    List(Vec<Read<'a>>),
     Other,
 }
 
@@ -66,8 +66,11 @@ impl<'de> Deserialize<'de> for Read<'de> {
                 Ok(Read::Other)
             }
             fn visit_seq<A: SeqAccess<'de>>(self, mut list: A) -> Result<Read<'de>, A::Error> {
-                while list.next_element::<IgnoredAny>()?.is_some() {}
-                Ok(Read::Other)
+                let mut rows = Vec::new();
+                while let Some(row) = list.next_element::<Read<'de>>()? {
+                    rows.push(row);
+                }
+                Ok(Read::List(rows))
             }
             fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Read<'de>, A::Error> {
                 let mut members = Vec::new();
@@ -126,20 +129,72 @@ impl<'de> Deserialize<'de> for NameText<'de> {
 }
 
 /// A request as it was asked.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Debug)]
 pub struct Asked {
     /// The request.
     pub request: Request,
+    /// The rows of its lists, in the order of [`LISTS`].
+    rows: [Vec<Request>; LISTS.len()],
     /// How sure its inputs are, where that is asked for.
     pub doubts: Option<Doubts>,
 }
 
-/// Reads a request; how sure its inputs are is read and left aside.
+impl Asked {
+    /// The lists.
+    ///
+    /// # Errors
+    /// Where a row holds something that its list does not take, or lacks what it needs.
+    pub fn lists(&self) -> Result<Lists<'_>, Refusal> {
+        let mut lists = Lists::new();
+        for (list, rows) in LISTS.iter().zip(&self.rows) {
+            lists = lists.with(list, rows)?;
+        }
+        Ok(lists)
+    }
+}
+
+/// Reads a request without lists; how sure its inputs are is read and left aside.
 ///
 /// # Errors
 /// Where the text is no JSON object, names no version, or holds something that no request may.
 pub fn read(text: &str) -> Result<Request, Error> {
-    ask(text).map(|asked| asked.request)
+    let asked = ask(text).map_err(|refusal| refusal.error)?;
+    match asked.lists().map_err(|refusal| refusal.error)?.given().next() {
+        Some((list, _)) => Err(no_list(list)),
+        None => Ok(asked.request),
+    }
+}
+
+fn no_list(list: &List) -> Error {
+    Error::WrongList { list: list.name, advice: "this function takes no such list: leave it out" }
+}
+
+/// The rows of a list.
+fn read_rows(list: &'static List, value: &Read<'_>) -> Result<Vec<Request>, Refusal> {
+    const ROWS: &str = "a list of rows, each an object of names and values, is wanted";
+    let wrong = Refusal { error: Error::WrongList { list: list.name, advice: ROWS }, place: None };
+    let Read::List(rows) = value else { return Err(wrong) };
+    let mut read = Vec::new();
+    for (at, row) in rows.iter().enumerate() {
+        let placed = |error: Error| Refusal { error, place: Some((list.name, at + 1)) };
+        let Read::Object(members) = row else { return Err(Refusal { place: Some((list.name, at + 1)), ..wrong }) };
+        let mut request = Request::new();
+        for (name, value) in members {
+            let keys = || list.columns.iter().map(|input| input.key);
+            request.set(name, raw(value)).map_err(|error| placed(error.nearest_of(keys())))?;
+        }
+        read.push(request);
+    }
+    Ok(read)
+}
+
+fn raw<'a>(value: &'a Read<'_>) -> Raw<'a> {
+    match value {
+        Read::Number(number) => Raw::Number(*number),
+        Read::Text(text) => Raw::Text(text),
+        Read::Flag(flag) => Raw::Flag(*flag),
+        Read::Object(_) | Read::List(_) | Read::Other => Raw::Other,
+    }
 }
 
 fn asked_doubt<'a>(value: &'a Read<'_>) -> json_uncertainty::Asked<'a> {
@@ -151,15 +206,15 @@ fn asked_doubt<'a>(value: &'a Read<'_>) -> json_uncertainty::Asked<'a> {
             [(name, Read::Number(half))] if name == "range" => Asked::Range(*half),
             _ => Asked::Other,
         },
-        Read::Flag(_) | Read::Other => Asked::Other,
+        Read::Flag(_) | Read::List(_) | Read::Other => Asked::Other,
     }
 }
 
-/// Reads a request and how sure its inputs are.
+/// Reads a request, its lists, and how sure its inputs are.
 ///
 /// # Errors
-/// As [`read`].
-pub fn ask(text: &str) -> Result<Asked, Error> {
+/// Where the text is no JSON object, names no version, or holds something that no request may.
+pub fn ask(text: &str) -> Result<Asked, Refusal> {
     let Members(members) = serde_json::from_str(text).map_err(|error| Error::BadJson {
         line: error.line() as u32,
         column: error.column() as u32,
@@ -167,37 +222,38 @@ pub fn ask(text: &str) -> Result<Asked, Error> {
     })?;
     let mut request = Request::new();
     let (mut version, mut doubts) = (None, None);
+    let mut rows: [Option<Vec<Request>>; LISTS.len()] = core::array::from_fn(|_| None);
     for (name, value) in &members {
+        if let Some(at) = LISTS.iter().position(|list| list.name == name.as_ref()) {
+            if rows[at].replace(read_rows(LISTS[at], value)?).is_some() {
+                return Err(Error::WrongList { list: LISTS[at].name, advice: "it is given twice: give it once" }.into());
+            }
+            continue;
+        }
         if let ("uncertainty", Read::Object(inner)) = (name.as_ref(), value) {
             let inner = inner.iter().map(|(name, value)| (name.as_ref(), asked_doubt(value)));
             if doubts.replace(json_uncertainty::doubts(inner)?).is_some() {
-                return Err(Error::UnknownName { given: ShortText::new("a second uncertainty"), nearest: None });
+                return Err(Error::UnknownName { given: ShortText::new("a second uncertainty"), nearest: None }.into());
             }
             continue;
         }
         if name == "carb" {
             let given = matches!(value, Read::Number(number) if *number == VERSION);
             if version.replace(given).is_some() || !given {
-                return Err(Error::WrongVersion);
+                return Err(Error::WrongVersion.into());
             }
             continue;
         }
         if name == "uncertainty" {
             let reason = ShortText::new("uncertainty should be an object of names and half widths");
-            return Err(Error::BadJson { line: 1, column: 1, reason });
+            return Err(Error::BadJson { line: 1, column: 1, reason }.into());
         }
-        let raw = match value {
-            Read::Number(number) => Raw::Number(*number),
-            Read::Text(text) => Raw::Text(text),
-            Read::Flag(flag) => Raw::Flag(*flag),
-            Read::Object(_) | Read::Other => Raw::Other,
-        };
-        request.set(name, raw)?;
+        request.set(name, raw(value))?;
     }
     if version.is_none() {
-        return Err(Error::WrongVersion);
+        return Err(Error::WrongVersion.into());
     }
-    Ok(Asked { request, doubts })
+    Ok(Asked { request, rows: rows.map(Option::unwrap_or_default), doubts })
 }
 
 /// What the reader says, without the place, which the error carries.
@@ -213,9 +269,23 @@ fn reason(error: &serde_json::Error) -> ShortText {
 ///
 /// # Errors
 /// As [`ask`] and [`plan_with`].
-pub fn plan_of(text: &str) -> Result<Plan, Error> {
+pub fn plan_of(text: &str) -> Result<Plan, Refusal> {
     let asked = ask(text)?;
-    plan_with(&asked.request, asked.doubts.as_ref())
+    Ok(plan_with(&asked.request, &asked.lists()?, asked.doubts.as_ref())?)
+}
+
+/// The bottling of a request in JSON.
+///
+/// # Errors
+/// As [`ask`] and [`bottle`].
+pub fn bottling_of(text: &str) -> Result<Bottling, Refusal> {
+    let asked = ask(text)?;
+    if asked.doubts.is_some() {
+        const PLAN: &str = "the bottling job takes none: ask the plan, or one of its functions";
+        let reason = ShortText::new(PLAN);
+        return Err(Error::BadJson { line: 1, column: 1, reason }.into());
+    }
+    Ok(bottle(&asked.request, &asked.lists()?)?)
 }
 
 /// Answers a request of the plan: JSON in, JSON out.
@@ -251,24 +321,32 @@ pub fn answer_with_code(function: &str, text: &str) -> (String, i32) {
             Err(error) => (write(&with_error(error)), error.code()),
         };
     }
-    let answered = match (function, functions::named(function)) {
-        ("plan", _) => ask(text)
-            .map_err(|error| error.nearest_of(super::INPUTS.iter().map(|input| input.key)))
-            .and_then(|asked| plan_with(&asked.request, asked.doubts.as_ref()))
-            .map(|plan| plan_node(&plan)),
+    let nearest = |refusal: Refusal, inputs: &[Input]| match refusal.place {
+        Some(_) => refusal,
+        None => refusal.error.nearest_of(inputs.iter().map(|input| input.key)).into(),
+    };
+    let answered: Result<Node, Refusal> = match (function, functions::named(function)) {
+        ("plan", _) => plan_of(text).map_err(|refusal| nearest(refusal, &super::inputs())).map(|plan| plan_node(&plan)),
+        ("bottling", _) => bottling_of(text)
+            .map_err(|refusal| nearest(refusal, super::bottling::INPUTS))
+            .map(|found| json_bottling::job_node(&found)),
         (_, Some(function)) => ask(text)
-            .map_err(|error| error.nearest_of(function.inputs.iter().map(|input| input.key)))
-            .and_then(|asked| function_node(function, &asked)),
+            .and_then(|asked| {
+                let list = asked.lists()?.given().next().map(|(list, _)| list);
+                list.map_or(Ok(asked), |list| Err(no_list(list).into()))
+            })
+            .map_err(|refusal| nearest(refusal, function.inputs))
+            .and_then(|asked| Ok(function_node(function, &asked)?)),
         (_, None) => match tables::named(function) {
-            Some(table) => read(text)
-                .map_err(|error| error.nearest_of(table.inputs.iter().map(|input| input.key)))
-                .and_then(|request| table_node(table, &request)),
+            Some(table) => ask(text)
+                .map_err(|refusal| nearest(refusal, table.inputs))
+                .and_then(|asked| table_node(table, &asked.request, &asked.lists()?)),
             None => return (no_function(function), crate::error::code::UNKNOWN_NAME),
         },
     };
     match answered {
         Ok(node) => (write(&node), 0),
-        Err(error) => (write(&with_error(error)), error.code()),
+        Err(refusal) => (write(&with_refusal(&refusal)), refusal.error.code()),
     }
 }
 
@@ -278,7 +356,7 @@ fn no_function(name: &str) -> String {
     node.put("parameter", Node::text("function"));
     let functions = crate::table::FUNCTIONS.iter().map(|function| function.name);
     let known: Vec<&str> = functions.chain(tables::TABLES.iter().map(|table| table.name)).collect();
-    let text = alloc::format!("there is no function \"{}\": choose plan, {}", ShortText::new(name), known.join(", "));
+    let text = alloc::format!("there is no function \"{}\": choose plan, bottling, {}", ShortText::new(name), known.join(", "));
     node.put("text", Node::text(text));
     let mut outer = start();
     outer.put("error", node);
@@ -315,14 +393,28 @@ pub fn tables_text() -> String {
         node.put("summary", Node::text(table.summary));
         node.put("example", Node::text(table.example));
         node.put("inputs", inputs_node(table.inputs, None));
+        node.put("lists", lists_node(table.lists));
         node.put("columns", columns_node(table));
         node
     });
     let mut node = start();
     node.put("functions", Node::List(functions_node));
     node.put("tables", Node::List(tables_node.collect()));
-    node.put("plan", inputs_node(super::INPUTS, None));
+    node.put("plan", inputs_node(&super::inputs(), None));
+    node.put("bottling", inputs_node(super::bottling::INPUTS, None));
+    node.put("lists", lists_node(super::bottling::TAKES));
     write(&node)
+}
+
+fn lists_node(lists: &[&List]) -> Node {
+    let all = lists.iter().map(|list| {
+        let mut node = object();
+        node.put("name", Node::text(list.name));
+        node.put("meaning", Node::text(list.meaning));
+        node.put("columns", inputs_node(list.columns, None));
+        node
+    });
+    Node::List(all.collect())
 }
 
 fn inputs_node(inputs: &[Input], function: Option<&Function>) -> Node {
@@ -356,11 +448,11 @@ fn write(node: &Node) -> String {
     serde_json::to_string(node).unwrap_or_default()
 }
 
-fn object() -> Node {
+pub(super) fn object() -> Node {
     Node::Object(Vec::new())
 }
 
-fn start() -> Node {
+pub(super) fn start() -> Node {
     let mut node = object();
     node.put("carb", Node::Whole(VERSION as i64));
     node
@@ -372,7 +464,22 @@ fn with_error(error: Error) -> Node {
     node
 }
 
-fn error_node(error: &Error) -> Node {
+fn with_refusal(refusal: &Refusal) -> Node {
+    let mut inner = error_node(&refusal.error);
+    if let Some((list, row)) = refusal.place
+        && let Node::Object(members) = &mut inner
+    {
+        members.retain(|(name, _)| name != "text");
+        inner.put("list", Node::text(list));
+        inner.put("row", Node::Whole(row as i64));
+        inner.put("text", Node::text(refusal));
+    }
+    let mut node = start();
+    node.put("error", inner);
+    node
+}
+
+pub(super) fn error_node(error: &Error) -> Node {
     let mut node = object();
     node.put("code", Node::Whole(i64::from(error.code())));
     node.put("parameter", Node::text(error.parameter()));
@@ -388,13 +495,13 @@ fn error_node(error: &Error) -> Node {
 }
 
 /// Puts a quantity into an object, under each of its shown names.
-fn put_quantity(node: &mut Node, noun: &str, key: Key, si: f64) {
+pub(super) fn put_quantity(node: &mut Node, noun: &str, key: Key, si: f64) {
     for unit in key.dimension().into_iter().flat_map(Unit::of).filter(|unit| unit.shown) {
         node.put_under(noun, Name { key, unit: Some(unit) }, Node::number(unit.from_si(si)));
     }
 }
 
-fn request_node(request: &Request) -> Node {
+pub(super) fn request_node(request: &Request) -> Node {
     let mut node = object();
     for name in request.given() {
         let value = match request.get(name.key) {
@@ -405,6 +512,15 @@ fn request_node(request: &Request) -> Node {
             None => continue,
         };
         node.put(name, value);
+    }
+    node
+}
+
+/// The request with its lists.
+pub(super) fn asked_node(request: &Request, lists: &Lists<'_>) -> Node {
+    let mut node = request_node(request);
+    for (list, rows) in lists.given() {
+        node.put(list.name, Node::List(rows.iter().map(request_node).collect()));
     }
     node
 }
@@ -549,9 +665,9 @@ fn columns_node(table: &Table) -> Node {
     Node::List(all.collect())
 }
 
-fn table_node(table: &Table, request: &Request) -> Result<Node, Error> {
+fn table_node(table: &Table, request: &Request, lists: &Lists<'_>) -> Result<Node, Refusal> {
     let mut rows = Vec::new();
-    table.rows(request, &mut |cells| {
+    table.rows(request, lists, &mut |cells| {
         let mut row = object();
         for (column, cell) in table.columns.iter().zip(cells) {
             match *cell {
@@ -578,13 +694,13 @@ fn table_node(table: &Table, request: &Request) -> Result<Node, Error> {
     })?;
     let mut node = start();
     node.put("table", Node::text(table.name));
-    node.put("request", request_node(request));
+    node.put("request", asked_node(request, lists));
     node.put("columns", columns_node(table));
     node.put("rows", Node::List(rows));
     Ok(node)
 }
 
-fn part_node<T>(part: &Part<T>, request: &Request, value: impl FnOnce(&mut Node, &T)) -> Node {
+pub(super) fn part_node<T>(part: &Part<T>, request: &Request, value: impl FnOnce(&mut Node, &T)) -> Node {
     let mut node = object();
     match &part.answer {
         Ok(answer) => {
@@ -597,35 +713,11 @@ fn part_node<T>(part: &Part<T>, request: &Request, value: impl FnOnce(&mut Node,
     node
 }
 
-fn put_dose(node: &mut Node, dose: &PrimingDose) {
-    put_quantity(node, "", Key::Mass, dose.mass.si());
-    put_quantity(node, "", Key::Dose, dose.dose.si());
-}
-
-fn put_package(node: &mut Node, package: &PackagePressure) {
-    put_quantity(node, "expected", Key::Gauge, package.expected.gauge.si());
-    put_quantity(node, "expected", Key::Absolute, package.expected.absolute.si());
-    put_quantity(node, "expected", Key::Carbonation, package.dissolved.si());
-    put_quantity(node, "worst", Key::Gauge, package.worst.gauge.si());
-    put_quantity(node, "worst", Key::Absolute, package.worst.absolute.si());
-}
-
-fn put_expectation(node: &mut Node, found: &Expectation, plan: &Plan) {
-    put_quantity(node, "expected", Key::Carbonation, found.expected.si());
-    put_quantity(node, "low", Key::Carbonation, found.low.si());
-    put_quantity(node, "high", Key::Carbonation, found.high.si());
-    if let Some(dose) = found.dose {
-        put_quantity(node, "balance_dose", Key::Mass, dose.mass.si());
-        put_quantity(node, "balance_dose", Key::Dose, dose.dose.si());
-    }
-    node.put("text", Node::text(plan.expectation_sentence().unwrap_or_default()));
-}
-
 /// The answer of a plan as a tree.
 fn plan_node(plan: &Plan) -> Node {
-    let request = &plan.request;
+    let request = &plan.bottling.request;
     let mut node = start();
-    node.put("request", request_node(request));
+    node.put("request", request_node(&plan.request));
     node.put("answered", Node::Flag(plan.answered()));
     node.put("danger", Node::Flag(plan.danger()));
     if let Some(sure) = &plan.sure {
@@ -635,45 +727,7 @@ fn plan_node(plan: &Plan) -> Node {
         }
         node.put("uncertainty", estimates);
     }
-
-    let mut bottling = object();
-    bottling.put(
-        "residual",
-        part_node(&plan.residual, request, |node, c| put_quantity(node, "", Key::Carbonation, c.si())),
-    );
-    bottling.put(
-        "priming",
-        part_node(&plan.priming, request, |node, dose| {
-            node.put("sugar", Node::text(plan.sugar.name));
-            put_dose(node, dose);
-        }),
-    );
-    let sugars = plan.sugars.iter().map(|(sugar, dose)| {
-        let mut node = object();
-        node.put("sugar", Node::text(sugar.name));
-        match dose {
-            Ok(dose) => put_dose(&mut node, dose),
-            Err(error) => node.put("error", error_node(error)),
-        }
-        node.put("standing", Node::text(sugar.standing.words()));
-        node.put("source", Node::text(sugar.source.map_or("", |source| source.citation)));
-        node
-    });
-    bottling.put("sugars", Node::List(sugars.collect()));
-    bottling.put("balance", part_node(&plan.expectation, request, |node, found| put_expectation(node, found, plan)));
-    let mut storage = object();
-    for place in &plan.storage {
-        let mut inner = object();
-        put_quantity(&mut inner, "", Key::Temperature, place.temperature.si());
-        let part = part_node(&place.pressure, request, put_package);
-        if let (Node::Object(members), Node::Object(more)) = (&mut inner, part) {
-            members.extend(more);
-        }
-        storage.put(place.place, inner);
-    }
-    bottling.put("storage", storage);
-    bottling.put("safety", Node::List(safety::BOTTLES.iter().map(Node::text).collect()));
-    node.put("bottling", bottling);
+    node.put("bottling", json_bottling::bottling_node(&plan.bottling));
 
     let mut kegging = object();
     put_quantity(&mut kegging, "", Key::Serving, plan.serving.si());

@@ -1,9 +1,11 @@
 //! The JSON Schema of requests and answers, written from the tables that the faces walk.
 
-use super::INPUTS;
+use super::bottling::{self, TAKES};
+use super::inputs;
 use super::node::Node;
 use crate::basis::request::choices;
-use crate::basis::{Input, Need};
+use crate::basis::lists::MOST_ROWS;
+use crate::basis::{Input, List, Need};
 use crate::quantity::field::Kind;
 use crate::quantity::name::TEXT_BYTES;
 use crate::quantity::{Key, Name};
@@ -83,8 +85,28 @@ fn required_names(inputs: &[Input]) -> Vec<Vec<String>> {
     all
 }
 
-fn request(inputs: &[Input], whole: bool) -> Node {
+/// What a row of a list may hold.
+fn row(list: &List) -> Node {
+    let mut properties = object(vec![]);
+    for name in list.columns.iter().flat_map(|input| Name::of(input.key)) {
+        properties.put(name, self::input(name));
+    }
+    let mut node = closed(properties, Node::List(Vec::new()));
+    let each = required_names(list.columns)
+        .into_iter()
+        .map(|names| one_of(names.into_iter().map(|name| object(vec![("required", texts([name]))])).collect()));
+    node.put("allOf", Node::List(each.collect()));
+    node
+}
+
+fn request(inputs: &[Input], lists: &[&List], whole: bool) -> Node {
     let mut properties = object(vec![("carb", version())]);
+    for list in lists {
+        let mut node = list_of(see(&alloc::format!("row.{}", list.name)));
+        node.put("maxItems", Node::Whole(MOST_ROWS as i64));
+        node.put("description", Node::text(list.meaning));
+        properties.put(list.name, node);
+    }
     for name in inputs.iter().flat_map(|input| Name::of(input.key)) {
         properties.put(name, self::input(name));
     }
@@ -141,6 +163,8 @@ fn error() -> Node {
         ("value", object(vec![("type", texts(["number", "null"]))])),
         ("low", object(vec![("type", texts(["number", "null"]))])),
         ("high", object(vec![("type", texts(["number", "null"]))])),
+        ("list", of_type("string")),
+        ("row", of_type("integer")),
         ("text", of_type("string")),
     ]);
     closed(
@@ -195,13 +219,31 @@ fn standing(properties: &mut Node) {
     properties.put("uncertainty", list_of(see("estimate")));
 }
 
+/// The parts of the bottling job that are objects.
+const BOTTLING_PARTS: [&str; 14] = [
+    "readiness",
+    "gravity_point",
+    "residual",
+    "added",
+    "priming",
+    "primed",
+    "weighed",
+    "syrup",
+    "wort",
+    "balance",
+    "storage",
+    "fill",
+    "ready",
+    "dry_yeast",
+];
+
 /// The schema: under `$defs`, `request.NAME` and `answer.NAME` for each function, each table and the plan.
 #[must_use]
 pub fn schema_text() -> String {
     let mut defs = object(vec![("doubts", doubts()), ("estimate", estimate()), ("error", error())]);
     for function in FUNCTIONS {
         let name = function.name;
-        defs.put(alloc::format!("request.{name}"), request(function.inputs, true));
+        defs.put(alloc::format!("request.{name}"), request(function.inputs, &[], true));
         let mut properties = object(vec![("carb", version()), ("function", object(vec![("const", Node::text(name))]))]);
         properties.put("request", of_type("object"));
         for output in function.outputs {
@@ -229,16 +271,33 @@ pub fn schema_text() -> String {
             ("columns", list_of(of_type("object"))),
             ("rows", list_of(closed(row, Node::List(Vec::new())))),
         ]);
-        defs.put(alloc::format!("request.{name}"), request(table.inputs, true));
+        defs.put(alloc::format!("request.{name}"), request(table.inputs, table.lists, true));
         let required = texts(["carb", "table", "request", "columns", "rows"]);
         defs.put(alloc::format!("answer.{name}"), one_of(vec![closed(properties, required), see("error")]));
     }
     // A plan answers part by part: what is missing is an error of the part that needs it.
-    defs.put("request.plan", request(INPUTS, false));
-    let mut properties = object(vec![("carb", version()), ("request", of_type("object"))]);
-    for flag in ["answered", "danger"] {
-        properties.put(flag, of_type("boolean"));
+    for list in TAKES {
+        defs.put(alloc::format!("row.{}", list.name), row(list));
     }
+    defs.put("request.plan", request(&inputs(), TAKES, false));
+    defs.put("request.bottling", request(bottling::INPUTS, TAKES, false));
+    let start = || {
+        let mut properties = object(vec![("carb", version()), ("request", of_type("object"))]);
+        for flag in ["answered", "danger"] {
+            properties.put(flag, of_type("boolean"));
+        }
+        properties
+    };
+    let mut properties = start();
+    for part in BOTTLING_PARTS {
+        properties.put(part, of_type("object"));
+    }
+    for part in ["sugars", "bottles", "safety"] {
+        properties.put(part, of_type("array"));
+    }
+    let required = texts(["carb", "request", "answered", "danger", "priming", "storage", "ready", "safety"]);
+    defs.put("answer.bottling", one_of(vec![closed(properties, required), see("error")]));
+    let mut properties = start();
     for part in ["bottling", "kegging"] {
         properties.put(part, of_type("object"));
     }

@@ -1,14 +1,17 @@
 //! How sure a plan is: the dose, what the weighed dose does in the bottle, the regulator.
 
-use super::{HOT_DAY, INPUTS, Plan, SERVING, USUAL_ROOM, contents, keeping, physical, plan};
-use crate::basis::{BasisName, Request};
+use super::bottling::HOT_DAY;
+use super::contents::{contents, keeping, physical, primed_batch};
+use super::{Plan, SERVING, inputs, plan};
+use crate::basis::{BasisName, Lists, Request};
+use crate::bottling::glass::Glass;
 use crate::bottling::package::pressure_of_contents;
 use crate::bottling::priming::{self, PrimingDose};
 use crate::error::Error;
-use crate::evidence::NoSteps;
+use crate::evidence::{NoSteps, Notes};
 use crate::kegging;
 use crate::quantity::{Concentration, Key, Temperature};
-use crate::table::functions::{carbonation, wanted};
+use crate::table::inputs::{USUAL_ROOM, carbonation};
 use crate::uncertainty::{Doubts, Estimate, estimate, sources};
 use alloc::vec;
 use alloc::vec::Vec;
@@ -43,21 +46,23 @@ impl Sure {
 ///
 /// # Errors
 /// As [`plan`], and where a doubt is about something that was not given.
-pub fn plan_with(request: &Request, doubts: Option<&Doubts>) -> Result<Plan, Error> {
-    let mut found = plan(request)?;
+pub fn plan_with(request: &Request, lists: &Lists<'_>, doubts: Option<&Doubts>) -> Result<Plan, Error> {
+    let mut found = plan(request, lists)?;
+    let inputs = inputs();
     if let Some(doubts) = doubts {
-        if let Some(name) = doubts.keys().find(|key| !INPUTS.iter().any(|input| input.key == *key)) {
+        if let Some(name) = doubts.keys().find(|key| !inputs.iter().any(|input| input.key == *key)) {
             return Err(Error::NotTaken { parameter: crate::quantity::Name::first(name), function: "plan" });
         }
         doubts.check(request, None)?;
-        found.sure = Some(sure(&found, doubts)?);
+        found.sure = Some(sure(&found, lists, doubts)?);
     }
     Ok(found)
 }
 
-fn sure(plan: &Plan, doubts: &Doubts) -> Result<Sure, Error> {
-    let request = &plan.request;
-    let by = |default| sources(request, doubts, INPUTS, default);
+fn sure(plan: &Plan, lists: &Lists<'_>, doubts: &Doubts) -> Result<Sure, Error> {
+    // What follows from gravities and losses is taken as given: doubts are about what was asked.
+    let (request, inputs) = (&plan.bottling.request, inputs());
+    let by = |default| sources(request, doubts, &inputs, default);
     let (handbook, balance) = (by(BasisName::Handbook)?, by(BasisName::Physical)?);
     let one = |found: Result<Vec<Estimate>, Error>| found.ok().and_then(|list| list.into_iter().next());
 
@@ -65,15 +70,15 @@ fn sure(plan: &Plan, doubts: &Doubts) -> Result<Sure, Error> {
         &|request| {
             let context = request.context(BasisName::Handbook)?;
             let sugar = request.priming_sugar()?;
-            let answer = priming::priming_sugar(&wanted(request)?, &sugar, &context, &mut NoSteps)?;
+            let answer = priming::priming_sugar(carbonation(request)?, &primed_batch(request, lists)?, &sugar, &context, &mut NoSteps)?;
             Ok(vec![answer.value.mass.si()])
         },
         request,
         &handbook,
     ));
     // The sugar is weighed: whatever the truth is, it is this much that went in.
-    let mass = plan.priming.value().map(|dose| dose.mass.si());
-    let in_bottles = mass.and_then(|mass| estimate(&|request| bottles(request, mass), request, &balance).ok());
+    let mass = plan.bottling.priming.value().map(|dose| dose.mass.si());
+    let in_bottles = mass.and_then(|mass| estimate(&|request| bottles(request, lists, mass), request, &balance).ok());
     let mut in_bottles = in_bottles.into_iter().flatten();
     let (carbonation_found, bottle) = (in_bottles.next(), in_bottles.next());
     let regulator = one(estimate(
@@ -90,15 +95,17 @@ fn sure(plan: &Plan, doubts: &Doubts) -> Result<Sure, Error> {
 }
 
 /// What a mass of sugar does: CO2 dissolved at the room's temperature, and gauge pressure on a hot day, SI.
-fn bottles(request: &Request, mass: f64) -> Result<Vec<f64>, Error> {
-    let packaged = wanted(request)?.packaged.si();
+fn bottles(request: &Request, lists: &Lists<'_>, mass: f64) -> Result<Vec<f64>, Error> {
+    let batch = crate::table::inputs::batch(request)?;
+    let packaged = batch.packaged.si();
     let mass = crate::quantity::Mass::from_si(mass);
     let dose = PrimingDose { mass, dose: Concentration::from_si(mass.si() / packaged) };
     let context = physical(request)?;
-    let found = contents(request, &request.priming_sugar()?, &dose, &mut NoSteps)?;
+    let sugar = request.priming_sugar()?;
+    let found = contents(request, &batch, lists, &sugar, &dose, &mut Notes::default(), &mut NoSteps)?;
     let at = |key, usual| {
         let keeping = keeping(request, Temperature::from_si(request.or(key, usual)?))?;
-        pressure_of_contents(found.package, &keeping, &context, &mut NoSteps)
+        pressure_of_contents(found.package, &keeping, &Glass::default(), &context, &mut NoSteps)
     };
     let room = at(Key::Room, USUAL_ROOM)?.value.dissolved.si();
     Ok(vec![room, at(Key::HotDay, HOT_DAY)?.value.expected.gauge.si()])

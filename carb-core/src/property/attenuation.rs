@@ -100,6 +100,18 @@ pub fn fermentable_left(now: f64, end: f64, sg: f64) -> f64 {
     REAL_SHARE * extract_per_litre(now - end, sg)
 }
 
+/// Apparent extract, °P, at the end of a fermentation that a real degree of fermentation (percent) limits.
+#[inline(always)]
+pub fn limit_extract(original: f64, limit: f64) -> f64 {
+    (original * (1.0 - limit / 100.0) - 0.1808 * original) / REAL_SHARE
+}
+
+/// Apparent extract, °P, at an apparent attenuation (percent).
+#[inline(always)]
+pub fn attenuated(original: f64, attenuation: f64) -> f64 {
+    original * (1.0 - attenuation / 100.0)
+}
+
 /// Extract, CO2 and alcohol of Balling's fermentation, g for 1 g of alcohol.
 const BALLING_EXTRACT: f64 = 2.0665;
 const BALLING_CO2: f64 = 0.9565;
@@ -285,4 +297,32 @@ pub static BALLING_YIELD: Equation = Equation {
     sources: &[&NIELSEN],
     standing: Standing::Published,
     kernel: |x| balling_co2(x[0]),
+};
+
+/// The catalogue's entry for [`limit_extract`].
+pub static LIMIT_EXTRACT: Equation = Equation {
+    id: "limit_extract",
+    title: "apparent extract at the limit attenuation",
+    formula: "B = (O*(1 - r/100) - 0.1808*O)/0.8192",
+    result: degrees("B", "apparent extract at the end"),
+    inputs: &[ORIGINAL, limited("r", Measure::In(&PERCENT), "real degree of fermentation at the end", 40.0, 90.0)],
+    uncertainty_percent: Some(4.0),
+    uncertainty: "that of Balling's quotient",
+    sources: &[&BALLING],
+    standing: Standing::ConfirmedFromMemory,
+    kernel: |x| limit_extract(x[0], x[1]),
+};
+
+/// The catalogue's entry for [`attenuated`].
+pub static ATTENUATED: Equation = Equation {
+    id: "final_extract",
+    title: "apparent extract at an apparent attenuation",
+    formula: "B = O*(1 - a/100)",
+    result: degrees("B", "apparent extract at the end"),
+    inputs: &[ORIGINAL, limited("a", Measure::In(&PERCENT), "apparent attenuation at the end", 40.0, 90.0)],
+    uncertainty_percent: None,
+    uncertainty: "exact: that of the attenuation expected",
+    sources: &[],
+    standing: Standing::Definition,
+    kernel: |x| attenuated(x[0], x[1]),
 };

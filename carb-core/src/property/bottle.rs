@@ -66,6 +66,8 @@ pub struct Class {
     pub usual: (f64, f64),
     /// How well that is known: without exception by the trade's practice.
     pub standing: Standing,
+    /// Gauge pressure for which the class is rated, bar, where that is published.
+    pub rating: Option<f64>,
     /// What is published of it, if anything.
     pub published: &'static str,
     /// Where.
@@ -79,7 +81,12 @@ impl Class {
     }
 
     const fn usual(name: &'static str, title: &'static str, low: f64, high: f64) -> Self {
-        Self { name, title, usual: (low, high), standing: Standing::CommonPractice, published: "", source: None }
+        Self { name, title, usual: (low, high), standing: Standing::CommonPractice, rating: None, published: "", source: None }
+    }
+
+    const fn rated(mut self, bar: f64) -> Self {
+        self.rating = Some(bar);
+        self
     }
 
     const fn with(mut self, published: &'static str, source: &'static Source) -> Self {
@@ -107,10 +114,22 @@ pub static CLASSES: &[&Class] = &[
     &Class::usual("soft_drink_multi_trip", "soft-drink glass for many trips, 750 mL or 1 L", 4.0, 4.5)
         .with("at most 4.5 volumes, 9 g/L, at 20 °C", &BS_6119),
     &Class::usual("soft_drink_glass", "other soft-drink glass, at most 1150 mL", 4.0, 4.5)
-        .with("at most 4.7 bar of carbonation pressure; 5.3 bar only refillable ones to 180 mL", &BRITISH_GLASS),
+        .with("at most 4.7 bar of carbonation pressure; 5.3 bar only refillable ones to 180 mL", &BRITISH_GLASS)
+        .rated(4.7),
     &Class::usual("pet_soft_drink", "PET bottle for carbonated soft drinks", 4.0, 4.5)
         .with("burst near 12 bar when new; creeps when warm", &CAMPDEN),
     &Class::usual("growler", "glass growler or screw-cap jug: not for conditioning", 0.0, 0.0)
         .with("2.5 volumes filled at 38 °F to 99 % reach 52 psi gauge at 90 °F", &GROWLERS),
     &Class::usual("still_wine", "still-wine bottle with a cork: not for conditioning", 0.0, 0.0),
 ];
+
+/// Names of the classes, in their order.
+pub static NAMES: &[&str] = &{
+    let mut names = [""; CLASSES.len()];
+    let mut at = 0;
+    while at < CLASSES.len() {
+        names[at] = CLASSES[at].name;
+        at += 1;
+    }
+    names
+};

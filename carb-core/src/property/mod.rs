@@ -17,4 +17,6 @@ pub mod keg;
 pub mod liquid;
 pub mod solubility;
 pub mod sweetener;
+pub mod syrup;
 pub mod water;
+pub mod yeast;

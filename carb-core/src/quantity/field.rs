@@ -120,6 +120,16 @@ fields! {
     Cellar = "cellar" drink_temperature(), "temperature of a cool store";
     Room = "room" drink_temperature(), "temperature at which bottles are conditioned";
     HotDay = "hot_day" drink_temperature(), "temperature that bottles reach on a hot day";
+    Pasteurising = "pasteurising" drink_temperature(), "temperature at which filled bottles would be pasteurised";
+    Residual = "residual" number(Dimension::Carbonation, 0.0, 30.0),
+        "CO2 in the drink before it is packaged, measured: it overrides what the warmest temperature says";
+    FermenterGauge = "fermenter_gauge" number(Dimension::Pressure, 0.0, 5.0e5),
+        "pressure above the air outside that the fermenter held at the warmest temperature";
+    ColdCrash = "cold_crash" Kind::Choice,
+        "how the drink was chilled before packaging: open (or through an airlock), closed (tight, with its own gas over it), co2_supplied (CO2 let in, at the fermenter's pressure)";
+    Crash = "crash" drink_temperature(), "temperature to which the drink was chilled before packaging";
+    FermenterHeadspace = "fermenter_headspace" number(Dimension::Percent, 0.0, 1000.0),
+        "gas over the drink in a closed fermenter, in percent of the drink's volume";
     Altitude = "altitude" number(Dimension::Length, -500.0, 9000.0),
         "height above sea level, from which the air pressure outside follows by ISO 2533";
     Ambient = "ambient" number(Dimension::Pressure, 30.0e3, 110.0e3),
@@ -138,9 +148,46 @@ fields! {
     SugarFermentable = "sugar_fermentable" number(Dimension::Percent, 0.0, 100.0),
         "what yeast ferments of the dry matter of a sugar of one's own, percent";
     SugarKind = "sugar_kind" Kind::Choice, "what the fermentable part of a sugar of one's own is";
+    SyrupWater = "syrup_water" number(Dimension::Volume, 0.0, 1.0), "water in which the priming sugar is dissolved";
+    Syrup = "syrup" number(Dimension::Volume, 0.0, 1.0e3), "volume of the syrup when it has cooled";
+    SyrupStrength = "syrup" number(Dimension::Percent, 0.0, 100.0), "dissolved dry matter in the syrup, percent of its mass";
+    Dissolving = "dissolving" number(Dimension::Temperature, 273.15, 373.15), "temperature at which the sugar has to stay dissolved";
     Addition = "addition" Kind::Choice, "what is added: a sugar, or something for sweetness";
     Mass = "mass" number(Dimension::Mass, 0.0, 1.0e6), "mass of priming sugar, as sold";
     Dose = "dose" number(Dimension::Concentration, 0.0, 400.0), "sugar or other addition, as sold, per litre of drink";
+    Scale = "scale" number(Dimension::Mass, 1.0e-6, 1.0), "the smallest step that the scale shows";
+    Tablet = "tablet" number(Dimension::Mass, 1.0e-5, 0.1), "mass of one carbonation tablet";
+    Wort = "wort" number(Dimension::Volume, 0.0, 1.0e3), "wort or fermenting beer that primes the drink";
+    WortShare = "wort" number(Dimension::Percent, 0.0, 1.0e4), "wort that primes the drink, in percent of the drink's volume";
+    WortCo2 = "wort" number(Dimension::Carbonation, 0.0, 30.0),
+        "CO2 that the priming wort holds: none in fresh wort, about saturation in fermenting beer";
+    WortOriginalGravity = "wort_original" number(Dimension::SpecificGravity, 1.001, 1.165),
+        "specific gravity 20/20 °C of the priming wort before fermentation";
+    WortOriginalPlato = "wort_original" number(Dimension::Plato, 0.2, 37.0), "extract of the priming wort before fermentation";
+    WortCurrentGravity = "wort_current" number(Dimension::SpecificGravity, 0.980, 1.165),
+        "specific gravity 20/20 °C of the priming wort when it is added";
+    WortCurrentPlato = "wort_current" number(Dimension::Plato, -5.2, 37.0), "apparent extract of the priming wort when it is added";
+    LimitAttenuation = "limit_attenuation" number(Dimension::Percent, 1.0, 100.0),
+        "real degree of fermentation at which the yeast ends: the limit attenuation";
+    ExpectedAttenuation = "expected_attenuation" number(Dimension::Percent, 1.0, 125.0),
+        "apparent attenuation at which fermentation is expected to end";
+    Batch = "batch" number(Dimension::Volume, 1.0e-6, 1.0e3), "drink in the fermenter, of which some stays behind";
+    Loss = "loss" number(Dimension::Volume, 0.0, 1.0e3), "drink that stays behind with the trub, in the bottling vessel and in hoses";
+    Bottle = "bottle" number(Dimension::Volume, 1.0e-5, 0.1), "drink that goes into one bottle";
+    Capacity = "capacity" number(Dimension::Volume, 1.0e-5, 0.12), "what one bottle holds, filled to the brim";
+    Count = "" number(Dimension::Count, 0.0, 1.0e5), "how many there are";
+    BottleClass = "bottle_class" Kind::Choice, "class of the bottle: see the table bottle_classes";
+    RatingGauge = "rating_gauge" number(Dimension::Pressure, 0.0, 3.0e6), "pressure above the air outside for which the maker rates the bottle";
+    FillOrder = "fill_order" Kind::Choice,
+        "what comes first in choosing bottles: least_leftover, fewest_bottles, fewest_sizes (the other two settle ties), or as_listed (the bottles in the order of their list)";
+    Spare = "spare" number(Dimension::Percent, 0.0, 100.0), "bottles to wash beyond those to fill, in percent of them";
+    Time = "time" number(Dimension::Time, 0.0, 1.6e8), "time";
+    Cells = "yeast" number(Dimension::CellCount, 0.0, 1.0e15), "living yeast in the drink";
+    Age = "age" number(Dimension::Time, 0.0, 1.6e8), "time that the drink has stood since its fermentation ended";
+    Filtered = "filtered" Kind::Flag, "whether the drink was filtered or fined bright";
+    Microbes = "microbes" Kind::Choice,
+        "what may ferment in the bottle: brewing_yeast; diastatic yeast, which splits dextrins; or wild yeast and bacteria";
+    Progress = "progress" number(Dimension::Percent, 0.0, 100.0), "share of the carbonation that is made";
     Gravity = "" number(Dimension::SpecificGravity, 0.980, 1.165), "specific gravity 20/20 °C";
     Plato = "" number(Dimension::Plato, -5.2, 37.0), "extract, grams in 100 g of solution";
     OriginalGravity = "original" number(Dimension::SpecificGravity, 1.001, 1.165),
@@ -169,6 +216,7 @@ fields! {
     ResidualModel = "residual_model" Kind::Choice, "the model of residual CO2 (default: that of the basis)";
     Yield = "yield" number(Dimension::Percent, 50.0, 105.0), "CO2 really made, in percent of the sugar's theoretical yield";
     CountHeadspace = "count_headspace" Kind::Flag, "whether the gas over the drink takes its share of the CO2";
+    CountSyrup = "count_syrup" Kind::Flag, "whether the volume of the syrup, if one is made, counts";
     SolubilityFactor = "solubility" number(Dimension::Multiplier, 0.5, 2.0), "factor on every solubility";
     ResidualFactor = "residual" number(Dimension::Multiplier, 0.0, 3.0), "factor on the residual CO2";
     YieldFactor = "yield" number(Dimension::Multiplier, 0.5, 2.0), "factor on the yield of sugar";

@@ -41,6 +41,10 @@ pub enum Dimension {
     Viscosity,
     /// Diffusivity; SI unit m2/s.
     Diffusivity,
+    /// A number of things.
+    Count,
+    /// Cells of yeast in a volume; SI unit one per cubic metre.
+    CellCount,
 }
 
 /// One unit: its name in every face, its exact relation to SI, and where that relation is defined.
@@ -173,5 +177,8 @@ units! {
     MILLIPASCAL_SECOND = "mpa_s" "mPa s" Viscosity, 1.0 / 1000.0, 0.0, true, "1/1000 Pa s", SI;
     PASCAL_SECOND = "pa_s" "Pa s" Viscosity, 1.0, 0.0, false, "the SI unit", SI;
     CENTIPOISE = "cp" "cP" Viscosity, 1.0 / 1000.0, 0.0, false, "1/1000 Pa s", SP811;
+    THINGS = "count" "" Count, 1.0, 0.0, true, "a number of things", SI;
+    MILLION_PER_ML = "million_per_ml" "million/mL" CellCount, 1_000_000_000_000.0, 0.0, true,
+        "a million cells in a millilitre", SI;
     SQUARE_METRE_PER_SECOND = "m2_per_s" "m2/s" Diffusivity, 1.0, 0.0, true, "the SI unit", SI;
 }

@@ -67,7 +67,7 @@ pub static CATALOGUE: &[&Equation] = &[
     &sealed::BALANCE,
     &priming::EXTRACT_CO2,
     &priming::DOSE,
-    &priming::BATCH,
+    &priming::MASS,
     &package::EXPECTED_CO2,
     &package::WORST_CO2,
     &package::WORST_PRESSURE,

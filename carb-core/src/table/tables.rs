@@ -1,11 +1,14 @@
 //! The tables: functions whose answer is rows. Some list what the library knows, some work their rows out from a request.
 
-use super::functions::{
+#[cfg(feature = "alloc")]
+use super::bottle_tables::FILL_LIST;
+use super::bottle_tables::{BOTTLE_DOSES, BOTTLE_PRESSURES, BOTTLE_VERDICTS, CONDITIONING_DAYS, PRESSURE_PARTS};
+use super::inputs::{
     ABV, BEVERAGE, EXTRACT, GAUGE_ALTITUDE, GAUGE_AMBIENT, HANDBOOK, SEA_LEVEL, SOLUBILITY, carbonation, temperature,
 };
 use crate::balance::spread::{self, State};
 use crate::basis::function::{Input, one_of, required};
-use crate::basis::{BasisName, Request};
+use crate::basis::{BasisName, List, Lists, Request};
 use crate::error::Error;
 use crate::evidence::Source;
 use crate::evidence::caution::CAUTIONS;
@@ -71,7 +74,7 @@ impl Column {
 }
 
 /// Tells the rows for a request.
-type Rows = fn(&Request, &mut dyn FnMut(&[Cell])) -> Result<(), Error>;
+pub(super) type Rows = fn(&Request, &Lists<'_>, &mut dyn FnMut(&[Cell])) -> Result<(), Error>;
 
 /// A table.
 #[derive(Debug)]
@@ -82,12 +85,14 @@ pub struct Table {
     pub summary: &'static str,
     /// The inputs from which the rows are worked out; none for plain data.
     pub inputs: &'static [Input],
+    /// The lists from which they are worked out.
+    pub lists: &'static [&'static List],
     /// An example that runs: names and values as JSON text.
     pub example: &'static str,
     /// The columns.
     pub columns: &'static [Column],
     /// Tells the rows, each with a cell for every column.
-    rows: Rows,
+    pub(super) rows: Rows,
 }
 
 impl Table {
@@ -95,17 +100,32 @@ impl Table {
     ///
     /// # Errors
     /// Whatever is wrong with the request.
-    pub fn rows(&self, request: &Request, tell: &mut dyn FnMut(&[Cell])) -> Result<(), Error> {
+    pub fn rows(
+        &self,
+        request: &Request,
+        lists: &Lists<'_>,
+        tell: &mut dyn FnMut(&[Cell]),
+    ) -> Result<(), Error> {
         if let Some(parameter) = request.given().find(|name| !self.inputs.iter().any(|input| input.key == name.key)) {
             return Err(Error::NotTaken { parameter, function: self.name });
         }
-        (self.rows)(request, tell).map_err(|error| error.renamed(|key| request.name_of(key)))
+        if let Some((list, _)) = lists.given().find(|(list, _)| !self.lists.iter().any(|own| own.name == list.name)) {
+            return Err(Error::WrongList { list: list.name, advice: "this table takes no such list: leave it out" });
+        }
+        (self.rows)(request, lists, tell).map_err(|error| error.renamed(|key| request.name_of(key)))
     }
 }
 
 /// Every table.
 pub static TABLES: &[&Table] = &[
     &SOLUBILITY_MODELS,
+    #[cfg(feature = "alloc")]
+    &FILL_LIST,
+    &BOTTLE_DOSES,
+    &BOTTLE_PRESSURES,
+    &BOTTLE_VERDICTS,
+    &PRESSURE_PARTS,
+    &CONDITIONING_DAYS,
     &FERMENTABLE_LIST,
     &SWEETENER_LIST,
     &CARBONATION_RANGES,
@@ -125,10 +145,10 @@ pub fn named(name: &str) -> Option<&'static Table> {
     TABLES.iter().copied().find(|table| table.name == name)
 }
 
-const fn text(role: &'static str, meaning: &'static str) -> Column {
+pub(super) const fn text(role: &'static str, meaning: &'static str) -> Column {
     Column { role, dimension: None, meaning }
 }
-const fn number(role: &'static str, dimension: Dimension, meaning: &'static str) -> Column {
+pub(super) const fn number(role: &'static str, dimension: Dimension, meaning: &'static str) -> Column {
     Column { role, dimension: Some(dimension), meaning }
 }
 const STANDING: Column = text("standing", "how well it is known");
@@ -136,7 +156,7 @@ const SOURCE: Column = text("source", "where it is from; empty for common practi
 fn cited(source: Option<&'static Source>) -> Cell {
     Cell::Text(source.map_or("", |source| source.citation))
 }
-fn yes(flag: bool) -> Cell {
+pub(super) fn yes(flag: bool) -> Cell {
     Cell::Text(if flag { "yes" } else { "no" })
 }
 
@@ -158,6 +178,7 @@ pub static SOLUBILITY_MODELS: Table = Table {
         HANDBOOK,
         SOLUBILITY,
     ],
+    lists: &[],
     example: r#"{"volumes": 2.5, "temperature_f": 38, "altitude_m": 0}"#,
     columns: &[
         text("model", "name of the model"),
@@ -174,7 +195,7 @@ pub static SOLUBILITY_MODELS: Table = Table {
         text("default", "whether the basis takes this model for this drink"),
         text("refused", "name of the error where the model has no answer; empty where it has one"),
     ],
-    rows: |request, tell| {
+    rows: |request, _, tell| {
         const ADVICE: &str = "give one of the two: a pressure (gauge_ or abs_), or the CO2 in the drink (volumes)";
         let context = request.context(BasisName::Handbook)?;
         let t = temperature(request)?;
@@ -214,6 +235,7 @@ pub static FERMENTABLE_LIST: Table = Table {
     name: "fermentables",
     summary: "Sugars, syrups and juices: composition as sold, and the CO2 that follows from it.",
     inputs: &[],
+    lists: &[],
     example: "{}",
     columns: &[
         text("name", "its name as a sugar or an addition"),
@@ -229,7 +251,7 @@ pub static FERMENTABLE_LIST: Table = Table {
         STANDING,
         SOURCE,
     ],
-    rows: |_, tell| {
+    rows: |_, _, tell| {
         for sugar in FERMENTABLES {
             tell(&[
                 Cell::Text(sugar.name),
@@ -255,6 +277,7 @@ pub static SWEETENER_LIST: Table = Table {
     name: "sweeteners",
     summary: "What is added for sweetness: none makes CO2 to count on, some can make much.",
     inputs: &[],
+    lists: &[],
     example: "{}",
     columns: &[
         text("name", "its name as an addition"),
@@ -264,7 +287,7 @@ pub static SWEETENER_LIST: Table = Table {
         STANDING,
         SOURCE,
     ],
-    rows: |_, tell| {
+    rows: |_, _, tell| {
         for sweetener in SWEETENERS {
             tell(&[
                 Cell::Text(sweetener.name),
@@ -284,6 +307,7 @@ pub static CARBONATION_RANGES: Table = Table {
     name: "carbonation_ranges",
     summary: "How much carbonation families of drinks usually have, with the standing of each figure.",
     inputs: &[],
+    lists: &[],
     example: "{}",
     columns: &[
         text("family", "the family"),
@@ -293,7 +317,7 @@ pub static CARBONATION_RANGES: Table = Table {
         STANDING,
         SOURCE,
     ],
-    rows: |_, tell| {
+    rows: |_, _, tell| {
         for range in RANGES {
             tell(&[
                 Cell::Text(range.family),
@@ -313,6 +337,7 @@ pub static BOTTLE_SIZES: Table = Table {
     name: "bottle_sizes",
     summary: "Sizes of bottles that are sold.",
     inputs: &[],
+    lists: &[],
     example: "{}",
     columns: &[
         number("content", Dimension::Volume, "nominal content"),
@@ -320,7 +345,7 @@ pub static BOTTLE_SIZES: Table = Table {
         STANDING,
         SOURCE,
     ],
-    rows: |_, tell| {
+    rows: |_, _, tell| {
         for size in SIZES {
             tell(&[
                 Cell::In(size.millilitres / 1000.0, &LITRE),
@@ -338,6 +363,7 @@ pub static BOTTLE_CLASSES: Table = Table {
     name: "bottle_classes",
     summary: "Classes of bottles, and the carbonation that they are usually filled with: no rating, the maker's goes before it.",
     inputs: &[],
+    lists: &[],
     example: "{}",
     columns: &[
         text("name", "name of the class"),
@@ -353,7 +379,7 @@ pub static BOTTLE_CLASSES: Table = Table {
         text("published", "what is published of it"),
         SOURCE,
     ],
-    rows: |_, tell| {
+    rows: |_, _, tell| {
         for class in CLASSES {
             let usual = |volumes| Cell::In(volumes, &VOLUMES);
             tell(&[
@@ -376,6 +402,7 @@ pub static KEG_SIZES: Table = Table {
     name: "keg_sizes",
     summary: "Sizes of kegs that are sold. Read the pressure rating on the keg itself.",
     inputs: &[],
+    lists: &[],
     example: "{}",
     columns: &[
         text("name", "name of the size"),
@@ -383,7 +410,7 @@ pub static KEG_SIZES: Table = Table {
         number("content", Dimension::Volume, "nominal content"),
         STANDING,
     ],
-    rows: |_, tell| {
+    rows: |_, _, tell| {
         for keg in KEGS {
             tell(&[
                 Cell::Text(keg.name),
@@ -401,6 +428,7 @@ pub static CYLINDER_SIZES: Table = Table {
     name: "cylinder_sizes",
     summary: "Cylinders and cartridges of CO2: what they hold when full.",
     inputs: &[],
+    lists: &[],
     example: "{}",
     columns: &[
         text("name", "name of the size"),
@@ -411,7 +439,7 @@ pub static CYLINDER_SIZES: Table = Table {
         STANDING,
         SOURCE,
     ],
-    rows: |_, tell| {
+    rows: |_, _, tell| {
         for cylinder in CYLINDERS {
             tell(&[
                 Cell::Text(cylinder.name),
@@ -432,6 +460,7 @@ pub static EQUATION_LIST: Table = Table {
     name: "equations",
     summary: "Every equation of the library: formula, uncertainty, standing.",
     inputs: &[],
+    lists: &[],
     example: "{}",
     columns: &[
         text("id", "stable name"),
@@ -441,7 +470,7 @@ pub static EQUATION_LIST: Table = Table {
         text("reason", "where that is from"),
         STANDING,
     ],
-    rows: |_, tell| {
+    rows: |_, _, tell| {
         for equation in CATALOGUE {
             tell(&[
                 Cell::Text(equation.id),
@@ -461,9 +490,10 @@ pub static SOURCE_LIST: Table = Table {
     name: "sources",
     summary: "Every source that the library names.",
     inputs: &[],
+    lists: &[],
     example: "{}",
     columns: &[text("key", "key in the bibliography"), text("citation", "author, year and place")],
-    rows: |_, tell| {
+    rows: |_, _, tell| {
         for source in SOURCES {
             tell(&[Cell::Text(source.key), Cell::Text(source.citation)]);
         }
@@ -476,13 +506,14 @@ pub static CAUTION_LIST: Table = Table {
     name: "cautions",
     summary: "Every caution that an answer may carry.",
     inputs: &[],
+    lists: &[],
     example: "{}",
     columns: &[
         text("code", "stable code"),
         text("level", "danger, caution or note"),
         text("text", "the sentence, with places for the value and the limit"),
     ],
-    rows: |_, tell| {
+    rows: |_, _, tell| {
         for kind in CAUTIONS {
             tell(&[Cell::Text(kind.code), Cell::Text(kind.level.word()), Cell::Text(kind.text)]);
         }
@@ -495,6 +526,7 @@ pub static INSTRUMENT_LIST: Table = Table {
     name: "instruments",
     summary: "How sure usual instruments are in careful hands: offered by name for an uncertainty, never taken unasked; judgement.",
     inputs: &[],
+    lists: &[],
     example: "{}",
     columns: &[
         text("name", "its name in an uncertainty"),
@@ -503,7 +535,7 @@ pub static INSTRUMENT_LIST: Table = Table {
         number("half_width", Dimension::Multiplier, "how far the truth may lie either way, in the unit"),
         text("unit", "the unit"),
     ],
-    rows: |_, tell| {
+    rows: |_, _, tell| {
         for instrument in INSTRUMENTS {
             tell(&[
                 Cell::Text(instrument.name),
@@ -522,6 +554,7 @@ pub static UNIT_LIST: Table = Table {
     name: "units",
     summary: "Every unit of the library, with its definition.",
     inputs: &[],
+    lists: &[],
     example: "{}",
     columns: &[
         text("name", "the last part of a parameter's name"),
@@ -529,7 +562,7 @@ pub static UNIT_LIST: Table = Table {
         text("definition", "the exact definition"),
         text("source", "where it is laid down"),
     ],
-    rows: |_, tell| {
+    rows: |_, _, tell| {
         for unit in UNITS {
             let cells = [unit.name, unit.symbol, unit.definition, unit.source];
             tell(&cells.map(Cell::Text));

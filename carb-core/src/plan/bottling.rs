@@ -1,0 +1,686 @@
+//! Bottling: the whole job, from finished drink to safe bottles.
+
+use super::contents::{Found, contents, keeping, physical, primed_batch};
+use super::readiness::{Gravities, Point, Readiness, point, readiness};
+use super::{Part, fermented, named};
+use crate::balance::open;
+use crate::basis::function::{one_of, optional};
+use crate::basis::lists::{ADDITIONS, BOTTLES, HISTORY, READINGS};
+use crate::basis::{Answer, BasisName, Input, List, Lists, Request};
+use crate::bottling::before::Before;
+use crate::bottling::conditioning::{self, Span, YeastState};
+use crate::bottling::doses::{BottleDose, Weighed, bottle_dose, weighed};
+use crate::bottling::fill::{self, Kind};
+use crate::bottling::glass::{Glass, verdict};
+use crate::bottling::package::{Contents, PackagePressure, pressure_of_contents};
+use crate::bottling::priming::{self, Batch, PrimedDrink, PrimingDose};
+use crate::bottling::syrup::{self, PrimingSyrup};
+use crate::bottling::wort::{self, PrimingWort};
+use crate::error::Error;
+use crate::evidence::caution::{Caution, Cautions, SUPERSATURATION};
+use crate::evidence::{Level, NoSteps, Notes, Working};
+use crate::property::fermentable::{self, FERMENTABLES, Fermentable};
+use crate::property::yeast;
+use crate::quantity::unit::{DAY, LITRE};
+use crate::quantity::{
+    Carbonation, Concentration, GaugePressure, Key, Mass, Name, Percent, Temperature, Time, Volume,
+};
+use crate::table::inputs::{
+    ABV, AGE, BEVERAGE, BOTTLE_CLASS, CELLS, COLD_CRASH, COUNT_SYRUP, CRASH, CUSTOM, EXTRACT, FERMENTABLE,
+    FERMENTER_GAUGE, FERMENTER_HEADSPACE, FILTERED, MEASURED, RATING, RESIDUAL, SCALE, SEA_LEVEL, SOLUBILITY, USUAL_ROOM,
+    WARMEST, YEAST, YIELD_FACTOR, batch, before, carbonation, note_headspace, packaged, wort, yeast_state,
+};
+use crate::table::packages::READY;
+use alloc::vec::Vec;
+
+/// The inputs of the bottling job.
+pub static INPUTS: &[Input] = &[
+    optional(Key::Title, "no title"),
+    BEVERAGE,
+    ABV,
+    EXTRACT,
+    FERMENTABLE,
+    YEAST,
+    optional(Key::Microbes, "brewing_yeast"),
+    optional(Key::OriginalGravity, "not told; with the gravity now, alcohol and extract follow"),
+    optional(Key::OriginalPlato, "not told"),
+    optional(Key::CurrentGravity, "not told, or the last of the readings"),
+    optional(Key::CurrentPlato, "not told, or the last of the readings"),
+    optional(Key::FinalGravity, "not told; with the gravity now, what is fermentable follows"),
+    optional(Key::FinalPlato, "not told"),
+    optional(Key::ExpectedAttenuation, "not told"),
+    SCALE,
+    optional(Key::RealExtractModel, "balling"),
+    one_of("packaged", Key::Packaged),
+    one_of("packaged", Key::Batch),
+    optional(Key::Loss, "0; counts with the batch"),
+    one_of("carbonation", Key::Carbonation),
+    one_of("carbonation", Key::Mass),
+    WARMEST,
+    MEASURED,
+    FERMENTER_GAUGE,
+    COLD_CRASH,
+    CRASH,
+    FERMENTER_HEADSPACE,
+    optional(Key::Filling, "the warmest"),
+    optional(Key::Cellar, "12 °C"),
+    optional(Key::Room, "20 °C"),
+    optional(Key::HotDay, "35 °C"),
+    optional(Key::Pasteurising, "not meant: filled glass is never heated"),
+    one_of("ambient", Key::Altitude),
+    one_of("ambient", Key::Ambient),
+    SEA_LEVEL,
+    optional(Key::Headspace, "4 % of the liquid, and noted"),
+    BOTTLE_CLASS,
+    RATING,
+    optional(Key::FillOrder, "least_leftover"),
+    optional(Key::Spare, "5 %"),
+    optional(Key::Sugar, "sucrose"),
+    optional(Key::SugarWater, CUSTOM),
+    optional(Key::SugarGravity, CUSTOM),
+    optional(Key::SugarFermentable, CUSTOM),
+    optional(Key::SugarKind, CUSTOM),
+    optional(Key::SyrupWater, "3 mL for a gram, as a recipe; the volume of the syrup counts only where this is given"),
+    optional(Key::Dissolving, "20 °C: it stays dissolved when it has cooled"),
+    optional(Key::Scale, "the dose is not rounded"),
+    optional(Key::Tablet, "no tablets"),
+    optional(Key::WortOriginalGravity, "no wort to prime with"),
+    optional(Key::WortOriginalPlato, "no wort to prime with"),
+    optional(Key::WortCurrentGravity, "fresh wort"),
+    optional(Key::WortCurrentPlato, "fresh wort"),
+    optional(Key::LimitAttenuation, "needed with wort to prime with"),
+    optional(Key::WortCo2, "none in fresh wort, what the drink keeps in fermenting one"),
+    CELLS,
+    AGE,
+    FILTERED,
+    optional(Key::Basis, "handbook, for the dose; package pressures always take the physical one"),
+    optional(Key::Model, "that of the basis for the drink"),
+    optional(Key::ResidualModel, "that of the basis"),
+    optional(Key::Yield, "that of the basis"),
+    optional(Key::CountHeadspace, "that of the basis"),
+    COUNT_SYRUP,
+    SOLUBILITY,
+    RESIDUAL,
+    YIELD_FACTOR,
+    optional(Key::Working, "false"),
+];
+
+/// The lists that the job takes.
+pub static TAKES: &[&List] = &[&BOTTLES, &ADDITIONS, &READINGS, &HISTORY];
+
+const CELLAR: f64 = 285.15;
+/// A hot day, K, where none is given.
+pub(super) const HOT_DAY: f64 = 308.15;
+const SPARE: f64 = 5.0;
+/// The days on which progress is told.
+const DAYS: [f64; 6] = [3.0, 7.0, 10.0, 14.0, 21.0, 28.0];
+
+/// What the mass balance expects of the dose.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Expectation {
+    /// CO2 dissolved at room temperature.
+    pub expected: Carbonation,
+    /// The same with the least yield.
+    pub low: Carbonation,
+    /// The same with the worst case's CO2.
+    pub high: Carbonation,
+    /// The dose by which the balance reaches the target.
+    pub dose: Option<PrimingDose>,
+}
+
+/// The bottle at one temperature.
+#[derive(Clone, Debug)]
+pub struct Storage {
+    /// Where: `cellar`, `room`, `hot_day`, or `pasteurising`.
+    pub place: &'static str,
+    /// Which field says how warm it is there.
+    pub key: Key,
+    /// How warm it is.
+    pub temperature: Temperature,
+    /// The pressure.
+    pub pressure: Part<PackagePressure>,
+}
+
+/// A kind of bottle: how many to fill, with what, and whether it stands it.
+#[derive(Clone, Debug)]
+pub struct BottleRow {
+    /// Drink that goes into one.
+    pub content: Volume,
+    /// Gas over it, and the same in percent of the drink.
+    pub gas: Volume,
+    /// Headspace in percent of the drink.
+    pub headspace: Percent,
+    /// The class, where it is known.
+    pub class: &'static str,
+    /// How many are at hand.
+    pub count: u32,
+    /// How many to fill, where the bottles hold the drink.
+    pub filled: Option<u32>,
+    /// Sugar for one bottle, and tablets.
+    pub dose: Option<BottleDose>,
+    /// Whether it stands it: `within`, `high`, `danger`, `not_for_conditioning`.
+    pub glass: Part<Verdict>,
+}
+
+/// What is said of a bottle's glass.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Verdict {
+    /// `within`, `high`, `danger` or `not_for_conditioning`.
+    pub word: &'static str,
+    /// The worst pressure on a hot day.
+    pub worst: GaugePressure,
+    /// What must not be passed.
+    pub limit: GaugePressure,
+    /// Whether that is a rating.
+    pub rated: bool,
+    /// Up to which temperature the worst pressure stays within it, at most 40 °C; `None` where nowhere.
+    pub warmest: Option<Temperature>,
+}
+
+/// All bottles together.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct FillTotals {
+    /// Drink to bottle, the syrup included.
+    pub drink: Volume,
+    /// Bottles to fill.
+    pub filled: u32,
+    /// Bottles to wash, with the spares.
+    pub washed: u32,
+    /// Drink left over.
+    pub leftover: Volume,
+}
+
+/// When the bottles are ready.
+#[derive(Clone, Debug)]
+pub struct Ready {
+    /// Time until 95 % of the CO2 to come is made.
+    pub time: Span<Time>,
+    /// Day by day: the share that is made, and the CO2 then, by the basis of the dose.
+    pub days: Vec<(Time, Span<Percent>, Option<Carbonation>)>,
+}
+
+/// The bottling of a batch.
+#[derive(Clone, Debug)]
+#[must_use]
+pub struct Bottling {
+    /// What was asked, with what follows from the gravities and the losses.
+    pub request: Request,
+    /// Whether the drink is finished; `None` where nothing is said of its gravity.
+    pub readiness: Option<Part<Readiness>>,
+    /// What 0.001 of specific gravity that is not finished would add.
+    pub point: Part<Point>,
+    /// CO2 left after fermentation.
+    pub residual: Part<Carbonation>,
+    /// CO2 of what else was added; `None` where nothing was.
+    pub added: Option<Part<Carbonation>>,
+    /// The sugar chosen.
+    pub sugar: Fermentable,
+    /// Its dose: what is needed, or what was weighed.
+    pub priming: Part<PrimingDose>,
+    /// What the dose makes of the drink, by its basis.
+    pub primed: Part<PrimedDrink>,
+    /// The dose as the scale weighs it; `None` where nothing is said of a scale.
+    pub weighed: Option<Part<Weighed>>,
+    /// The dose of every usual sugar.
+    pub sugars: Vec<(&'static Fermentable, Result<PrimingDose, Error>)>,
+    /// The syrup, and the water for it.
+    pub syrup: Part<(PrimingSyrup, Volume)>,
+    /// The wort that would prime instead; `None` where none is described.
+    pub wort: Option<Part<PrimingWort>>,
+    /// What the balance expects of the dose.
+    pub expectation: Part<Expectation>,
+    /// The bottle in the cellar, in the room, on a hot day.
+    pub storage: Vec<Storage>,
+    /// All bottles together; `None` where none are listed.
+    pub fill: Option<Part<FillTotals>>,
+    /// Kind by kind.
+    pub bottles: Vec<BottleRow>,
+    /// When they are ready.
+    pub ready: Part<Ready>,
+    /// Dry yeast to add, where fresh yeast is called for.
+    pub yeast: Option<Part<Mass>>,
+}
+
+/// The request as the job takes it: packaged volume from batch and losses, composition from gravities.
+fn complete(request: &Request, lists: &Lists<'_>) -> Result<Request, Error> {
+    let mut whole = Gravities::of(request, lists)?.complete(request)?;
+    match (request.name_of(Key::Packaged), request.name_of(Key::Batch), request.name_of(Key::Loss)) {
+        (Some(first), Some(second), _) => return Err(Error::Excluded { first, second }),
+        (None, Some(_), _) => {
+            const BATCH: &str = "the volume in the fermenter";
+            let (volume, loss) = (request.need(Key::Batch, BATCH)?, request.or(Key::Loss, 0.0)?);
+            if loss >= volume {
+                let parameter = Name::first(Key::Loss);
+                return Err(Error::OutOfRange { parameter, value: loss, low: 0.0, high: volume });
+            }
+            let name = Name { key: Key::Packaged, unit: Some(&LITRE) };
+            whole = whole.with_number(name, LITRE.from_si(volume - loss));
+        }
+        (_, None, Some(_)) => {
+            const BATCH: &str = "a loss is taken from the batch: give batch_l instead of packaged_l, or leave the loss out";
+            return Err(Error::Missing { parameter: Key::Batch, advice: BATCH });
+        }
+        _ => {}
+    }
+    if let (Some(first), Some(second)) = (request.name_of(Key::Carbonation), request.name_of(Key::Mass)) {
+        return Err(Error::Excluded { first, second });
+    }
+    Ok(whole)
+}
+
+/// Bottles a batch.
+///
+/// # Errors
+/// Only where the request contradicts itself; everything else is an error of the part it concerns.
+pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling, Error> {
+    let whole = complete(request, lists).map_err(|error| error.renamed(|key| request.name_of(key)))?;
+    let request = &whole;
+    let named_sugar = request.priming_sugar();
+    let sugar = named_sugar.unwrap_or(fermentable::SUCROSE);
+    let residual = Part::of(request, |steps| {
+        let context = request.context(BasisName::Handbook)?;
+        match before(request)? {
+            Before::Measured(value) => Ok(Answer { value, context, notes: Notes::default() }),
+            Before::Fermented(fermenter) => open::residual_co2(&fermenter, &context, steps),
+        }
+    });
+    let added = (!lists.of(&ADDITIONS).is_empty()).then(|| {
+        Part::of(request, |steps| {
+            let (context, mut notes) = (request.context(BasisName::Handbook)?, Notes::default());
+            let found = super::contents::added(lists, packaged(request)?.si(), &context, &mut notes, steps)?;
+            Ok(Answer { value: Carbonation::from_si(found.expected), context, notes })
+        })
+    });
+    let weighed_mass = request.number(Key::Mass);
+    let priming = Part::of(request, |steps| {
+        let context = request.context(BasisName::Handbook)?;
+        let batch = primed_batch(request, lists)?;
+        let mut answer = if weighed_mass.is_some() {
+            let mass = Mass::from_si(request.or(Key::Mass, 0.0)?);
+            let made = priming::primed_carbonation(mass, &batch, &named_sugar?, &context, steps)?;
+            let dose = Concentration::from_si(mass.si() / batch.packaged.si());
+            made.map(|_| PrimingDose { mass, dose })
+        } else {
+            priming::priming_sugar(carbonation(request)?, &batch, &named_sugar?, &context, steps)?
+        };
+        if context.basis.count_headspace {
+            note_headspace(request, &mut answer);
+        }
+        Ok(answer)
+    });
+    let dose = match &priming.answer {
+        Ok(answer) => Ok(answer.value),
+        // What the drink makes without any sugar is what must be known now.
+        Err(Error::TargetBelowHeld { .. }) => {
+            Ok(PrimingDose { mass: Mass::from_si(0.0), dose: Concentration::from_si(0.0) })
+        }
+        Err(error) => Err(*error),
+    };
+    let primed = Part::of(request, |steps| {
+        let (context, mass) = (request.context(BasisName::Handbook)?, dose?.mass);
+        priming::primed_carbonation(mass, &primed_batch(request, lists)?, &named_sugar?, &context, steps)
+    });
+    let sugars = FERMENTABLES
+        .iter()
+        .take(fermentable::USUAL)
+        .map(|sugar| {
+            let dose = Part::of(request, |steps| {
+                let context = request.context(BasisName::Handbook)?;
+                priming::priming_sugar(carbonation(request)?, &primed_batch(request, lists)?, sugar, &context, steps)
+            });
+            (sugar, dose.answer.map(|answer| answer.value))
+        })
+        .collect();
+    let weighed = request.get(Key::Scale).map(|_| {
+        Part::of(request, |_| {
+            let (context, step) = (request.context(BasisName::Handbook)?, Mass::from_si(request.or(Key::Scale, 0.0)?));
+            weighed(dose?.mass, step, &primed_batch(request, lists)?, &named_sugar?, &context)
+        })
+    });
+    let syrup = Part::of(request, |steps| {
+        let (context, mass) = (request.context(BasisName::Handbook)?, dose?.mass);
+        let water = request.get(Key::SyrupWater).map(|_| request.or(Key::SyrupWater, 0.0)).transpose()?;
+        let water = water.map(Volume::from_si);
+        let dissolving = Temperature::from_si(request.or(Key::Dissolving, syrup::COOLED)?);
+        let taken = water.unwrap_or_else(|| syrup::usual_water(mass, &sugar));
+        Ok(syrup::priming_syrup(mass, water, dissolving, &sugar, &context, steps)?.map(|syrup| (syrup, taken)))
+    });
+    let by_wort = request.get(Key::WortOriginalGravity).or(request.get(Key::WortOriginalPlato)).map(|_| {
+        Part::of(request, |steps| {
+            let context = request.context(BasisName::Handbook)?;
+            let (batch, wort) = (primed_batch(request, lists)?, wort(request)?);
+            wort::priming_wort(carbonation(request)?, &batch, &wort, request.scale(), &context, steps)
+        })
+    });
+
+    let mut told = Notes::default();
+    let mut contents_working = Working::default();
+    let found = dose.and_then(|dose| {
+        contents(request, &batch(request)?, lists, &sugar, &dose, &mut told, &mut contents_working)
+    });
+    let kinds = kinds(request, lists);
+    let weakest = weakest(request, &kinds);
+    let expectation = Part::of(request, |steps| {
+        steps.steps.clone_from(&contents_working.steps);
+        expectation(request, &sugar, &found?, &primed_batch(request, lists)?, steps)
+    });
+    let stored = |key: Key, temperature: f64| {
+        Part::of(request, |steps| {
+            let found = found?;
+            steps.steps.clone_from(&contents_working.steps);
+            crate::basis::kernel::check(key, temperature)?;
+            let keeping = keeping(request, Temperature::from_si(temperature))?;
+            let mut answer = pressure_of_contents(found.package, &keeping, &weakest, &physical(request)?, steps)
+                .map_err(|error| error.renamed(|k| (k == Key::Temperature).then(|| named(request, key))))?;
+            answer.notes.join(&told);
+            weakest.note_contents(found.package.worst, found.still_to_come, &mut answer.notes.cautions);
+            note_headspace(request, &mut answer);
+            Ok(answer)
+        })
+    };
+    let mut places =
+        Vec::from([("cellar", Key::Cellar, CELLAR), ("room", Key::Room, USUAL_ROOM), ("hot_day", Key::HotDay, HOT_DAY)]);
+    if let Some(hot) = request.number(Key::Pasteurising) {
+        places.push(("pasteurising", Key::Pasteurising, hot));
+    }
+    let storage: Vec<Storage> = places
+        .into_iter()
+        .map(|(place, key, usual)| {
+            let temperature = request.number(key).unwrap_or(usual);
+            Storage { place, key, temperature: Temperature::from_si(temperature), pressure: stored(key, temperature) }
+        })
+        .collect();
+    let room = Temperature::from_si(request.number(Key::Room).unwrap_or(USUAL_ROOM));
+    let readiness = Part::some(request, |steps| readiness(request, lists, found.as_ref().ok(), &weakest, steps));
+    let point = Part::of(request, |steps| point(request, lists, &found?, room, steps));
+
+    let drink = packaged(request).map(|drink| {
+        let syrup = syrup.value().map_or(0.0, |(syrup, _)| syrup.volume.si());
+        let counted = request.get(Key::SyrupWater).is_some();
+        Volume::from_si(drink.si() + if counted { syrup } else { 0.0 })
+    });
+    let filling = (!kinds.is_empty()).then(|| {
+        let at_hand: Vec<Kind> = kinds.iter().map(|kind| kind.at_hand).collect();
+        drink.and_then(|drink| fill::fill(drink.si(), &at_hand, request.fill_order()))
+    });
+    let fill = filling.as_ref().map(|filling| {
+        Part::of(request, |_| {
+            let filling = filling.clone()?;
+            let percent = request.or(Key::Spare, SPARE)?;
+            let filled = filling.filled.iter().sum();
+            let spare = filling.filled.iter().map(|&filled| fill::spares(filled, percent)).sum::<u32>();
+            let value = FillTotals {
+                drink: drink?,
+                filled,
+                washed: filled + spare,
+                leftover: Volume::from_si(filling.leftover),
+            };
+            Ok(Answer { value, context: request.context(BasisName::Handbook)?, notes: Notes::default() })
+        })
+    });
+    let filled = filling.and_then(Result::ok).map(|filling| filling.filled);
+    let hot_day = Temperature::from_si(request.number(Key::HotDay).unwrap_or(HOT_DAY));
+    let bottles = kinds
+        .iter()
+        .enumerate()
+        .map(|(at, kind)| {
+            // What is judged is the dose or the tablets, whichever makes more.
+            let dose = dose.and_then(|dose| {
+                let tablet = request.get(Key::Tablet).map(|_| request.or(Key::Tablet, 0.0)).transpose()?;
+                let (batch, context) = (primed_batch(request, lists)?, request.context(BasisName::Handbook)?);
+                bottle_dose(kind.content(), &dose, tablet.map(Mass::from_si), &batch, &sugar, &context)
+            });
+            let found = found.and_then(|found| {
+                let dose = tablets(request, kind, dose.as_ref().ok());
+                let by_tablets = dose.map(|dose| {
+                    contents(request, &batch(request)?, lists, &sugar, &dose, &mut Notes::default(), &mut NoSteps)
+                });
+                match by_tablets.transpose()? {
+                    Some(more) if more.package.worst > found.package.worst => Ok(more),
+                    _ => Ok(found),
+                }
+            });
+            BottleRow {
+                content: kind.content(),
+                gas: Volume::from_si(kind.at_hand.content * kind.headspace / 100.0),
+                headspace: Percent::from_si(kind.headspace),
+                class: kind.glass.class.map_or("", |class| class.name),
+                count: kind.at_hand.count,
+                filled: filled.as_ref().and_then(|filled| filled.get(at).copied()),
+                dose: dose.ok(),
+                glass: Part::of(request, |_| judge(request, kind, &found?, hot_day)),
+            }
+        })
+        .collect();
+    let state = yeast_state(request);
+    let ready = Part::of(request, |_| {
+        let held = residual.value().copied();
+        ready(request, lists, &state?, held, primed.value().map(|drink| drink.carbonation))
+    });
+    let yeast = match (&state, request.context(BasisName::Handbook)) {
+        (Ok(state), Ok(context)) if state.wants_yeast(context.beverage.abv()) => Some(Part::of(request, |steps| {
+            conditioning::reyeasting(packaged(request)?, yeast::USUAL, &context, steps)
+        })),
+        _ => None,
+    };
+    Ok(Bottling {
+        request: whole,
+        readiness,
+        point,
+        residual,
+        added,
+        sugar,
+        priming,
+        primed,
+        weighed,
+        sugars,
+        syrup,
+        wort: by_wort,
+        expectation,
+        storage,
+        fill,
+        bottles,
+        ready,
+        yeast,
+    })
+}
+
+/// A row of the bottles at hand.
+struct AtHand {
+    at_hand: Kind,
+    /// Percent of the drink.
+    headspace: f64,
+    glass: Glass,
+}
+
+impl AtHand {
+    fn content(&self) -> Volume {
+        Volume::from_si(self.at_hand.content)
+    }
+}
+
+fn kinds(request: &Request, lists: &Lists<'_>) -> Vec<AtHand> {
+    let usual = request.number(Key::Headspace).unwrap_or(crate::bottling::package::USUAL_HEADSPACE);
+    let of = |row: &Request| {
+        let content = row.number(Key::Bottle).unwrap_or_default();
+        let capacity = row.number(Key::Capacity);
+        let rating = row.number(Key::RatingGauge).or(request.number(Key::RatingGauge)).map(GaugePressure::from_si);
+        AtHand {
+            at_hand: Kind { content, count: row.number(Key::Count).unwrap_or_default() as u32 },
+            headspace: capacity.map_or(usual, |capacity| 100.0 * (capacity / content - 1.0)),
+            glass: Glass { class: row.bottle_class().or(request.bottle_class()), rating },
+        }
+    };
+    lists.of(&BOTTLES).iter().map(of).collect()
+}
+
+/// The dose that tablets make of a bottle, where there are any.
+fn tablets(request: &Request, kind: &AtHand, dose: Option<&BottleDose>) -> Option<PrimingDose> {
+    let ((count, _), tablet) = (dose?.tablets?, request.number(Key::Tablet)?);
+    let mass = Mass::from_si(f64::from(count) * tablet);
+    Some(PrimingDose { mass, dose: Concentration::from_si(mass.si() / kind.at_hand.content) })
+}
+
+/// The weakest of the bottles at hand: by it the stores are judged. Without any, what the request says of its bottles.
+fn weakest(request: &Request, kinds: &[AtHand]) -> Glass {
+    let rating = request.number(Key::RatingGauge).map(GaugePressure::from_si);
+    let own = Glass { class: request.bottle_class(), rating };
+    let known = kinds.iter().map(|kind| kind.glass).filter(|glass| glass.class.is_some() || glass.rating.is_some());
+    known.min_by(|a, b| a.pressure_limit().0.total_cmp(&b.pressure_limit().0)).unwrap_or(own)
+}
+
+fn judge(request: &Request, kind: &AtHand, found: &Found, hot_day: Temperature) -> Result<Answer<Verdict>, Error> {
+    let context = physical(request)?;
+    let mut keeping = keeping(request, hot_day)?;
+    keeping.headspace = Percent::from_si(kind.headspace);
+    crate::basis::kernel::check(Key::Headspace, kind.headspace)?;
+    let glass = &kind.glass;
+    let answer = pressure_of_contents(found.package, &keeping, glass, &context, &mut NoSteps)
+        .map_err(|error| error.renamed(|key| (key == Key::Temperature).then(|| named(request, Key::HotDay))))?;
+    let mut notes = answer.notes;
+    // Only what is said of the glass.
+    notes.cautions = Cautions::default();
+    glass.note_pressure(answer.value.worst.gauge.si(), &mut notes.cautions);
+    glass.note_contents(found.package.worst, found.still_to_come, &mut notes.cautions);
+    let (limit, rated) = glass.pressure_limit();
+    let value = Verdict {
+        word: verdict(glass, &notes.cautions),
+        worst: answer.value.worst.gauge,
+        limit: GaugePressure::from_si(limit),
+        rated,
+        warmest: glass.warmest(found.package, &keeping, &context)?,
+    };
+    Ok(Answer { value, context, notes })
+}
+
+fn expectation(
+    request: &Request,
+    sugar: &Fermentable,
+    found: &Found,
+    batch: &Batch,
+    steps: &mut Working,
+) -> Result<Answer<Expectation>, Error> {
+    let context = physical(request)?;
+    let room = Temperature::from_si(request.or(Key::Room, USUAL_ROOM)?);
+    let keeping = keeping(request, room)?;
+    let dissolved = |content: f64, steps: &mut dyn crate::evidence::Steps| {
+        let both = Contents { expected: content, worst: content };
+        pressure_of_contents(both, &keeping, &Glass::default(), &context, &mut &mut *steps)
+    };
+    let mut answer = dissolved(found.package.expected, steps)?;
+    // The glass is judged where the bottles are kept.
+    let mut cautions = Cautions::default();
+    for caution in answer.notes.cautions.iter().filter(|caution| caution.kind.level == Level::Note || caution.kind.bit.is_some()) {
+        cautions.add(*caution);
+    }
+    answer.notes.cautions = cautions;
+    let low = dissolved(found.least, &mut NoSteps)?;
+    let high = dissolved(found.package.worst, &mut NoSteps)?;
+    let dose = carbonation(request)
+        .and_then(|target| priming::priming_sugar(target, batch, sugar, &context, &mut NoSteps))
+        .ok();
+    if fermented(context.beverage.kind) {
+        answer.notes.cautions.add(Caution::of(&SUPERSATURATION, answer.value.dissolved.si()));
+    }
+    context.note_model(&mut answer.notes.cautions);
+    note_headspace(request, &mut answer);
+    Ok(answer.map(|package| Expectation {
+        expected: package.dissolved,
+        low: low.value.dissolved,
+        high: high.value.dissolved,
+        dose: dose.map(|d| d.value),
+    }))
+}
+
+fn ready(
+    request: &Request,
+    lists: &Lists<'_>,
+    state: &YeastState,
+    held: Option<Carbonation>,
+    target: Option<Carbonation>,
+) -> Result<Answer<Ready>, Error> {
+    let context = request.context(BasisName::Handbook)?;
+    if context.beverage.yeast == crate::basis::Yeast::None {
+        return Err(Error::NoLiveYeast);
+    }
+    let abv = context.beverage.abv();
+    let room = Temperature::from_si(request.or(Key::Room, USUAL_ROOM)?);
+    let history = lists.of(&HISTORY);
+    let spells = || conditioning::spells(room, history);
+    let mut notes = Notes::default();
+    let time = conditioning::wait(Percent::from_si(READY), spells(), abv, state).map_err(|asleep| {
+        let (low, high) = yeast::WORKS;
+        let key = if history.is_empty() { Key::Room } else { Key::Temperature };
+        Error::OutOfRange { parameter: named(request, key), value: asleep.si(), low, high }
+    })?;
+    let (mut coldest, mut hottest) = (f64::MAX, 0.0_f64);
+    for spell in spells() {
+        coldest = coldest.min(spell.temperature.si());
+        hottest = hottest.max(spell.temperature.si());
+    }
+    conditioning::note(coldest, hottest, abv, state, &mut notes.cautions);
+    conditioning::note_equations(&mut notes);
+    let days = DAYS
+        .iter()
+        .map(|&day| {
+            let time = Time::from_si(DAY.to_si(day));
+            let made = conditioning::after(time, spells(), abv, state);
+            let now = match (held, target) {
+                (Some(held), Some(target)) => {
+                    let share = made.expected.si() / 100.0;
+                    Some(Carbonation::from_si(held.si() + share * (target.si() - held.si())))
+                }
+                _ => None,
+            };
+            (time, made, now)
+        })
+        .collect();
+    let value = Ready { time, days };
+    Ok(Answer { value, context, notes })
+}
+
+impl Bottling {
+    /// Whether the sugar was weighed already, so that the job tells what follows.
+    pub fn was_weighed(&self) -> bool {
+        self.request.get(Key::Mass).is_some()
+    }
+
+    /// The error that says that no bottle would hold.
+    pub(super) fn beyond_every_bottle(&self) -> Option<&Error> {
+        let errors = self.storage.iter().filter_map(|place| place.pressure.answer.as_ref().err());
+        errors.into_iter().find(|error| matches!(error, Error::PressureTooHigh { .. } | Error::VesselFull { .. }))
+    }
+
+    /// Whether there is an answer.
+    pub fn answered(&self) -> bool {
+        self.priming.answer.is_ok() || self.storage.iter().any(|s| s.pressure.answer.is_ok())
+    }
+
+    /// Whether any part carries a `danger` caution, or a bottle has no pressure because it would burst or be full.
+    pub fn danger(&self) -> bool {
+        self.beyond_every_bottle().is_some() || self.notes().iter().any(|notes| notes.cautions.any(Level::Danger))
+    }
+
+    /// What the parts noted, in their order.
+    pub(super) fn notes(&self) -> Vec<&Notes> {
+        fn of<T>(part: &Part<T>) -> Option<&Notes> {
+            part.answer.as_ref().ok().map(|answer| &answer.notes)
+        }
+        fn maybe<T>(part: &Option<Part<T>>) -> Option<&Notes> {
+            part.as_ref().and_then(of)
+        }
+        let parts = [
+            maybe(&self.readiness),
+            of(&self.residual),
+            maybe(&self.added),
+            of(&self.priming),
+            of(&self.primed),
+            of(&self.expectation),
+        ];
+        let later = [of(&self.syrup), maybe(&self.wort), of(&self.ready), maybe(&self.yeast), of(&self.point)];
+        let stored = self.storage.iter().map(|s| of(&s.pressure));
+        // Bottles that stay empty endanger nobody.
+        let filled = self.bottles.iter().filter(|row| row.filled != Some(0)).map(|row| of(&row.glass));
+        parts.into_iter().chain(stored).chain(filled).chain(later).flatten().collect()
+    }
+}
