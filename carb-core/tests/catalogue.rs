@@ -40,7 +40,9 @@ fn every_equation_says_where_it_comes_from_and_how_far_it_reaches() {
     for equation in CATALOGUE {
         let id = equation.id;
         assert!(!equation.title.is_empty() && !equation.uncertainty.is_empty(), "{id}");
-        assert!(equation.uncertainty_percent.is_none_or(|percent| percent > 0.0 && percent <= 15.0), "{id}");
+        // What yeast does is known far less well than what gas does.
+        let most = if id.contains("yeast") { 50.0 } else { 15.0 };
+        assert!(equation.uncertainty_percent.is_none_or(|percent| percent > 0.0 && percent <= most), "{id}");
         let needs_source = matches!(equation.standing, Standing::Published | Standing::ConfirmedFromMemory);
         assert!(!equation.sources.is_empty() || !needs_source, "{id} names no source");
         unique(equation.inputs.iter().map(|symbol| symbol.name));
@@ -84,6 +86,8 @@ fn usual(equation: &Equation, symbol: &Symbol) -> (f64, f64) {
         Measure::In(unit) if *unit == unit::VOLUMES => (0.1, 8.0),
         Measure::In(unit) if *unit == unit::CO2_GRAMS_PER_LITRE => (0.1, 16.0),
         Measure::In(unit) if *unit == unit::GRAMS_PER_LITRE => (0.0, 400.0),
+        Measure::In(unit) if *unit == unit::KILOGRAM => (0.01, 1.0),
+        Measure::In(unit) if *unit == unit::DAY => (0.1, 60.0),
         Measure::In(unit) if *unit == unit::LITRE => (0.1, 1000.0),
         Measure::In(unit) if *unit == unit::PERCENT => (1.0, 95.0),
         Measure::In(unit) if *unit == unit::DEGREE_PLATO => (1.0, 25.0),

@@ -466,6 +466,20 @@ fn number(key: Key, unit: &'static Unit, at: f64) -> f64 {
         (Key::Headspace, true) => (3.0, 12.0),
         (Key::Fermentable, true) => (0.0, 3.0),
         (Key::Extract, true) => (0.0, 60.0),
+        (Key::Mass, true) => (0.0, 0.5),
+        (Key::Packaged, _) => (5.0e-3, 0.5),
+        (Key::Residual, _) => (0.5, 3.0),
+        (Key::FermenterGauge, _) => (0.0, 2.0e5),
+        (Key::FermenterHeadspace, _) => (1.0, 50.0),
+        (Key::Crash, true) => (272.0, 280.0),
+        (Key::SyrupWater, true) => (0.0, 2.0e-3),
+        (Key::ExpectedAttenuation, true) => (60.0, 95.0),
+        (Key::WortOriginalGravity, _) => (1.04, 1.1),
+        (Key::WortCurrentGravity, true) => (1.02, 1.04),
+        (Key::WortOriginalPlato, _) => (10.0, 25.0),
+        (Key::WortCurrentPlato, true) => (5.0, 10.0),
+        (Key::LimitAttenuation, _) => (50.0, 80.0),
+        (Key::WortCo2, _) => (0.0, 3.0),
         _ => (low, high),
     };
     let within = (at * 2.0).fract();
@@ -496,6 +510,7 @@ fn table() -> impl Strategy<Value = Table> {
             };
             let altitude = columns.iter().any(|(name, _, _): &(Name, bool, Vec<f64>)| name.key == Key::Altitude);
             match input.key {
+                Key::Warmest => taken = true,
                 Key::SeaLevel => taken &= altitude || function.takes(Key::Altitude) && !function.takes(Key::Ambient),
                 Key::Altitude if function.name == "dissolved_co2" => taken = !second && next() < 0.5,
                 Key::Ambient if function.name == "dissolved_co2" => taken = !second && !altitude,

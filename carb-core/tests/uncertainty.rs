@@ -368,8 +368,9 @@ fn the_working_is_had_in_markdown() {
 
 #[test]
 fn a_plan_without_doubts_is_the_plan_it_was() {
-    let request = json::read(DEMO).unwrap();
-    let (plain, asked) = (plan_with(&request, &Lists::new(), None).unwrap(), json::plan_of(DEMO).unwrap());
+    let demo = json::ask(DEMO).unwrap();
+    let plain = plan_with(&demo.request, &demo.lists().unwrap(), None).unwrap();
+    let asked = json::plan_of(DEMO).unwrap();
     assert!(plain.sure.is_none() && asked.sure.is_some());
     let page = asked.to_text();
     assert!(page.contains("How sure this is") && page.contains("yield of the sugar"), "{page}");

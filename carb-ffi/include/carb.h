@@ -68,6 +68,14 @@ typedef enum carb_status {
     CARB_WRONG_VERSION = -19,
     // Arrays of different lengths.
     CARB_UNEVEN_ARRAYS = -20,
+    // A list that is too long.
+    CARB_TOO_MANY_ROWS = -21,
+    // A list that is needed and empty, or not taken and given.
+    CARB_WRONG_LIST = -22,
+    // Bottles that do not hold the drink.
+    CARB_BOTTLES_SHORT = -23,
+    // More sugar than the water dissolves.
+    CARB_WATER_SHORT = -24,
     // A pointer is NULL, or not aligned for its type.
     CARB_NULL_POINTER = -100,
     // A struct_size that no struct has, or a member set that this version does not know.
@@ -168,6 +176,19 @@ typedef enum carb_yeast {
     // none
     CARB_YEAST_NONE = 2,
 } carb_yeast;
+
+// How the drink was chilled before packaging: open (or through an airlock), closed (tight, with its own gas over
+// it), co2_supplied (CO2 let in, at the fermenter's pressure).
+typedef enum carb_cold_crash {
+    // not given
+    CARB_COLD_CRASH_NOT_GIVEN = 0,
+    // open
+    CARB_COLD_CRASH_OPEN = 1,
+    // closed
+    CARB_COLD_CRASH_CLOSED = 2,
+    // co2_supplied
+    CARB_COLD_CRASH_CO2_SUPPLIED = 3,
+} carb_cold_crash;
 
 // The priming sugar.
 typedef enum carb_sugar {
@@ -340,6 +361,32 @@ typedef enum carb_addition {
     // sweetener_packets
     CARB_ADDITION_SWEETENER_PACKETS = 42,
 } carb_addition;
+
+// Class of the bottle: see the table bottle_classes.
+typedef enum carb_bottle_class {
+    // not given
+    CARB_BOTTLE_CLASS_NOT_GIVEN = 0,
+    // light_one_way
+    CARB_BOTTLE_CLASS_LIGHT_ONE_WAY = 1,
+    // heavier_reusable
+    CARB_BOTTLE_CLASS_HEAVIER_REUSABLE = 2,
+    // swing_top
+    CARB_BOTTLE_CLASS_SWING_TOP = 3,
+    // heavy_belgian
+    CARB_BOTTLE_CLASS_HEAVY_BELGIAN = 4,
+    // champagne
+    CARB_BOTTLE_CLASS_CHAMPAGNE = 5,
+    // soft_drink_multi_trip
+    CARB_BOTTLE_CLASS_SOFT_DRINK_MULTI_TRIP = 6,
+    // soft_drink_glass
+    CARB_BOTTLE_CLASS_SOFT_DRINK_GLASS = 7,
+    // pet_soft_drink
+    CARB_BOTTLE_CLASS_PET_SOFT_DRINK = 8,
+    // growler
+    CARB_BOTTLE_CLASS_GROWLER = 9,
+    // still_wine
+    CARB_BOTTLE_CLASS_STILL_WINE = 10,
+} carb_bottle_class;
 
 // Which relation turns specific gravity into extract.
 typedef enum carb_extract_scale {
@@ -520,6 +567,54 @@ typedef struct carb_inputs {
     // temperature of a cylinder of CO2: from the triple to the critical point, between which it holds liquid; °C,
     // -56.558 to 30.9782
     double cylinder_c;
+    // how the drink was chilled before packaging: open (or through an airlock), closed (tight, with its own gas
+    // over it), co2_supplied (CO2 let in, at the fermenter's pressure); an enum carb_cold_crash
+    int32_t cold_crash;
+    // class of the bottle: see the table bottle_classes; an enum carb_bottle_class
+    int32_t bottle_class;
+    // whether the drink was filtered or fined bright; an enum carb_flag
+    int32_t filtered;
+    // whether the volume of the syrup, if one is made, counts; an enum carb_flag
+    int32_t count_syrup;
+    // CO2 in the drink before it is packaged, measured: it overrides what the warmest temperature says; g/L, 0 to
+    // 30
+    double residual_co2_g_per_l;
+    // pressure above the air outside that the fermenter held at the warmest temperature; kPa, 0 to 500
+    double fermenter_gauge_kpa;
+    // temperature to which the drink was chilled before packaging; °C, -5 to 60
+    double crash_c;
+    // gas over the drink in a closed fermenter, in percent of the drink's volume; %, 0 to 1000
+    double fermenter_headspace_percent;
+    // water in which the priming sugar is dissolved; L, 0 to 1000
+    double syrup_water_l;
+    // temperature at which the sugar has to stay dissolved; °C, 0 to 100
+    double dissolving_c;
+    // mass of priming sugar, as sold; g, 0 to 1000000000
+    double mass_g;
+    // CO2 that the priming wort holds: none in fresh wort, about saturation in fermenting beer; g/L, 0 to 30
+    double wort_co2_g_per_l;
+    // specific gravity 20/20 °C of the priming wort before fermentation; SG, 1.001 to 1.165
+    double wort_original_sg;
+    // extract of the priming wort before fermentation; °P, 0.2 to 37
+    double wort_original_plato;
+    // specific gravity 20/20 °C of the priming wort when it is added; SG, 0.98 to 1.165
+    double wort_current_sg;
+    // apparent extract of the priming wort when it is added; °P, -5.2 to 37
+    double wort_current_plato;
+    // real degree of fermentation at which the yeast ends: the limit attenuation; %, 1 to 100
+    double limit_attenuation_percent;
+    // apparent attenuation at which fermentation is expected to end; %, 1 to 125
+    double expected_attenuation_percent;
+    // pressure above the air outside for which the maker rates the bottle; kPa, 0 to 3000
+    double rating_gauge_kpa;
+    // time; h, 0 to 44444.4444
+    double time_h;
+    // living yeast in the drink; million/mL, 0 to 1000
+    double yeast_million_per_ml;
+    // time that the drink has stood since its fermentation ended; h, 0 to 44444.4444
+    double age_h;
+    // share of the carbonation that is made; %, 0 to 100
+    double progress_percent;
 } carb_inputs;
 
 // What carb_dissolved_co2 answers; numbers are NaN where it returns an error.
@@ -592,6 +687,58 @@ typedef struct carb_priming_sugar_result {
     double dose_g_per_l;
 } carb_priming_sugar_result;
 
+// What carb_primed_carbonation answers; numbers are NaN where it returns an error.
+typedef struct carb_primed_carbonation_result {
+    // sizeof (carb_primed_carbonation_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // CO2 per litre of drink; g/L
+    double co2_g_per_l;
+    // added: alcohol by volume; %
+    double added_abv_percent;
+    // alcohol by volume; %
+    double abv_percent;
+} carb_primed_carbonation_result;
+
+// What carb_priming_wort answers; numbers are NaN where it returns an error.
+typedef struct carb_priming_wort_result {
+    // sizeof (carb_priming_wort_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // wort or fermenting beer that primes the drink; L
+    double wort_l;
+    // wort that primes the drink, in percent of the drink's volume; %
+    double wort_percent;
+} carb_priming_wort_result;
+
+// What carb_priming_syrup answers; numbers are NaN where it returns an error.
+typedef struct carb_priming_syrup_result {
+    // sizeof (carb_priming_syrup_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // volume of the syrup when it has cooled; L
+    double syrup_l;
+    // least: water in which the priming sugar is dissolved; L
+    double least_syrup_water_l;
+    // dissolved dry matter in the syrup, percent of its mass; %
+    double syrup_percent;
+} carb_priming_syrup_result;
+
 // What carb_package_pressure answers; numbers are NaN where it returns an error.
 typedef struct carb_package_pressure_result {
     // sizeof (carb_package_pressure_result)
@@ -634,6 +781,56 @@ typedef struct carb_package_carbonation_result {
     double least_dissolved_co2_g_per_l;
 } carb_package_carbonation_result;
 
+// What carb_conditioning answers; numbers are NaN where it returns an error.
+typedef struct carb_conditioning_result {
+    // sizeof (carb_conditioning_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // expected: share of the carbonation that is made; %
+    double expected_progress_percent;
+    // least: share of the carbonation that is made; %
+    double least_progress_percent;
+    // most: share of the carbonation that is made; %
+    double most_progress_percent;
+} carb_conditioning_result;
+
+// What carb_conditioning_time answers; numbers are NaN where it returns an error.
+typedef struct carb_conditioning_time_result {
+    // sizeof (carb_conditioning_time_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // expected: time; h
+    double expected_time_h;
+    // least: time; h
+    double least_time_h;
+    // most: time; h
+    double most_time_h;
+} carb_conditioning_time_result;
+
+// What carb_reyeasting answers; numbers are NaN where it returns an error.
+typedef struct carb_reyeasting_result {
+    // sizeof (carb_reyeasting_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // dry_yeast: mass of priming sugar, as sold; g
+    double dry_yeast_mass_g;
+} carb_reyeasting_result;
+
 // What carb_gravity answers; numbers are NaN where it returns an error.
 typedef struct carb_gravity_result {
     // sizeof (carb_gravity_result)
@@ -675,6 +872,22 @@ typedef struct carb_attenuation_result {
     // everything dissolved except CO2 and alcohol: it lowers the solubility of CO2; g/L
     double extract_g_per_l;
 } carb_attenuation_result;
+
+// What carb_final_gravity answers; numbers are NaN where it returns an error.
+typedef struct carb_final_gravity_result {
+    // sizeof (carb_final_gravity_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // specific gravity 20/20 °C at which fermentation will end, best by a forced-fermentation test; SG
+    double final_sg;
+    // apparent extract at which fermentation will end, best by a forced-fermentation test; °P
+    double final_plato;
+} carb_final_gravity_result;
 
 // What carb_gravity_co2 answers; numbers are NaN where it returns an error.
 typedef struct carb_gravity_co2_result {
@@ -831,24 +1044,27 @@ int32_t carb_keg_pressure_n(const struct carb_inputs *inputs,
                             int32_t *status,
                             struct carb_error *error);
 
-// CO2 left in a drink after fermentation, open to the air.
+// CO2 left in a drink after fermentation: by its warmest temperature since, open to the air or under pressure, and
+// what a cold crash adds.
 //
 // Required: warmest_c.
 //
 // One of: altitude_m, ambient_kpa.
 //
-// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual for the
-// drink, and noted), extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis
-// for the drink), residual_model (that of the basis), solubility_multiplier (1), residual_multiplier (1).
+// Optional: fermenter_gauge_kpa (0: open, or under an airlock), cold_crash (open), crash_c (needed with a cold
+// crash that is closed or has CO2 supplied), fermenter_headspace_percent (needed with a closed cold crash),
+// sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual for the drink, and
+// noted), extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis for the
+// drink), residual_model (that of the basis), solubility_multiplier (1), residual_multiplier (1).
 int32_t carb_residual_co2(const struct carb_inputs *inputs,
                           struct carb_residual_co2_result *result,
                           struct carb_error *error);
 
 // carb_residual_co2 element by element. What does not vary comes from inputs, the rest from the series, each under
-// any of its names; these may vary: warmest_c, altitude_m, ambient_kpa, abv_percent, extract_g_per_l. out receives
-// the output of a name such as "co2_g_per_l" (in any unit) and NaN where status is below 0; status receives
-// CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie
-// over them.
+// any of its names; these may vary: warmest_c, fermenter_gauge_kpa, crash_c, fermenter_headspace_percent,
+// altitude_m, ambient_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "co2_g_per_l"
+// (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an
+// enum carb_status below 0. Both have n elements; a series may lie over them.
 int32_t carb_residual_co2_n(const struct carb_inputs *inputs,
                             const struct carb_series *series,
                             size_t series_count,
@@ -860,29 +1076,138 @@ int32_t carb_residual_co2_n(const struct carb_inputs *inputs,
 
 // Priming sugar that gives a drink its carbonation.
 //
-// Required: co2_g_per_l, warmest_c, packaged_l.
+// Required: co2_g_per_l, packaged_l.
 //
 // One of: altitude_m, ambient_kpa.
 //
-// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), sugar (sucrose), sugar_water_percent (only with
-// a custom sugar), sugar_sg (only with a custom sugar), sugar_fermentable_percent (only with a custom sugar),
-// sugar_kind (only with a custom sugar), beverage (beer), abv_percent (usual for the drink, and noted),
-// extract_g_per_l (usual for the drink, and noted), fermentable_g_per_l (0 for beer and water, and noted; needed
-// for other drinks with living yeast), yeast (live), basis (handbook), model (that of the basis for the drink),
-// residual_model (that of the basis), yield_percent (that of the basis: 100 by the handbook, 95 by the balance),
-// count_headspace (that of the basis), headspace_percent (4 % of the liquid; counts by the physical basis only),
-// filling_c (the warmest; counts by the physical basis only), room_c (20 °C; counts by the physical basis only),
-// solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
+// Optional: warmest_c (needed, unless the residual CO2 was measured), residual_co2_g_per_l (it follows from the
+// warmest temperature), fermenter_gauge_kpa (0: open, or under an airlock), cold_crash (open), crash_c (needed
+// with a cold crash that is closed or has CO2 supplied), fermenter_headspace_percent (needed with a closed cold
+// crash), sea_level_kpa (101.325 kPa, the standard atmosphere), sugar (sucrose), sugar_water_percent (only with a
+// custom sugar), sugar_sg (only with a custom sugar), sugar_fermentable_percent (only with a custom sugar),
+// sugar_kind (only with a custom sugar), syrup_water_l (the sugar goes in dry, and its room is left out; counts by
+// the physical basis only), count_syrup (that of the basis), beverage (beer), abv_percent (usual for the drink,
+// and noted), extract_g_per_l (usual for the drink, and noted), fermentable_g_per_l (0 for beer and water, and
+// noted; needed for other drinks with living yeast), yeast (live), basis (handbook), model (that of the basis for
+// the drink), residual_model (that of the basis), yield_percent (that of the basis: 100 by the handbook, 95 by the
+// balance), count_headspace (that of the basis), headspace_percent (4 % of the liquid; counts by the physical
+// basis only), filling_c (the warmest; counts by the physical basis only), room_c (20 °C; counts by the physical
+// basis only), solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
 int32_t carb_priming_sugar(const struct carb_inputs *inputs,
                            struct carb_priming_sugar_result *result,
                            struct carb_error *error);
 
 // carb_priming_sugar element by element. What does not vary comes from inputs, the rest from the series, each
-// under any of its names; these may vary: co2_g_per_l, warmest_c, packaged_l, altitude_m, ambient_kpa,
-// abv_percent, extract_g_per_l, fermentable_g_per_l, headspace_percent, filling_c, room_c. out receives the output
-// of a name such as "mass_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an
-// enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+// under any of its names; these may vary: co2_g_per_l, warmest_c, packaged_l, residual_co2_g_per_l,
+// fermenter_gauge_kpa, crash_c, fermenter_headspace_percent, altitude_m, ambient_kpa, syrup_water_l, abv_percent,
+// extract_g_per_l, fermentable_g_per_l, headspace_percent, filling_c, room_c. out receives the output of a name
+// such as "mass_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
 int32_t carb_priming_sugar_n(const struct carb_inputs *inputs,
+                             const struct carb_series *series,
+                             size_t series_count,
+                             const char *output,
+                             size_t n,
+                             double *out,
+                             int32_t *status,
+                             struct carb_error *error);
+
+// Carbonation and alcohol of a drink to which a mass of priming sugar was added: the inverse of priming_sugar.
+//
+// Required: mass_g, packaged_l.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: warmest_c (needed, unless the residual CO2 was measured), residual_co2_g_per_l (it follows from the
+// warmest temperature), fermenter_gauge_kpa (0: open, or under an airlock), cold_crash (open), crash_c (needed
+// with a cold crash that is closed or has CO2 supplied), fermenter_headspace_percent (needed with a closed cold
+// crash), sea_level_kpa (101.325 kPa, the standard atmosphere), sugar (sucrose), sugar_water_percent (only with a
+// custom sugar), sugar_sg (only with a custom sugar), sugar_fermentable_percent (only with a custom sugar),
+// sugar_kind (only with a custom sugar), syrup_water_l (the sugar goes in dry, and its room is left out; counts by
+// the physical basis only), count_syrup (that of the basis), beverage (beer), abv_percent (usual for the drink,
+// and noted), extract_g_per_l (usual for the drink, and noted), fermentable_g_per_l (0 for beer and water, and
+// noted; needed for other drinks with living yeast), yeast (live), basis (handbook), model (that of the basis for
+// the drink), residual_model (that of the basis), yield_percent (that of the basis: 100 by the handbook, 95 by the
+// balance), count_headspace (that of the basis), headspace_percent (4 % of the liquid; counts by the physical
+// basis only), filling_c (the warmest; counts by the physical basis only), room_c (20 °C; counts by the physical
+// basis only), solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
+int32_t carb_primed_carbonation(const struct carb_inputs *inputs,
+                                struct carb_primed_carbonation_result *result,
+                                struct carb_error *error);
+
+// carb_primed_carbonation element by element. What does not vary comes from inputs, the rest from the series, each
+// under any of its names; these may vary: mass_g, warmest_c, packaged_l, residual_co2_g_per_l,
+// fermenter_gauge_kpa, crash_c, fermenter_headspace_percent, altitude_m, ambient_kpa, syrup_water_l, abv_percent,
+// extract_g_per_l, fermentable_g_per_l, headspace_percent, filling_c, room_c. out receives the output of a name
+// such as "co2_g_per_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_primed_carbonation_n(const struct carb_inputs *inputs,
+                                  const struct carb_series *series,
+                                  size_t series_count,
+                                  const char *output,
+                                  size_t n,
+                                  double *out,
+                                  int32_t *status,
+                                  struct carb_error *error);
+
+// Unfermented wort (gyle, Speise) or fermenting beer (kräusen) that gives a drink its carbonation: current gravity
+// none for the first.
+//
+// Required: co2_g_per_l, packaged_l, limit_attenuation_percent.
+//
+// One of: wort_original_sg, wort_original_plato.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: warmest_c (needed, unless the residual CO2 was measured), wort_current_sg (fresh wort),
+// wort_current_plato (fresh wort), wort_co2_g_per_l (none in fresh wort, what the drink keeps in fermenting one),
+// residual_co2_g_per_l (it follows from the warmest temperature), fermenter_gauge_kpa (0: open, or under an
+// airlock), cold_crash (open), crash_c (needed with a cold crash that is closed or has CO2 supplied),
+// fermenter_headspace_percent (needed with a closed cold crash), sea_level_kpa (101.325 kPa, the standard
+// atmosphere), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the
+// drink, and noted), fermentable_g_per_l (0 for beer and water, and noted; needed for other drinks with living
+// yeast), yeast (live), extract_scale (asbc), basis (handbook), model (that of the basis for the drink),
+// residual_model (that of the basis), yield_percent (that of the basis: 100 by the handbook, 95 by the balance),
+// count_headspace (that of the basis), headspace_percent (4 % of the liquid; counts by the physical basis only),
+// filling_c (the warmest; counts by the physical basis only), room_c (20 °C; counts by the physical basis only),
+// solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
+int32_t carb_priming_wort(const struct carb_inputs *inputs,
+                          struct carb_priming_wort_result *result,
+                          struct carb_error *error);
+
+// carb_priming_wort element by element. What does not vary comes from inputs, the rest from the series, each under
+// any of its names; these may vary: co2_g_per_l, warmest_c, packaged_l, wort_original_sg, wort_original_plato,
+// wort_current_sg, wort_current_plato, limit_attenuation_percent, wort_co2_g_per_l, residual_co2_g_per_l,
+// fermenter_gauge_kpa, crash_c, fermenter_headspace_percent, altitude_m, ambient_kpa, abv_percent,
+// extract_g_per_l, fermentable_g_per_l, headspace_percent, filling_c, room_c. out receives the output of a name
+// such as "wort_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_priming_wort_n(const struct carb_inputs *inputs,
+                            const struct carb_series *series,
+                            size_t series_count,
+                            const char *output,
+                            size_t n,
+                            double *out,
+                            int32_t *status,
+                            struct carb_error *error);
+
+// Syrup of a mass of priming sugar: its volume, the least water that dissolves it, its strength.
+//
+// Required: mass_g.
+//
+// Optional: sugar (sucrose), sugar_water_percent (only with a custom sugar), sugar_sg (only with a custom sugar),
+// sugar_fermentable_percent (only with a custom sugar), sugar_kind (only with a custom sugar), syrup_water_l
+// (three times the mass of the sugar; none for a liquid), dissolving_c (20 °C: it stays dissolved when it has
+// cooled).
+int32_t carb_priming_syrup(const struct carb_inputs *inputs,
+                           struct carb_priming_syrup_result *result,
+                           struct carb_error *error);
+
+// carb_priming_syrup element by element. What does not vary comes from inputs, the rest from the series, each
+// under any of its names; these may vary: mass_g, syrup_water_l, dissolving_c. out receives the output of a name
+// such as "syrup_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_priming_syrup_n(const struct carb_inputs *inputs,
                              const struct carb_series *series,
                              size_t series_count,
                              const char *output,
@@ -902,8 +1227,9 @@ int32_t carb_priming_sugar_n(const struct carb_inputs *inputs,
 // Optional: headspace_percent (4 % of the liquid, and noted), filling_c (20 °C), sea_level_kpa (101.325 kPa, the
 // standard atmosphere), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for
 // the drink, and noted), fermentable_g_per_l (0 for beer and water, and noted; needed for other drinks with living
-// yeast), yeast (live), basis (physical), model (that of the basis for the drink), yield_percent (that of the
-// basis: 100 by the handbook, 95 by the balance), solubility_multiplier (1), yield_multiplier (1).
+// yeast), yeast (live), bottle_class (light one-way and heavier reusable bottles are both looked at),
+// rating_gauge_kpa (no rating is known), basis (physical), model (that of the basis for the drink), yield_percent
+// (that of the basis: 100 by the handbook, 95 by the balance), solubility_multiplier (1), yield_multiplier (1).
 int32_t carb_package_pressure(const struct carb_inputs *inputs,
                               struct carb_package_pressure_result *result,
                               struct carb_error *error);
@@ -949,6 +1275,78 @@ int32_t carb_package_carbonation_n(const struct carb_inputs *inputs,
                                    int32_t *status,
                                    struct carb_error *error);
 
+// Share of the carbonation that bottles have made after some time at a temperature: an estimate, with the slow and
+// the fast end of its range.
+//
+// Required: room_c, time_h.
+//
+// Optional: yeast_million_per_ml (enough: 1 million cells in a millilitre), age_h (fresh), filtered (false),
+// beverage (beer), abv_percent (usual for the drink, and noted).
+int32_t carb_conditioning(const struct carb_inputs *inputs,
+                          struct carb_conditioning_result *result,
+                          struct carb_error *error);
+
+// carb_conditioning element by element. What does not vary comes from inputs, the rest from the series, each under
+// any of its names; these may vary: room_c, time_h, yeast_million_per_ml, abv_percent. out receives the output of
+// a name such as "expected_progress_percent" (in any unit) and NaN where status is below 0; status receives
+// CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie
+// over them.
+int32_t carb_conditioning_n(const struct carb_inputs *inputs,
+                            const struct carb_series *series,
+                            size_t series_count,
+                            const char *output,
+                            size_t n,
+                            double *out,
+                            int32_t *status,
+                            struct carb_error *error);
+
+// Time until bottles have made a share of their carbonation at a temperature: an estimate, with the fast (least)
+// and the slow (most) end of its range.
+//
+// Required: room_c.
+//
+// Optional: progress_percent (95 %), yeast_million_per_ml (enough: 1 million cells in a millilitre), age_h
+// (fresh), filtered (false), beverage (beer), abv_percent (usual for the drink, and noted).
+int32_t carb_conditioning_time(const struct carb_inputs *inputs,
+                               struct carb_conditioning_time_result *result,
+                               struct carb_error *error);
+
+// carb_conditioning_time element by element. What does not vary comes from inputs, the rest from the series, each
+// under any of its names; these may vary: room_c, progress_percent, yeast_million_per_ml, abv_percent. out
+// receives the output of a name such as "expected_time_h" (in any unit) and NaN where status is below 0; status
+// receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a
+// series may lie over them.
+int32_t carb_conditioning_time_n(const struct carb_inputs *inputs,
+                                 const struct carb_series *series,
+                                 size_t series_count,
+                                 const char *output,
+                                 size_t n,
+                                 double *out,
+                                 int32_t *status,
+                                 struct carb_error *error);
+
+// Dry yeast that brings living cells into a drink before it is bottled.
+//
+// Required: packaged_l.
+//
+// Optional: yeast_million_per_ml (1 million cells in a millilitre).
+int32_t carb_reyeasting(const struct carb_inputs *inputs,
+                        struct carb_reyeasting_result *result,
+                        struct carb_error *error);
+
+// carb_reyeasting element by element. What does not vary comes from inputs, the rest from the series, each under
+// any of its names; these may vary: packaged_l, yeast_million_per_ml. out receives the output of a name such as
+// "dry_yeast_mass_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_reyeasting_n(const struct carb_inputs *inputs,
+                          const struct carb_series *series,
+                          size_t series_count,
+                          const char *output,
+                          size_t n,
+                          double *out,
+                          int32_t *status,
+                          struct carb_error *error);
+
 // A gravity reading as specific gravity and as degrees Plato.
 //
 // One of: sg, plato.
@@ -993,6 +1391,31 @@ int32_t carb_attenuation_n(const struct carb_inputs *inputs,
                            double *out,
                            int32_t *status,
                            struct carb_error *error);
+
+// Gravity at which a fermentation ends, from the original gravity and the attenuation expected of it.
+//
+// Required: expected_attenuation_percent.
+//
+// One of: original_sg, original_plato.
+//
+// Optional: extract_scale (asbc).
+int32_t carb_final_gravity(const struct carb_inputs *inputs,
+                           struct carb_final_gravity_result *result,
+                           struct carb_error *error);
+
+// carb_final_gravity element by element. What does not vary comes from inputs, the rest from the series, each
+// under any of its names; these may vary: original_sg, original_plato, expected_attenuation_percent. out receives
+// the output of a name such as "final_sg" (in any unit) and NaN where status is below 0; status receives CARB_OK,
+// or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over
+// them.
+int32_t carb_final_gravity_n(const struct carb_inputs *inputs,
+                             const struct carb_series *series,
+                             size_t series_count,
+                             const char *output,
+                             size_t n,
+                             double *out,
+                             int32_t *status,
+                             struct carb_error *error);
 
 // Extract that is still to ferment, and the CO2 of it, from the gravity now and the gravity at the end.
 //

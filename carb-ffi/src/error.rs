@@ -3,6 +3,7 @@
 use crate::boundary::Place;
 pub use crate::generated::carb_status;
 use carb_core::Error;
+use carb_core::basis::Refusal;
 use core::ffi::c_char;
 use core::mem::offset_of;
 
@@ -61,11 +62,12 @@ impl Told {
     pub(crate) fn tell(&self, fault: Option<&Fault>) {
         let mut error = carb_error::empty();
         match fault {
-            Some(Fault::Core(core)) => {
+            Some(Fault::Core(refusal)) => {
+                let core = refusal.error;
                 (error.value, (error.low, error.high)) =
                     (core.value().unwrap_or(f64::NAN), core.limits().unwrap_or((f64::NAN, f64::NAN)));
                 error.parameter = c_text(core.parameter().as_str());
-                error.text = c_text(&core.to_string());
+                error.text = c_text(&refusal.to_string());
             }
             Some(Fault::Face { parameter, text, .. }) => {
                 error.parameter = c_text(parameter);
@@ -99,7 +101,7 @@ fn c_text<const N: usize>(text: &str) -> [c_char; N] {
 #[derive(Debug)]
 pub enum Fault {
     /// The core says so.
-    Core(Error),
+    Core(Refusal),
     /// The call itself is wrong.
     Face {
         /// Which status.
@@ -120,7 +122,7 @@ impl Fault {
     /// Its code.
     pub fn code(&self) -> i32 {
         match self {
-            Self::Core(error) => error.code(),
+            Self::Core(refusal) => refusal.error.code(),
             Self::Face { status, .. } => *status as i32,
         }
     }
@@ -128,6 +130,12 @@ impl Fault {
 
 impl From<Error> for Fault {
     fn from(error: Error) -> Self {
-        Self::Core(error)
+        Self::Core(error.into())
+    }
+}
+
+impl From<Refusal> for Fault {
+    fn from(refusal: Refusal) -> Self {
+        Self::Core(refusal)
     }
 }

@@ -56,6 +56,14 @@ pub enum carb_status {
     CARB_WRONG_VERSION = -19,
     /// Arrays of different lengths.
     CARB_UNEVEN_ARRAYS = -20,
+    /// A list that is too long.
+    CARB_TOO_MANY_ROWS = -21,
+    /// A list that is needed and empty, or not taken and given.
+    CARB_WRONG_LIST = -22,
+    /// Bottles that do not hold the drink.
+    CARB_BOTTLES_SHORT = -23,
+    /// More sugar than the water dissolves.
+    CARB_WATER_SHORT = -24,
     /// A pointer is NULL, or not aligned for its type.
     CARB_NULL_POINTER = -100,
     /// A struct_size that no struct has, or a member set that this version does not know.
@@ -163,6 +171,21 @@ pub enum carb_yeast {
     CARB_YEAST_LIVE = 1,
     /// none
     CARB_YEAST_NONE = 2,
+}
+
+/// How the drink was chilled before packaging: open (or through an airlock), closed (tight, with its own gas over
+/// it), co2_supplied (CO2 let in, at the fermenter's pressure).
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum carb_cold_crash {
+    /// not given
+    CARB_COLD_CRASH_NOT_GIVEN = 0,
+    /// open
+    CARB_COLD_CRASH_OPEN = 1,
+    /// closed
+    CARB_COLD_CRASH_CLOSED = 2,
+    /// co2_supplied
+    CARB_COLD_CRASH_CO2_SUPPLIED = 3,
 }
 
 /// The priming sugar.
@@ -343,6 +366,34 @@ pub enum carb_addition {
     CARB_ADDITION_SWEETENER_PACKETS = 42,
 }
 
+/// Class of the bottle: see the table bottle_classes.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum carb_bottle_class {
+    /// not given
+    CARB_BOTTLE_CLASS_NOT_GIVEN = 0,
+    /// light_one_way
+    CARB_BOTTLE_CLASS_LIGHT_ONE_WAY = 1,
+    /// heavier_reusable
+    CARB_BOTTLE_CLASS_HEAVIER_REUSABLE = 2,
+    /// swing_top
+    CARB_BOTTLE_CLASS_SWING_TOP = 3,
+    /// heavy_belgian
+    CARB_BOTTLE_CLASS_HEAVY_BELGIAN = 4,
+    /// champagne
+    CARB_BOTTLE_CLASS_CHAMPAGNE = 5,
+    /// soft_drink_multi_trip
+    CARB_BOTTLE_CLASS_SOFT_DRINK_MULTI_TRIP = 6,
+    /// soft_drink_glass
+    CARB_BOTTLE_CLASS_SOFT_DRINK_GLASS = 7,
+    /// pet_soft_drink
+    CARB_BOTTLE_CLASS_PET_SOFT_DRINK = 8,
+    /// growler
+    CARB_BOTTLE_CLASS_GROWLER = 9,
+    /// still_wine
+    CARB_BOTTLE_CLASS_STILL_WINE = 10,
+}
+
 /// Which relation turns specific gravity into extract.
 #[repr(C)]
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -515,6 +566,54 @@ pub struct carb_inputs {
     /// temperature of a cylinder of CO2: from the triple to the critical point, between which it holds liquid; °C,
     /// -56.558 to 30.9782
     pub cylinder_c: f64,
+    /// how the drink was chilled before packaging: open (or through an airlock), closed (tight, with its own gas
+    /// over it), co2_supplied (CO2 let in, at the fermenter's pressure); an enum carb_cold_crash
+    pub cold_crash: i32,
+    /// class of the bottle: see the table bottle_classes; an enum carb_bottle_class
+    pub bottle_class: i32,
+    /// whether the drink was filtered or fined bright; an enum carb_flag
+    pub filtered: i32,
+    /// whether the volume of the syrup, if one is made, counts; an enum carb_flag
+    pub count_syrup: i32,
+    /// CO2 in the drink before it is packaged, measured: it overrides what the warmest temperature says; g/L, 0 to
+    /// 30
+    pub residual_co2_g_per_l: f64,
+    /// pressure above the air outside that the fermenter held at the warmest temperature; kPa, 0 to 500
+    pub fermenter_gauge_kpa: f64,
+    /// temperature to which the drink was chilled before packaging; °C, -5 to 60
+    pub crash_c: f64,
+    /// gas over the drink in a closed fermenter, in percent of the drink's volume; %, 0 to 1000
+    pub fermenter_headspace_percent: f64,
+    /// water in which the priming sugar is dissolved; L, 0 to 1000
+    pub syrup_water_l: f64,
+    /// temperature at which the sugar has to stay dissolved; °C, 0 to 100
+    pub dissolving_c: f64,
+    /// mass of priming sugar, as sold; g, 0 to 1000000000
+    pub mass_g: f64,
+    /// CO2 that the priming wort holds: none in fresh wort, about saturation in fermenting beer; g/L, 0 to 30
+    pub wort_co2_g_per_l: f64,
+    /// specific gravity 20/20 °C of the priming wort before fermentation; SG, 1.001 to 1.165
+    pub wort_original_sg: f64,
+    /// extract of the priming wort before fermentation; °P, 0.2 to 37
+    pub wort_original_plato: f64,
+    /// specific gravity 20/20 °C of the priming wort when it is added; SG, 0.98 to 1.165
+    pub wort_current_sg: f64,
+    /// apparent extract of the priming wort when it is added; °P, -5.2 to 37
+    pub wort_current_plato: f64,
+    /// real degree of fermentation at which the yeast ends: the limit attenuation; %, 1 to 100
+    pub limit_attenuation_percent: f64,
+    /// apparent attenuation at which fermentation is expected to end; %, 1 to 125
+    pub expected_attenuation_percent: f64,
+    /// pressure above the air outside for which the maker rates the bottle; kPa, 0 to 3000
+    pub rating_gauge_kpa: f64,
+    /// time; h, 0 to 44444.4444
+    pub time_h: f64,
+    /// living yeast in the drink; million/mL, 0 to 1000
+    pub yeast_million_per_ml: f64,
+    /// time that the drink has stood since its fermentation ended; h, 0 to 44444.4444
+    pub age_h: f64,
+    /// share of the carbonation that is made; %, 0 to 100
+    pub progress_percent: f64,
 }
 
 /// Where each field lies in `carb_inputs`, in the order of the vocabulary.
@@ -530,6 +629,11 @@ pub static MEMBERS: &[Member] = &[
     Member { key: Key::Filling, offset: offset_of!(carb_inputs, filling_c) },
     Member { key: Key::Temperature, offset: offset_of!(carb_inputs, temperature_c) },
     Member { key: Key::Room, offset: offset_of!(carb_inputs, room_c) },
+    Member { key: Key::Residual, offset: offset_of!(carb_inputs, residual_co2_g_per_l) },
+    Member { key: Key::FermenterGauge, offset: offset_of!(carb_inputs, fermenter_gauge_kpa) },
+    Member { key: Key::ColdCrash, offset: offset_of!(carb_inputs, cold_crash) },
+    Member { key: Key::Crash, offset: offset_of!(carb_inputs, crash_c) },
+    Member { key: Key::FermenterHeadspace, offset: offset_of!(carb_inputs, fermenter_headspace_percent) },
     Member { key: Key::Altitude, offset: offset_of!(carb_inputs, altitude_m) },
     Member { key: Key::Ambient, offset: offset_of!(carb_inputs, ambient_kpa) },
     Member { key: Key::SeaLevel, offset: offset_of!(carb_inputs, sea_level_kpa) },
@@ -541,8 +645,25 @@ pub static MEMBERS: &[Member] = &[
     Member { key: Key::SugarGravity, offset: offset_of!(carb_inputs, sugar_sg) },
     Member { key: Key::SugarFermentable, offset: offset_of!(carb_inputs, sugar_fermentable_percent) },
     Member { key: Key::SugarKind, offset: offset_of!(carb_inputs, sugar_kind) },
+    Member { key: Key::SyrupWater, offset: offset_of!(carb_inputs, syrup_water_l) },
+    Member { key: Key::Dissolving, offset: offset_of!(carb_inputs, dissolving_c) },
     Member { key: Key::Addition, offset: offset_of!(carb_inputs, addition) },
+    Member { key: Key::Mass, offset: offset_of!(carb_inputs, mass_g) },
     Member { key: Key::Dose, offset: offset_of!(carb_inputs, dose_g_per_l) },
+    Member { key: Key::WortCo2, offset: offset_of!(carb_inputs, wort_co2_g_per_l) },
+    Member { key: Key::WortOriginalGravity, offset: offset_of!(carb_inputs, wort_original_sg) },
+    Member { key: Key::WortOriginalPlato, offset: offset_of!(carb_inputs, wort_original_plato) },
+    Member { key: Key::WortCurrentGravity, offset: offset_of!(carb_inputs, wort_current_sg) },
+    Member { key: Key::WortCurrentPlato, offset: offset_of!(carb_inputs, wort_current_plato) },
+    Member { key: Key::LimitAttenuation, offset: offset_of!(carb_inputs, limit_attenuation_percent) },
+    Member { key: Key::ExpectedAttenuation, offset: offset_of!(carb_inputs, expected_attenuation_percent) },
+    Member { key: Key::BottleClass, offset: offset_of!(carb_inputs, bottle_class) },
+    Member { key: Key::RatingGauge, offset: offset_of!(carb_inputs, rating_gauge_kpa) },
+    Member { key: Key::Time, offset: offset_of!(carb_inputs, time_h) },
+    Member { key: Key::Cells, offset: offset_of!(carb_inputs, yeast_million_per_ml) },
+    Member { key: Key::Age, offset: offset_of!(carb_inputs, age_h) },
+    Member { key: Key::Filtered, offset: offset_of!(carb_inputs, filtered) },
+    Member { key: Key::Progress, offset: offset_of!(carb_inputs, progress_percent) },
     Member { key: Key::Gravity, offset: offset_of!(carb_inputs, sg) },
     Member { key: Key::Plato, offset: offset_of!(carb_inputs, plato) },
     Member { key: Key::OriginalGravity, offset: offset_of!(carb_inputs, original_sg) },
@@ -560,6 +681,7 @@ pub static MEMBERS: &[Member] = &[
     Member { key: Key::ResidualModel, offset: offset_of!(carb_inputs, residual_model) },
     Member { key: Key::Yield, offset: offset_of!(carb_inputs, yield_percent) },
     Member { key: Key::CountHeadspace, offset: offset_of!(carb_inputs, count_headspace) },
+    Member { key: Key::CountSyrup, offset: offset_of!(carb_inputs, count_syrup) },
     Member { key: Key::SolubilityFactor, offset: offset_of!(carb_inputs, solubility_multiplier) },
     Member { key: Key::ResidualFactor, offset: offset_of!(carb_inputs, residual_multiplier) },
     Member { key: Key::YieldFactor, offset: offset_of!(carb_inputs, yield_multiplier) },
@@ -730,15 +852,18 @@ static RESIDUAL_CO2: Shape = Shape {
     caution_count: offset_of!(carb_residual_co2_result, caution_count),
 };
 
-/// CO2 left in a drink after fermentation, open to the air.
+/// CO2 left in a drink after fermentation: by its warmest temperature since, open to the air or under pressure, and
+/// what a cold crash adds.
 ///
 /// Required: warmest_c.
 ///
 /// One of: altitude_m, ambient_kpa.
 ///
-/// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual for the
-/// drink, and noted), extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis
-/// for the drink), residual_model (that of the basis), solubility_multiplier (1), residual_multiplier (1).
+/// Optional: fermenter_gauge_kpa (0: open, or under an airlock), cold_crash (open), crash_c (needed with a cold
+/// crash that is closed or has CO2 supplied), fermenter_headspace_percent (needed with a closed cold crash),
+/// sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual for the drink, and
+/// noted), extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis for the
+/// drink), residual_model (that of the basis), solubility_multiplier (1), residual_multiplier (1).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_residual_co2(
     inputs: *const carb_inputs,
@@ -750,10 +875,10 @@ pub unsafe extern "C" fn carb_residual_co2(
 }
 
 /// carb_residual_co2 element by element. What does not vary comes from inputs, the rest from the series, each under
-/// any of its names; these may vary: warmest_c, altitude_m, ambient_kpa, abv_percent, extract_g_per_l. out receives
-/// the output of a name such as "co2_g_per_l" (in any unit) and NaN where status is below 0; status receives
-/// CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie
-/// over them.
+/// any of its names; these may vary: warmest_c, fermenter_gauge_kpa, crash_c, fermenter_headspace_percent,
+/// altitude_m, ambient_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "co2_g_per_l"
+/// (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an
+/// enum carb_status below 0. Both have n elements; a series may lie over them.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_residual_co2_n(
     inputs: *const carb_inputs,
@@ -802,19 +927,23 @@ static PRIMING_SUGAR: Shape = Shape {
 
 /// Priming sugar that gives a drink its carbonation.
 ///
-/// Required: co2_g_per_l, warmest_c, packaged_l.
+/// Required: co2_g_per_l, packaged_l.
 ///
 /// One of: altitude_m, ambient_kpa.
 ///
-/// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), sugar (sucrose), sugar_water_percent (only with
-/// a custom sugar), sugar_sg (only with a custom sugar), sugar_fermentable_percent (only with a custom sugar),
-/// sugar_kind (only with a custom sugar), beverage (beer), abv_percent (usual for the drink, and noted),
-/// extract_g_per_l (usual for the drink, and noted), fermentable_g_per_l (0 for beer and water, and noted; needed
-/// for other drinks with living yeast), yeast (live), basis (handbook), model (that of the basis for the drink),
-/// residual_model (that of the basis), yield_percent (that of the basis: 100 by the handbook, 95 by the balance),
-/// count_headspace (that of the basis), headspace_percent (4 % of the liquid; counts by the physical basis only),
-/// filling_c (the warmest; counts by the physical basis only), room_c (20 °C; counts by the physical basis only),
-/// solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
+/// Optional: warmest_c (needed, unless the residual CO2 was measured), residual_co2_g_per_l (it follows from the
+/// warmest temperature), fermenter_gauge_kpa (0: open, or under an airlock), cold_crash (open), crash_c (needed
+/// with a cold crash that is closed or has CO2 supplied), fermenter_headspace_percent (needed with a closed cold
+/// crash), sea_level_kpa (101.325 kPa, the standard atmosphere), sugar (sucrose), sugar_water_percent (only with a
+/// custom sugar), sugar_sg (only with a custom sugar), sugar_fermentable_percent (only with a custom sugar),
+/// sugar_kind (only with a custom sugar), syrup_water_l (the sugar goes in dry, and its room is left out; counts by
+/// the physical basis only), count_syrup (that of the basis), beverage (beer), abv_percent (usual for the drink,
+/// and noted), extract_g_per_l (usual for the drink, and noted), fermentable_g_per_l (0 for beer and water, and
+/// noted; needed for other drinks with living yeast), yeast (live), basis (handbook), model (that of the basis for
+/// the drink), residual_model (that of the basis), yield_percent (that of the basis: 100 by the handbook, 95 by the
+/// balance), count_headspace (that of the basis), headspace_percent (4 % of the liquid; counts by the physical
+/// basis only), filling_c (the warmest; counts by the physical basis only), room_c (20 °C; counts by the physical
+/// basis only), solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_priming_sugar(
     inputs: *const carb_inputs,
@@ -826,10 +955,11 @@ pub unsafe extern "C" fn carb_priming_sugar(
 }
 
 /// carb_priming_sugar element by element. What does not vary comes from inputs, the rest from the series, each
-/// under any of its names; these may vary: co2_g_per_l, warmest_c, packaged_l, altitude_m, ambient_kpa,
-/// abv_percent, extract_g_per_l, fermentable_g_per_l, headspace_percent, filling_c, room_c. out receives the output
-/// of a name such as "mass_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an
-/// enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+/// under any of its names; these may vary: co2_g_per_l, warmest_c, packaged_l, residual_co2_g_per_l,
+/// fermenter_gauge_kpa, crash_c, fermenter_headspace_percent, altitude_m, ambient_kpa, syrup_water_l, abv_percent,
+/// extract_g_per_l, fermentable_g_per_l, headspace_percent, filling_c, room_c. out receives the output of a name
+/// such as "mass_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
+/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_priming_sugar_n(
     inputs: *const carb_inputs,
@@ -844,6 +974,245 @@ pub unsafe extern "C" fn carb_priming_sugar_n(
     let arrays = Arrays { inputs, series, series_count, output, n, out, status };
     // SAFETY: the contract of the header is that of `each`.
     unsafe { each(PRIMING_SUGAR.function, &arrays, error) }
+}
+
+/// What carb_primed_carbonation answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_primed_carbonation_result {
+    /// sizeof (carb_primed_carbonation_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// CO2 per litre of drink; g/L
+    pub co2_g_per_l: f64,
+    /// added: alcohol by volume; %
+    pub added_abv_percent: f64,
+    /// alcohol by volume; %
+    pub abv_percent: f64,
+}
+
+static PRIMED_CARBONATION: Shape = Shape {
+    function: &functions::PRIMED_CARBONATION,
+    size: size_of::<carb_primed_carbonation_result>(),
+    outputs: &[
+        offset_of!(carb_primed_carbonation_result, co2_g_per_l),
+        offset_of!(carb_primed_carbonation_result, added_abv_percent),
+        offset_of!(carb_primed_carbonation_result, abv_percent),
+    ],
+    cautions: offset_of!(carb_primed_carbonation_result, cautions),
+    danger: offset_of!(carb_primed_carbonation_result, danger),
+    caution_count: offset_of!(carb_primed_carbonation_result, caution_count),
+};
+
+/// Carbonation and alcohol of a drink to which a mass of priming sugar was added: the inverse of priming_sugar.
+///
+/// Required: mass_g, packaged_l.
+///
+/// One of: altitude_m, ambient_kpa.
+///
+/// Optional: warmest_c (needed, unless the residual CO2 was measured), residual_co2_g_per_l (it follows from the
+/// warmest temperature), fermenter_gauge_kpa (0: open, or under an airlock), cold_crash (open), crash_c (needed
+/// with a cold crash that is closed or has CO2 supplied), fermenter_headspace_percent (needed with a closed cold
+/// crash), sea_level_kpa (101.325 kPa, the standard atmosphere), sugar (sucrose), sugar_water_percent (only with a
+/// custom sugar), sugar_sg (only with a custom sugar), sugar_fermentable_percent (only with a custom sugar),
+/// sugar_kind (only with a custom sugar), syrup_water_l (the sugar goes in dry, and its room is left out; counts by
+/// the physical basis only), count_syrup (that of the basis), beverage (beer), abv_percent (usual for the drink,
+/// and noted), extract_g_per_l (usual for the drink, and noted), fermentable_g_per_l (0 for beer and water, and
+/// noted; needed for other drinks with living yeast), yeast (live), basis (handbook), model (that of the basis for
+/// the drink), residual_model (that of the basis), yield_percent (that of the basis: 100 by the handbook, 95 by the
+/// balance), count_headspace (that of the basis), headspace_percent (4 % of the liquid; counts by the physical
+/// basis only), filling_c (the warmest; counts by the physical basis only), room_c (20 °C; counts by the physical
+/// basis only), solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_primed_carbonation(
+    inputs: *const carb_inputs,
+    result: *mut carb_primed_carbonation_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&PRIMED_CARBONATION, inputs, result, error) }
+}
+
+/// carb_primed_carbonation element by element. What does not vary comes from inputs, the rest from the series, each
+/// under any of its names; these may vary: mass_g, warmest_c, packaged_l, residual_co2_g_per_l,
+/// fermenter_gauge_kpa, crash_c, fermenter_headspace_percent, altitude_m, ambient_kpa, syrup_water_l, abv_percent,
+/// extract_g_per_l, fermentable_g_per_l, headspace_percent, filling_c, room_c. out receives the output of a name
+/// such as "co2_g_per_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
+/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_primed_carbonation_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(PRIMED_CARBONATION.function, &arrays, error) }
+}
+
+/// What carb_priming_wort answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_priming_wort_result {
+    /// sizeof (carb_priming_wort_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// wort or fermenting beer that primes the drink; L
+    pub wort_l: f64,
+    /// wort that primes the drink, in percent of the drink's volume; %
+    pub wort_percent: f64,
+}
+
+static PRIMING_WORT: Shape = Shape {
+    function: &functions::PRIMING_WORT,
+    size: size_of::<carb_priming_wort_result>(),
+    outputs: &[
+        offset_of!(carb_priming_wort_result, wort_l),
+        offset_of!(carb_priming_wort_result, wort_percent),
+    ],
+    cautions: offset_of!(carb_priming_wort_result, cautions),
+    danger: offset_of!(carb_priming_wort_result, danger),
+    caution_count: offset_of!(carb_priming_wort_result, caution_count),
+};
+
+/// Unfermented wort (gyle, Speise) or fermenting beer (kräusen) that gives a drink its carbonation: current gravity
+/// none for the first.
+///
+/// Required: co2_g_per_l, packaged_l, limit_attenuation_percent.
+///
+/// One of: wort_original_sg, wort_original_plato.
+///
+/// One of: altitude_m, ambient_kpa.
+///
+/// Optional: warmest_c (needed, unless the residual CO2 was measured), wort_current_sg (fresh wort),
+/// wort_current_plato (fresh wort), wort_co2_g_per_l (none in fresh wort, what the drink keeps in fermenting one),
+/// residual_co2_g_per_l (it follows from the warmest temperature), fermenter_gauge_kpa (0: open, or under an
+/// airlock), cold_crash (open), crash_c (needed with a cold crash that is closed or has CO2 supplied),
+/// fermenter_headspace_percent (needed with a closed cold crash), sea_level_kpa (101.325 kPa, the standard
+/// atmosphere), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the
+/// drink, and noted), fermentable_g_per_l (0 for beer and water, and noted; needed for other drinks with living
+/// yeast), yeast (live), extract_scale (asbc), basis (handbook), model (that of the basis for the drink),
+/// residual_model (that of the basis), yield_percent (that of the basis: 100 by the handbook, 95 by the balance),
+/// count_headspace (that of the basis), headspace_percent (4 % of the liquid; counts by the physical basis only),
+/// filling_c (the warmest; counts by the physical basis only), room_c (20 °C; counts by the physical basis only),
+/// solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_priming_wort(
+    inputs: *const carb_inputs,
+    result: *mut carb_priming_wort_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&PRIMING_WORT, inputs, result, error) }
+}
+
+/// carb_priming_wort element by element. What does not vary comes from inputs, the rest from the series, each under
+/// any of its names; these may vary: co2_g_per_l, warmest_c, packaged_l, wort_original_sg, wort_original_plato,
+/// wort_current_sg, wort_current_plato, limit_attenuation_percent, wort_co2_g_per_l, residual_co2_g_per_l,
+/// fermenter_gauge_kpa, crash_c, fermenter_headspace_percent, altitude_m, ambient_kpa, abv_percent,
+/// extract_g_per_l, fermentable_g_per_l, headspace_percent, filling_c, room_c. out receives the output of a name
+/// such as "wort_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
+/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_priming_wort_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(PRIMING_WORT.function, &arrays, error) }
+}
+
+/// What carb_priming_syrup answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_priming_syrup_result {
+    /// sizeof (carb_priming_syrup_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// volume of the syrup when it has cooled; L
+    pub syrup_l: f64,
+    /// least: water in which the priming sugar is dissolved; L
+    pub least_syrup_water_l: f64,
+    /// dissolved dry matter in the syrup, percent of its mass; %
+    pub syrup_percent: f64,
+}
+
+static PRIMING_SYRUP: Shape = Shape {
+    function: &functions::PRIMING_SYRUP,
+    size: size_of::<carb_priming_syrup_result>(),
+    outputs: &[
+        offset_of!(carb_priming_syrup_result, syrup_l),
+        offset_of!(carb_priming_syrup_result, least_syrup_water_l),
+        offset_of!(carb_priming_syrup_result, syrup_percent),
+    ],
+    cautions: offset_of!(carb_priming_syrup_result, cautions),
+    danger: offset_of!(carb_priming_syrup_result, danger),
+    caution_count: offset_of!(carb_priming_syrup_result, caution_count),
+};
+
+/// Syrup of a mass of priming sugar: its volume, the least water that dissolves it, its strength.
+///
+/// Required: mass_g.
+///
+/// Optional: sugar (sucrose), sugar_water_percent (only with a custom sugar), sugar_sg (only with a custom sugar),
+/// sugar_fermentable_percent (only with a custom sugar), sugar_kind (only with a custom sugar), syrup_water_l
+/// (three times the mass of the sugar; none for a liquid), dissolving_c (20 °C: it stays dissolved when it has
+/// cooled).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_priming_syrup(
+    inputs: *const carb_inputs,
+    result: *mut carb_priming_syrup_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&PRIMING_SYRUP, inputs, result, error) }
+}
+
+/// carb_priming_syrup element by element. What does not vary comes from inputs, the rest from the series, each
+/// under any of its names; these may vary: mass_g, syrup_water_l, dissolving_c. out receives the output of a name
+/// such as "syrup_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
+/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_priming_syrup_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(PRIMING_SYRUP.function, &arrays, error) }
 }
 
 /// What carb_package_pressure answers; numbers are NaN where it returns an error.
@@ -896,8 +1265,9 @@ static PACKAGE_PRESSURE: Shape = Shape {
 /// Optional: headspace_percent (4 % of the liquid, and noted), filling_c (20 °C), sea_level_kpa (101.325 kPa, the
 /// standard atmosphere), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for
 /// the drink, and noted), fermentable_g_per_l (0 for beer and water, and noted; needed for other drinks with living
-/// yeast), yeast (live), basis (physical), model (that of the basis for the drink), yield_percent (that of the
-/// basis: 100 by the handbook, 95 by the balance), solubility_multiplier (1), yield_multiplier (1).
+/// yeast), yeast (live), bottle_class (light one-way and heavier reusable bottles are both looked at),
+/// rating_gauge_kpa (no rating is known), basis (physical), model (that of the basis for the drink), yield_percent
+/// (that of the basis: 100 by the handbook, 95 by the balance), solubility_multiplier (1), yield_multiplier (1).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_package_pressure(
     inputs: *const carb_inputs,
@@ -1003,6 +1373,210 @@ pub unsafe extern "C" fn carb_package_carbonation_n(
     let arrays = Arrays { inputs, series, series_count, output, n, out, status };
     // SAFETY: the contract of the header is that of `each`.
     unsafe { each(PACKAGE_CARBONATION.function, &arrays, error) }
+}
+
+/// What carb_conditioning answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_conditioning_result {
+    /// sizeof (carb_conditioning_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// expected: share of the carbonation that is made; %
+    pub expected_progress_percent: f64,
+    /// least: share of the carbonation that is made; %
+    pub least_progress_percent: f64,
+    /// most: share of the carbonation that is made; %
+    pub most_progress_percent: f64,
+}
+
+static CONDITIONING: Shape = Shape {
+    function: &functions::CONDITIONING,
+    size: size_of::<carb_conditioning_result>(),
+    outputs: &[
+        offset_of!(carb_conditioning_result, expected_progress_percent),
+        offset_of!(carb_conditioning_result, least_progress_percent),
+        offset_of!(carb_conditioning_result, most_progress_percent),
+    ],
+    cautions: offset_of!(carb_conditioning_result, cautions),
+    danger: offset_of!(carb_conditioning_result, danger),
+    caution_count: offset_of!(carb_conditioning_result, caution_count),
+};
+
+/// Share of the carbonation that bottles have made after some time at a temperature: an estimate, with the slow and
+/// the fast end of its range.
+///
+/// Required: room_c, time_h.
+///
+/// Optional: yeast_million_per_ml (enough: 1 million cells in a millilitre), age_h (fresh), filtered (false),
+/// beverage (beer), abv_percent (usual for the drink, and noted).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_conditioning(
+    inputs: *const carb_inputs,
+    result: *mut carb_conditioning_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&CONDITIONING, inputs, result, error) }
+}
+
+/// carb_conditioning element by element. What does not vary comes from inputs, the rest from the series, each under
+/// any of its names; these may vary: room_c, time_h, yeast_million_per_ml, abv_percent. out receives the output of
+/// a name such as "expected_progress_percent" (in any unit) and NaN where status is below 0; status receives
+/// CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie
+/// over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_conditioning_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(CONDITIONING.function, &arrays, error) }
+}
+
+/// What carb_conditioning_time answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_conditioning_time_result {
+    /// sizeof (carb_conditioning_time_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// expected: time; h
+    pub expected_time_h: f64,
+    /// least: time; h
+    pub least_time_h: f64,
+    /// most: time; h
+    pub most_time_h: f64,
+}
+
+static CONDITIONING_TIME: Shape = Shape {
+    function: &functions::CONDITIONING_TIME,
+    size: size_of::<carb_conditioning_time_result>(),
+    outputs: &[
+        offset_of!(carb_conditioning_time_result, expected_time_h),
+        offset_of!(carb_conditioning_time_result, least_time_h),
+        offset_of!(carb_conditioning_time_result, most_time_h),
+    ],
+    cautions: offset_of!(carb_conditioning_time_result, cautions),
+    danger: offset_of!(carb_conditioning_time_result, danger),
+    caution_count: offset_of!(carb_conditioning_time_result, caution_count),
+};
+
+/// Time until bottles have made a share of their carbonation at a temperature: an estimate, with the fast (least)
+/// and the slow (most) end of its range.
+///
+/// Required: room_c.
+///
+/// Optional: progress_percent (95 %), yeast_million_per_ml (enough: 1 million cells in a millilitre), age_h
+/// (fresh), filtered (false), beverage (beer), abv_percent (usual for the drink, and noted).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_conditioning_time(
+    inputs: *const carb_inputs,
+    result: *mut carb_conditioning_time_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&CONDITIONING_TIME, inputs, result, error) }
+}
+
+/// carb_conditioning_time element by element. What does not vary comes from inputs, the rest from the series, each
+/// under any of its names; these may vary: room_c, progress_percent, yeast_million_per_ml, abv_percent. out
+/// receives the output of a name such as "expected_time_h" (in any unit) and NaN where status is below 0; status
+/// receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a
+/// series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_conditioning_time_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(CONDITIONING_TIME.function, &arrays, error) }
+}
+
+/// What carb_reyeasting answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_reyeasting_result {
+    /// sizeof (carb_reyeasting_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// dry_yeast: mass of priming sugar, as sold; g
+    pub dry_yeast_mass_g: f64,
+}
+
+static REYEASTING: Shape = Shape {
+    function: &functions::REYEASTING,
+    size: size_of::<carb_reyeasting_result>(),
+    outputs: &[
+        offset_of!(carb_reyeasting_result, dry_yeast_mass_g),
+    ],
+    cautions: offset_of!(carb_reyeasting_result, cautions),
+    danger: offset_of!(carb_reyeasting_result, danger),
+    caution_count: offset_of!(carb_reyeasting_result, caution_count),
+};
+
+/// Dry yeast that brings living cells into a drink before it is bottled.
+///
+/// Required: packaged_l.
+///
+/// Optional: yeast_million_per_ml (1 million cells in a millilitre).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_reyeasting(
+    inputs: *const carb_inputs,
+    result: *mut carb_reyeasting_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&REYEASTING, inputs, result, error) }
+}
+
+/// carb_reyeasting element by element. What does not vary comes from inputs, the rest from the series, each under
+/// any of its names; these may vary: packaged_l, yeast_million_per_ml. out receives the output of a name such as
+/// "dry_yeast_mass_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
+/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_reyeasting_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(REYEASTING.function, &arrays, error) }
 }
 
 /// What carb_gravity answers; numbers are NaN where it returns an error.
@@ -1151,6 +1725,74 @@ pub unsafe extern "C" fn carb_attenuation_n(
     let arrays = Arrays { inputs, series, series_count, output, n, out, status };
     // SAFETY: the contract of the header is that of `each`.
     unsafe { each(ATTENUATION.function, &arrays, error) }
+}
+
+/// What carb_final_gravity answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_final_gravity_result {
+    /// sizeof (carb_final_gravity_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// specific gravity 20/20 °C at which fermentation will end, best by a forced-fermentation test; SG
+    pub final_sg: f64,
+    /// apparent extract at which fermentation will end, best by a forced-fermentation test; °P
+    pub final_plato: f64,
+}
+
+static FINAL_GRAVITY: Shape = Shape {
+    function: &functions::FINAL_GRAVITY,
+    size: size_of::<carb_final_gravity_result>(),
+    outputs: &[
+        offset_of!(carb_final_gravity_result, final_sg),
+        offset_of!(carb_final_gravity_result, final_plato),
+    ],
+    cautions: offset_of!(carb_final_gravity_result, cautions),
+    danger: offset_of!(carb_final_gravity_result, danger),
+    caution_count: offset_of!(carb_final_gravity_result, caution_count),
+};
+
+/// Gravity at which a fermentation ends, from the original gravity and the attenuation expected of it.
+///
+/// Required: expected_attenuation_percent.
+///
+/// One of: original_sg, original_plato.
+///
+/// Optional: extract_scale (asbc).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_final_gravity(
+    inputs: *const carb_inputs,
+    result: *mut carb_final_gravity_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&FINAL_GRAVITY, inputs, result, error) }
+}
+
+/// carb_final_gravity element by element. What does not vary comes from inputs, the rest from the series, each
+/// under any of its names; these may vary: original_sg, original_plato, expected_attenuation_percent. out receives
+/// the output of a name such as "final_sg" (in any unit) and NaN where status is below 0; status receives CARB_OK,
+/// or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over
+/// them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_final_gravity_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(FINAL_GRAVITY.function, &arrays, error) }
 }
 
 /// What carb_gravity_co2 answers; numbers are NaN where it returns an error.

@@ -35,6 +35,35 @@ static int32_t one_priming_sugar(const carb_inputs *inputs, double *out, uint32_
     return status;
 }
 
+static int32_t one_primed_carbonation(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
+    carb_primed_carbonation_result result = {.struct_size = sizeof result};
+    int32_t status = carb_primed_carbonation(inputs, &result, error);
+    out[0] = result.co2_g_per_l;
+    out[1] = result.added_abv_percent;
+    out[2] = result.abv_percent;
+    *cautions = result.cautions;
+    return status;
+}
+
+static int32_t one_priming_wort(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
+    carb_priming_wort_result result = {.struct_size = sizeof result};
+    int32_t status = carb_priming_wort(inputs, &result, error);
+    out[0] = result.wort_l;
+    out[1] = result.wort_percent;
+    *cautions = result.cautions;
+    return status;
+}
+
+static int32_t one_priming_syrup(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
+    carb_priming_syrup_result result = {.struct_size = sizeof result};
+    int32_t status = carb_priming_syrup(inputs, &result, error);
+    out[0] = result.syrup_l;
+    out[1] = result.least_syrup_water_l;
+    out[2] = result.syrup_percent;
+    *cautions = result.cautions;
+    return status;
+}
+
 static int32_t one_package_pressure(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
     carb_package_pressure_result result = {.struct_size = sizeof result};
     int32_t status = carb_package_pressure(inputs, &result, error);
@@ -58,6 +87,34 @@ static int32_t one_package_carbonation(const carb_inputs *inputs, double *out, u
     return status;
 }
 
+static int32_t one_conditioning(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
+    carb_conditioning_result result = {.struct_size = sizeof result};
+    int32_t status = carb_conditioning(inputs, &result, error);
+    out[0] = result.expected_progress_percent;
+    out[1] = result.least_progress_percent;
+    out[2] = result.most_progress_percent;
+    *cautions = result.cautions;
+    return status;
+}
+
+static int32_t one_conditioning_time(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
+    carb_conditioning_time_result result = {.struct_size = sizeof result};
+    int32_t status = carb_conditioning_time(inputs, &result, error);
+    out[0] = result.expected_time_h;
+    out[1] = result.least_time_h;
+    out[2] = result.most_time_h;
+    *cautions = result.cautions;
+    return status;
+}
+
+static int32_t one_reyeasting(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
+    carb_reyeasting_result result = {.struct_size = sizeof result};
+    int32_t status = carb_reyeasting(inputs, &result, error);
+    out[0] = result.dry_yeast_mass_g;
+    *cautions = result.cautions;
+    return status;
+}
+
 static int32_t one_gravity(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
     carb_gravity_result result = {.struct_size = sizeof result};
     int32_t status = carb_gravity(inputs, &result, error);
@@ -77,6 +134,15 @@ static int32_t one_attenuation(const carb_inputs *inputs, double *out, uint32_t 
     out[4] = result.abv_percent;
     out[5] = result.quick_abv_percent;
     out[6] = result.extract_g_per_l;
+    *cautions = result.cautions;
+    return status;
+}
+
+static int32_t one_final_gravity(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
+    carb_final_gravity_result result = {.struct_size = sizeof result};
+    int32_t status = carb_final_gravity(inputs, &result, error);
+    out[0] = result.final_sg;
+    out[1] = result.final_plato;
     *cautions = result.cautions;
     return status;
 }
@@ -139,10 +205,17 @@ static const struct {
     {"keg_pressure", one_keg_pressure, carb_keg_pressure_n, {"gauge_kpa", "abs_kpa", NULL}},
     {"residual_co2", one_residual_co2, carb_residual_co2_n, {"co2_g_per_l", NULL}},
     {"priming_sugar", one_priming_sugar, carb_priming_sugar_n, {"mass_g", "dose_g_per_l", NULL}},
+    {"primed_carbonation", one_primed_carbonation, carb_primed_carbonation_n, {"co2_g_per_l", "added_abv_percent", "abv_percent", NULL}},
+    {"priming_wort", one_priming_wort, carb_priming_wort_n, {"wort_l", "wort_percent", NULL}},
+    {"priming_syrup", one_priming_syrup, carb_priming_syrup_n, {"syrup_l", "least_syrup_water_l", "syrup_percent", NULL}},
     {"package_pressure", one_package_pressure, carb_package_pressure_n, {"expected_gauge_kpa", "expected_abs_kpa", "expected_co2_g_per_l", "worst_gauge_kpa", "worst_abs_kpa", NULL}},
     {"package_carbonation", one_package_carbonation, carb_package_carbonation_n, {"total_co2_g_per_l", "dissolved_co2_g_per_l", "least_total_co2_g_per_l", "least_dissolved_co2_g_per_l", NULL}},
+    {"conditioning", one_conditioning, carb_conditioning_n, {"expected_progress_percent", "least_progress_percent", "most_progress_percent", NULL}},
+    {"conditioning_time", one_conditioning_time, carb_conditioning_time_n, {"expected_time_h", "least_time_h", "most_time_h", NULL}},
+    {"reyeasting", one_reyeasting, carb_reyeasting_n, {"dry_yeast_mass_g", NULL}},
     {"gravity", one_gravity, carb_gravity_n, {"sg", "plato", NULL}},
     {"attenuation", one_attenuation, carb_attenuation_n, {"real_extract_plato", "apparent_attenuation_percent", "real_attenuation_percent", "abw_percent", "abv_percent", "quick_abv_percent", "extract_g_per_l", NULL}},
+    {"final_gravity", one_final_gravity, carb_final_gravity_n, {"final_sg", "final_plato", NULL}},
     {"gravity_co2", one_gravity_co2, carb_gravity_co2_n, {"fermentable_g_per_l", "balling_co2_g_per_l", "theory_co2_g_per_l", NULL}},
     {"added_co2", one_added_co2, carb_added_co2_n, {"expected_co2_g_per_l", "worst_co2_g_per_l", "added_abv_percent", NULL}},
     {"drink_properties", one_drink_properties, carb_drink_properties_n, {"density_kg_per_m3", "viscosity_mpa_s", "diffusivity_m2_per_s", NULL}},

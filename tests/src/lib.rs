@@ -5,7 +5,7 @@
 
 use carb_core::Error;
 use carb_core::basis::request::{Raw, Request, choices};
-use carb_core::basis::{Answer, Function, Values};
+use carb_core::basis::{Answer, Function, Refusal, Values};
 use carb_core::evidence::NoSteps;
 use carb_core::plan::json;
 use carb_core::quantity::field::Kind;
@@ -51,17 +51,9 @@ impl Case {
         let found = match functions::named(function) {
             Some(function) => given(inputs).and_then(|r| function.answer(&r, &mut NoSteps).map(|a| (function, a))),
             // So does a table, whose rows stand in its answer.
-            None if function != "plan" => {
-                let table = tables::named(function).expect("a function, a table or a plan");
-                match given(inputs).and_then(|request| table.rows(&request, &mut |_| {})) {
-                    Ok(()) => return case,
-                    Err(error) => Err(error),
-                }
-            }
-            // A plan answers part by part; only a request that is none has a code of its own.
-            None => match given(inputs).and_then(|request| carb_core::plan::plan(&request)) {
-                Ok(_) => return case,
-                Err(error) => Err(error),
+            None => match job(function, &case.request) {
+                Ok(()) => return case,
+                Err(refusal) => Err(refusal.error),
             },
         };
         match found {
@@ -81,7 +73,19 @@ impl Case {
     }
 }
 
-/// The pairs of `name=value;name=value`.
+/// Runs a table or a job. A job answers part by part; only a request that is none has a code of its own.
+fn job(name: &str, request: &str) -> Result<(), Refusal> {
+    let asked = json::ask(request)?;
+    let lists = asked.lists()?;
+    match name {
+        "plan" => carb_core::plan::plan(&asked.request, &lists).map(|_| ()),
+        "bottling" => carb_core::plan::bottle(&asked.request, &lists).map(|_| ()),
+        _ => tables::named(name).expect("a function, a table or a job").rows(&asked.request, &lists, &mut |_| {}),
+    }
+    .map_err(Refusal::from)
+}
+
+/// The pairs of `name=value;name=value`; the rows of a list are a value in JSON.
 pub fn pairs(inputs: &str) -> impl Iterator<Item = (&str, &str)> {
     inputs.split(';').filter_map(|pair| pair.split_once('='))
 }
@@ -89,7 +93,7 @@ pub fn pairs(inputs: &str) -> impl Iterator<Item = (&str, &str)> {
 /// The inputs as a request in JSON.
 pub fn request_json(inputs: &str) -> String {
     let members = pairs(inputs).map(|(name, value)| {
-        let plain = value.parse::<f64>().is_ok() || value == "true" || value == "false";
+        let plain = value.parse::<f64>().is_ok() || value == "true" || value == "false" || value.starts_with('[');
         if plain { format!("\"{name}\":{value}") } else { format!("\"{name}\":\"{value}\"") }
     });
     let members: Vec<String> = std::iter::once("\"carb\":1".into()).chain(members).collect();
@@ -153,10 +157,10 @@ impl Draw {
     /// A request with every needed input, each in a unit drawn at random, and some of the others.
     fn case(&mut self, function: &Function) -> Case {
         use carb_core::basis::Need;
+        use carb_core::quantity::Key;
         let mut inputs = Vec::new();
         let mut groups: Vec<&str> = Vec::new();
         for input in function.inputs {
-            use carb_core::quantity::Key;
             // A sugar of one's own is described in full by hand.
             if let Key::SugarWater | Key::SugarGravity | Key::SugarFermentable | Key::SugarKind = input.key {
                 continue;
@@ -168,6 +172,8 @@ impl Draw {
                     groups.push(group);
                     first
                 }
+                // One of two is needed, and a measurement is rare.
+                Need::Optional(_) if input.key == Key::Warmest => true,
                 Need::Optional(_) => self.next() < 0.35,
             };
             if !wanted {
@@ -214,6 +220,25 @@ fn usual(name: Name) -> (f64, f64) {
         Key::FinalGravity => (0.985, 1.03),
         Key::FinalPlato => (-3.0, 6.0),
         Key::Dose => (0.0, 30.0),
+        Key::Mass => (0.02, 1.0),
+        Key::Residual => (0.5, 4.0),
+        Key::FermenterGauge => (0.0, 1.5e5),
+        Key::Crash => (273.15, 278.15),
+        Key::FermenterHeadspace => (2.0, 40.0),
+        Key::SyrupWater => (1.0e-4, 2.0e-3),
+        Key::Dissolving => (273.15, 373.15),
+        Key::WortOriginalGravity => (1.04, 1.09),
+        Key::WortOriginalPlato => (9.0, 20.0),
+        Key::WortCurrentGravity => (1.02, 1.04),
+        Key::WortCurrentPlato => (4.0, 9.0),
+        Key::WortCo2 => (0.0, 2.0),
+        Key::LimitAttenuation => (55.0, 75.0),
+        Key::ExpectedAttenuation => (65.0, 90.0),
+        Key::Time => (0.0, 4.0e6),
+        Key::Age => (0.0, 2.0e7),
+        Key::Cells => (1.0e11, 8.0e12),
+        Key::Progress => (1.0, 99.0),
+        Key::Room => (281.15, 303.15),
         Key::SugarGravity => (1.2, 1.44),
         Key::Cylinder => (250.0, 304.0),
         Key::RelativeViscosity => (1.0, 2.0),
@@ -299,6 +324,51 @@ const BY_HAND: &[(&str, &str)] = &[
         "volumes=2.5;warmest_c=20;packaged_l=20;altitude_m=0;sugar=custom;sugar_water_percent=20;sugar_fermentable_percent=95;sugar_kind=disaccharide",
     ),
     ("priming_sugar", "volumes=2.5;warmest_c=20;packaged_l=20;altitude_m=0;sugar_water_percent=20"),
+    ("residual_co2", "warmest_c=20;altitude_m=0;fermenter_gauge_bar=0.5"),
+    ("residual_co2", "warmest_c=20;altitude_m=0;cold_crash=closed;crash_c=4;fermenter_headspace_percent=10.5"),
+    ("residual_co2", "warmest_c=20;altitude_m=0;cold_crash=co2_supplied;crash_c=4"),
+    ("residual_co2", "warmest_c=4;altitude_m=0;cold_crash=co2_supplied;crash_c=20"),
+    ("residual_co2", "warmest_c=20;altitude_m=0;cold_crash=closed;crash_c=4"),
+    ("residual_co2", "warmest_c=20;altitude_m=0;fermenter_headspace_percent=10"),
+    ("priming_sugar", "volumes=2.5;residual_volumes=0.9;packaged_l=20;altitude_m=0"),
+    ("priming_sugar", "volumes=2.5;warmest_c=20;packaged_l=20;altitude_m=0;basis=physical;syrup_water_ml=500"),
+    ("priming_sugar", "volumes=2.5;packaged_l=20;altitude_m=0"),
+    ("primed_carbonation", "mass_g=120;warmest_f=68;packaged_us_gal=5;altitude_m=0"),
+    ("primed_carbonation", "mass_kg=20;warmest_f=68;packaged_us_gal=5;altitude_m=0"),
+    ("priming_wort", "co2_g_per_l=5;residual_co2_g_per_l=1.7;packaged_l=20;wort_original_plato=12;limit_attenuation_percent=65;altitude_m=0"),
+    ("priming_wort", "volumes=2.6;warmest_c=12;packaged_l=20;wort_original_sg=1.050;wort_current_sg=1.030;limit_attenuation_percent=66;altitude_m=0"),
+    ("priming_wort", "volumes=2.6;warmest_c=12;packaged_l=20;wort_original_sg=1.050;wort_current_sg=1.005;limit_attenuation_percent=66;altitude_m=0"),
+    ("priming_wort", "volumes=9;warmest_c=12;packaged_l=20;wort_original_sg=1.012;limit_attenuation_percent=66;altitude_m=0"),
+    ("priming_syrup", "mass_g=116;syrup_water_ml=350"),
+    ("priming_syrup", "mass_g=116;syrup_water_ml=30"),
+    ("priming_syrup", "mass_g=116;syrup_water_ml=50;dissolving_c=80"),
+    ("priming_syrup", "mass_g=116;sugar=honey"),
+    ("conditioning", "room_c=20;time_d=14"),
+    ("conditioning", "room_c=2;time_d=14"),
+    ("conditioning", "room_c=12;time_d=40;abv_percent=11;beverage=wine"),
+    ("conditioning_time", "room_c=20"),
+    ("conditioning_time", "room_c=2"),
+    ("conditioning_time", "room_c=20;progress_percent=100"),
+    ("reyeasting", "packaged_l=19.2"),
+    ("final_gravity", "original_sg=1.048;expected_attenuation_percent=78"),
+    ("final_gravity", "original_sg=1.048;expected_attenuation_percent=124"),
+    ("fill_list", "packaged_l=19.2;bottles=[{\"bottle_ml\":500,\"count\":30,\"capacity_ml\":521},{\"bottle_ml\":330,\"count\":24}]"),
+    ("fill_list", "packaged_l=19.2;fill_order=fewest_bottles;bottles=[{\"bottle_ml\":500,\"count\":30},{\"bottle_ml\":330,\"count\":24}]"),
+    ("fill_list", "packaged_l=19.2;bottles=[{\"bottle_ml\":500,\"count\":12}]"),
+    ("fill_list", "packaged_l=19.2"),
+    ("fill_list", "packaged_l=19.2;bottles=[{\"bottle_ml\":500,\"count\":12},{\"bottle_ml\":500,\"cuont\":12}]"),
+    ("fill_list", "packaged_l=19.2;bottles=[{\"bottle_ml\":500}]"),
+    ("fill_list", "packaged_l=19.2;bottles=[500, 330]"),
+    ("fill_list", "packaged_l=19.2;history=[{\"temperature_c\":20,\"time_d\":3}]"),
+    ("bottle_doses", "volumes=2.5;warmest_c=20;altitude_m=0;tablet_g=3"),
+    ("bottle_doses", "volumes=2.5;warmest_c=20;altitude_m=0;bottles=[{\"bottle_ml\":500,\"count\":12}]"),
+    ("bottle_pressures", "volumes=2.4;altitude_m=240"),
+    ("bottle_pressures", "volumes=2.4;altitude_m=240;headspace_percent=0.5"),
+    ("bottle_verdicts", "volumes=2.4;altitude_m=240"),
+    ("bottle_verdicts", "volumes=4.2;altitude_m=240"),
+    ("pressure_parts", "volumes=2.5;temperature_f=68;filling_f=38;headspace_percent=1;altitude_m=0"),
+    ("conditioning_days", ""),
+    ("conditioning_days", "history=[{\"temperature_c\":21,\"time_d\":5},{\"temperature_c\":14,\"time_d\":30}]"),
     ("drink_properties", "temperature_c=4;sg=1.010"),
     ("drink_properties", "temperature_c=4;beverage=soft_drink"),
     ("co2_saturation", "cylinder_c=20"),
@@ -339,6 +409,19 @@ const BY_HAND: &[(&str, &str)] = &[
     ("plan", "packaged_l=10;warmest_c=18;altitude_m=0"),
     ("plan", "packaged_l=10;volumes=2.4;warmest_c=18"),
     ("plan", "packaged_l=10;volumes=2.4;warmest_c=18;altitude_m=0;gauge_psi=3"),
+    ("bottling", "packaged_l=10;volumes=2.4;warmest_c=18;altitude_m=0"),
+    ("bottling", "packaged_l=10;mass_g=60;warmest_c=18;altitude_m=0;sugar=table_sugar;scale_g=5;syrup_water_ml=200"),
+    ("bottling", "batch_l=21;loss_l=1.2;volumes=2.6;warmest_c=18;altitude_m=0;bottles=[{\"bottle_ml\":500,\"count\":30,\"bottle_class\":\"heavier_reusable\"},{\"bottle_ml\":330,\"count\":30,\"bottle_class\":\"light_one_way\"}];tablet_g=3"),
+    ("bottling", "packaged_l=19;volumes=2.5;warmest_c=18;altitude_m=0;bottles=[{\"bottle_ml\":1893,\"count\":12,\"bottle_class\":\"growler\"}]"),
+    ("bottling", "packaged_l=19;volumes=3.8;warmest_c=18;altitude_m=0;bottles=[{\"bottle_ml\":330,\"count\":72,\"rating_gauge_bar\":5}];pasteurising_c=60"),
+    ("bottling", "packaged_l=19;volumes=2.4;warmest_c=18;altitude_m=0;original_sg=1.05;final_sg=1.01;readings=[{\"time_d\":7,\"current_sg\":1.016},{\"time_d\":9,\"current_sg\":1.014}]"),
+    ("bottling", "packaged_l=19;volumes=2.4;warmest_c=18;altitude_m=0;original_sg=1.05;current_sg=1.012;expected_attenuation_percent=80;microbes=diastatic"),
+    ("bottling", "packaged_l=19;volumes=2.6;warmest_c=18;altitude_m=0;additions=[{\"addition\":\"honey\",\"mass_g\":60},{\"addition\":\"lactose\",\"mass_g\":200}]"),
+    ("bottling", "packaged_l=19;volumes=2.6;warmest_c=12;altitude_m=0;wort_original_plato=12;limit_attenuation_percent=65;cold_crash=closed;crash_c=2;fermenter_headspace_percent=10"),
+    ("bottling", "packaged_l=19;volumes=2.6;warmest_c=18;altitude_m=0;abv_percent=10.5;age_d=90;filtered=true;history=[{\"temperature_c\":20,\"time_d\":10},{\"temperature_c\":8,\"time_d\":20}]"),
+    ("bottling", "packaged_l=19;volumes=2.6;mass_g=100;warmest_c=18;altitude_m=0"),
+    ("bottling", "packaged_l=19;volumes=2.6;warmest_c=18;altitude_m=0;serving_c=4"),
+    ("bottling", "batch_l=19;loss_l=20;volumes=2.6;warmest_c=18;altitude_m=0"),
 ];
 
 /// The Rust examples of the README run as they stand there.

@@ -257,6 +257,12 @@ impl Request {
         self
     }
 
+    /// The same request without a field.
+    pub fn without(mut self, key: Key) -> Self {
+        self.values[key as usize] = None;
+        self
+    }
+
     /// The value of a field.
     pub fn get(&self, key: Key) -> Option<Value> {
         self.values[key as usize]
@@ -488,6 +494,7 @@ impl Request {
             if self.get(Key::FermenterHeadspace).is_some() {
                 return Err(Error::Missing { parameter: Key::ColdCrash, advice: UNUSED });
             }
+            self.or(Key::Crash, warmest.si())?;
             return Ok(Fermenter {
                 gauge: GaugePressure::from_si(self.or(Key::FermenterGauge, 0.0)?),
                 ..Fermenter::open(warmest)

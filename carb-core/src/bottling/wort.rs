@@ -161,7 +161,7 @@ impl<S: Solubility> Kernel<20, 2> for WortPriming<S> {
         let wort = [o, o_plato, n, n_plato, limit];
         let (left, wort_bits) = self.fermentable(wort, &mut NoSteps);
         let name = |sg: Key, plato: Key, by_plato: bool| if by_plato { plato } else { sg };
-        if wort_bits < 0 {
+        if status == code::OUT_OF_RANGE && wort_bits < 0 {
             let original = if self.plato[0] { o_plato } else { self.scale.plato(o) };
             let (low, high) = (attenuation::limit_extract(original, limit), original);
             let key = name(Key::WortCurrentGravity, Key::WortCurrentPlato, self.plato[1]);

@@ -77,7 +77,7 @@ sources! {
     SALVADO = "salvado2011" "Salvado et al. 2011, Appl. Environ. Microbiol. 77:2292";
     STULIKOVA = "stulikova2020" "Stulikova et al. 2020, Bottle Conditioning, Beverages 6(3):56";
     CHAMPAGNE_YEAST = "comitechampagne" "Comite Champagne, Le Vigneron Champenois (prise de mousse, viable cells)";
-    YEAST_PRACTICE = "yeastpractice" "yeast-laboratory practice note on re-yeasting, 5 g/hL for 1 million cells per mL (trade text)";
+    YEAST_PRACTICE = "yeastpractice" "Re-yeasting at bottling, practice note of a yeast laboratory, 5 g/hL for 1 million cells per mL (trade text)";
     LOWE = "lowe" "Lowe, Experimental Cookery (solubility of sugars)";
     JACKSON = "jackson1922" "Jackson and Silsbee 1922, Bureau of Standards Scientific Paper 437 (from memory)";
     CODATA = "codata2018" "Tiesinga et al. 2021, CODATA recommended values 2018, Rev. Mod. Phys. 93:025010";

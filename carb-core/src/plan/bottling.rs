@@ -80,7 +80,7 @@ pub static INPUTS: &[Input] = &[
     optional(Key::SugarGravity, CUSTOM),
     optional(Key::SugarFermentable, CUSTOM),
     optional(Key::SugarKind, CUSTOM),
-    optional(Key::SyrupWater, "3 mL for a gram, as a recipe; the volume of the syrup counts only where this is given"),
+    optional(Key::SyrupWater, "not counted; the recipe then takes three times the mass of the sugar"),
     optional(Key::Dissolving, "20 °C: it stays dissolved when it has cooled"),
     optional(Key::Scale, "the dose is not rounded"),
     optional(Key::Tablet, "no tablets"),
@@ -241,31 +241,42 @@ pub struct Bottling {
     pub yeast: Option<Part<Mass>>,
 }
 
-/// The request as the job takes it: packaged volume from batch and losses, composition from gravities.
-fn complete(request: &Request, lists: &Lists<'_>) -> Result<Request, Error> {
-    let mut whole = Gravities::of(request, lists)?.complete(request)?;
-    match (request.name_of(Key::Packaged), request.name_of(Key::Batch), request.name_of(Key::Loss)) {
-        (Some(first), Some(second), _) => return Err(Error::Excluded { first, second }),
-        (None, Some(_), _) => {
-            const BATCH: &str = "the volume in the fermenter";
+/// The request as the job takes it: packaged volume from batch and losses, composition from gravities. Where those cannot
+/// be, the error is that of every part that needs them.
+fn complete(request: &Request, lists: &Lists<'_>) -> Result<(Request, Result<(), Error>), Error> {
+    for (first, second) in [(Key::Packaged, Key::Batch), (Key::Carbonation, Key::Mass)] {
+        if let (Some(first), Some(second)) = (request.name_of(first), request.name_of(second)) {
+            return Err(Error::Excluded { first, second });
+        }
+    }
+    let mut whole = *request;
+    let filled_in = drink_to_package(request).and_then(|found| {
+        if let Some(volume) = found {
+            whole = whole.with_number(Name { key: Key::Packaged, unit: Some(&LITRE) }, LITRE.from_si(volume));
+        }
+        whole = Gravities::of(request, lists)?.complete(&whole)?;
+        Ok(())
+    });
+    match filled_in {
+        Err(error @ (Error::Excluded { .. } | Error::WrongList { .. })) => Err(error),
+        other => Ok((whole, other.map_err(|error| error.renamed(|key| request.name_of(key))))),
+    }
+}
+
+/// The drink that reaches packages, m3, where batch and losses tell it.
+fn drink_to_package(request: &Request) -> Result<Option<f64>, Error> {
+    const BATCH: &str = "a loss is taken from the batch: give batch_l instead of packaged_l, or leave the loss out";
+    match (request.get(Key::Batch), request.get(Key::Loss)) {
+        (None, None) => Ok(None),
+        (None, Some(_)) => Err(Error::Missing { parameter: Key::Batch, advice: BATCH }),
+        (Some(_), _) => {
             let (volume, loss) = (request.need(Key::Batch, BATCH)?, request.or(Key::Loss, 0.0)?);
-            if loss >= volume {
-                let parameter = Name::first(Key::Loss);
-                return Err(Error::OutOfRange { parameter, value: loss, low: 0.0, high: volume });
+            if loss < volume {
+                return Ok(Some(volume - loss));
             }
-            let name = Name { key: Key::Packaged, unit: Some(&LITRE) };
-            whole = whole.with_number(name, LITRE.from_si(volume - loss));
+            Err(Error::OutOfRange { parameter: Name::first(Key::Loss), value: loss, low: 0.0, high: volume })
         }
-        (_, None, Some(_)) => {
-            const BATCH: &str = "a loss is taken from the batch: give batch_l instead of packaged_l, or leave the loss out";
-            return Err(Error::Missing { parameter: Key::Batch, advice: BATCH });
-        }
-        _ => {}
     }
-    if let (Some(first), Some(second)) = (request.name_of(Key::Carbonation), request.name_of(Key::Mass)) {
-        return Err(Error::Excluded { first, second });
-    }
-    Ok(whole)
 }
 
 /// Bottles a batch.
@@ -273,7 +284,7 @@ fn complete(request: &Request, lists: &Lists<'_>) -> Result<Request, Error> {
 /// # Errors
 /// Only where the request contradicts itself; everything else is an error of the part it concerns.
 pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling, Error> {
-    let whole = complete(request, lists).map_err(|error| error.renamed(|key| request.name_of(key)))?;
+    let (whole, sound) = complete(request, lists)?;
     let request = &whole;
     let named_sugar = request.priming_sugar();
     let sugar = named_sugar.unwrap_or(fermentable::SUCROSE);
@@ -293,6 +304,7 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
     });
     let weighed_mass = request.number(Key::Mass);
     let priming = Part::of(request, |steps| {
+        sound?;
         let context = request.context(BasisName::Handbook)?;
         let batch = primed_batch(request, lists)?;
         let mut answer = if weighed_mass.is_some() {
@@ -325,6 +337,7 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
         .take(fermentable::USUAL)
         .map(|sugar| {
             let dose = Part::of(request, |steps| {
+                sound?;
                 let context = request.context(BasisName::Handbook)?;
                 priming::priming_sugar(carbonation(request)?, &primed_batch(request, lists)?, sugar, &context, steps)
             });
@@ -347,6 +360,7 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
     });
     let by_wort = request.get(Key::WortOriginalGravity).or(request.get(Key::WortOriginalPlato)).map(|_| {
         Part::of(request, |steps| {
+            sound?;
             let context = request.context(BasisName::Handbook)?;
             let (batch, wort) = (primed_batch(request, lists)?, wort(request)?);
             wort::priming_wort(carbonation(request)?, &batch, &wort, request.scale(), &context, steps)

@@ -329,7 +329,7 @@ impl Bottling {
         }
         if self.bottles.iter().any(|row| row.glass.answer.is_ok()) {
             page.line("");
-            page.line("  Bottle                        worst, hot day    not more than     warmest store");
+            page.line("  Bottle                      worst, hot day    not more than       warmest");
             for row in &self.bottles {
                 self.verdict(page, row);
             }
@@ -340,7 +340,7 @@ impl Bottling {
 
     fn verdict(&self, page: &mut Page, row: &BottleRow) {
         let bottle = format!("{:.0} mL {}", row.content.ml(), class_words(row.class));
-        let label = format!("    {bottle:<28}");
+        let label = format!("    {bottle:<26}");
         match &row.glass.answer {
             Ok(answer) => {
                 let found = &answer.value;

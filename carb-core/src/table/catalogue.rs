@@ -1,10 +1,12 @@
 //! Every equation of the library.
 
 use crate::balance::{open, pressure, sealed};
-use crate::bottling::{package, priming};
+use crate::bottling::{package, priming, wort};
 use crate::evidence::Equation;
 use crate::property::solubility::{self, chart, chart_quadratic, composition, eu_wine, european, henry, water_core};
-use crate::property::{atmosphere, attenuation, co2_gas, co2_saturation, fermentable, gravity, liquid, water};
+use crate::property::{
+    atmosphere, attenuation, co2_gas, co2_saturation, fermentable, gravity, liquid, syrup, water, yeast,
+};
 
 /// The catalogue, in the order of the floors.
 pub static CATALOGUE: &[&Equation] = &[
@@ -44,6 +46,8 @@ pub static CATALOGUE: &[&Equation] = &[
     &attenuation::EXTRACT_PER_LITRE,
     &attenuation::FERMENTABLE_LEFT,
     &attenuation::BALLING_YIELD,
+    &attenuation::LIMIT_EXTRACT,
+    &attenuation::ATTENUATED,
     &water::VISCOSITY,
     &liquid::GRAVITY_OF_COMPOSITION,
     &liquid::DENSITY,
@@ -56,18 +60,34 @@ pub static CATALOGUE: &[&Equation] = &[
     &fermentable::SYRUP,
     &fermentable::ALCOHOL,
     &fermentable::THEORETICAL_YIELD,
+    &syrup::SUCROSE_SOLUBILITY,
+    &syrup::DEXTROSE_SOLUBILITY,
+    &syrup::LEAST_WATER,
+    &syrup::SYRUP_VOLUME,
+    &syrup::SYRUP_STRENGTH,
+    &yeast::RATE,
+    &yeast::WORK,
+    &yeast::PROGRESS,
+    &yeast::WORK_NEEDED,
+    &yeast::DRY_YEAST,
     &pressure::ABSOLUTE,
     &pressure::GAUGE,
     &pressure::TOTAL,
     &open::RESIDUAL_TABLE,
     &open::RESIDUAL_EQUILIBRIUM,
+    &open::CRASH_GAIN,
     &sealed::LIQUID_VOLUME,
     &sealed::GAS_VOLUME,
     &sealed::TRAPPED_AIR,
     &sealed::BALANCE,
     &priming::EXTRACT_CO2,
     &priming::DOSE,
+    &priming::SYRUP_DOSE,
     &priming::MASS,
+    &priming::PRIMED,
+    &priming::PRIMED_ALCOHOL,
+    &wort::WORT_SHARE,
+    &wort::WORT_VOLUME,
     &package::EXPECTED_CO2,
     &package::WORST_CO2,
     &package::WORST_PRESSURE,

@@ -96,6 +96,10 @@ pub const USUAL_ROOM: f64 = 293.15;
 /// Where neither the warmest temperature nor a measured residual is given, or a value lies outside its limits.
 pub fn before(request: &Request) -> Result<Before, Error> {
     if request.number(Key::Residual).is_some() {
+        // What a measurement overrides has to be sound all the same.
+        for key in [Key::Warmest, Key::FermenterGauge, Key::Crash, Key::FermenterHeadspace] {
+            request.or(key, key.limits().unwrap_or_default().0)?;
+        }
         return request.or(Key::Residual, 0.0).map(|co2| Before::Measured(Carbonation::from_si(co2)));
     }
     request.fermenter(warmest(request)?).map(Before::Fermented)

@@ -74,6 +74,7 @@ pub static PACKAGE_PRESSURE: Function = Function {
     },
     slices: |request, s| {
         let context = request.context(BasisName::Physical)?;
+        glass(request)?;
         let x = package::columns(carbonation(request)?.si(), &keeping(request)?, &context, &mut NoSteps)?;
         package::visit(&context, each(request, x, s))
     },

@@ -321,7 +321,7 @@ pub static PRIMING_SYRUP: Function = Function {
         optional(Key::SugarGravity, CUSTOM),
         optional(Key::SugarFermentable, CUSTOM),
         optional(Key::SugarKind, CUSTOM),
-        optional(Key::SyrupWater, "3 mL for a gram; none for a liquid"),
+        optional(Key::SyrupWater, "three times the mass of the sugar; none for a liquid"),
         optional(Key::Dissolving, "20 °C: it stays dissolved when it has cooled"),
     ],
     outputs: &[output(Key::Syrup), under("least", Key::SyrupWater), output(Key::SyrupStrength)],
