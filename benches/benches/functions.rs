@@ -9,12 +9,14 @@ use carb_core::balance::sealed::BALANCE;
 use carb_core::basis::function::Slices;
 use carb_core::basis::kernel::Series;
 use carb_core::basis::request::Addition;
-use carb_core::basis::{Ambient, Beverage, Context, Function, Kind, Request};
+use carb_core::basis::{Ambient, Beverage, Context, Fermenter, Function, Kind, Request};
 use carb_core::bottling::addition::added_co2;
 use carb_core::bottling::attenuation::{Reading, attenuation, gravity_co2};
+use carb_core::bottling::before::{Before, Conditioned};
+use carb_core::bottling::glass::Glass;
 use carb_core::bottling::gravity::from_sg;
 use carb_core::bottling::package::{Keeping, package_pressure};
-use carb_core::bottling::priming::{DOSE, Wanted, priming_sugar};
+use carb_core::bottling::priming::{Batch, DOSE, priming_sugar};
 use carb_core::bottling::reading::package_carbonation;
 use carb_core::evidence::{Equation, NoSteps};
 use carb_core::kegging::cylinder::co2_saturation;
@@ -53,22 +55,30 @@ fn typed(c: &mut Criterion) {
     });
     let warmest = Temperature::from_c(20.0);
     group.bench_function("residual_co2, typed", |b| {
-        b.iter(|| residual_co2(black_box(warmest), &here, &mut NoSteps));
+        b.iter(|| residual_co2(&Fermenter::open(black_box(warmest)), &here, &mut NoSteps));
     });
-    let wanted = Wanted {
-        target: Carbonation::from_volumes(2.4),
-        warmest,
-        filling: warmest,
+    let batch = Batch {
+        before: Before::open(warmest),
         packaged: Volume::from_l(19.2),
-        headspace: Percent::from_percent(4.0),
-        room: warmest,
+        conditioned: Conditioned { headspace: Percent::from_percent(4.0), filling: warmest, room: warmest },
+        syrup_water: None,
+        added: Carbonation::from_si(0.0),
     };
+    let target = Carbonation::from_volumes(2.4);
     group.bench_function("priming_sugar, typed", |b| {
-        b.iter(|| priming_sugar(black_box(&wanted), &SUCROSE, &here, &mut NoSteps));
+        b.iter(|| priming_sugar(target, black_box(&batch), &SUCROSE, &here, &mut NoSteps));
     });
     let keeping = Keeping { temperature: warmest, headspace: Percent::from_percent(4.0), filling: warmest };
     group.bench_function("package_pressure, typed", |b| {
-        b.iter(|| package_pressure(black_box(Carbonation::from_volumes(2.4)), &keeping, &here, &mut NoSteps));
+        b.iter(|| {
+            package_pressure(
+                black_box(Carbonation::from_volumes(2.4)),
+                &keeping,
+                &Glass::default(),
+                &here,
+                &mut NoSteps,
+            )
+        });
     });
     group.bench_function("package_carbonation, typed", |b| {
         b.iter(|| package_carbonation(black_box(GaugePressure::from_bar(1.8)), &keeping, &here, &mut NoSteps));
@@ -135,6 +145,26 @@ fn requests() -> Vec<(&'static str, Request)> {
         ("keg_pressure", request(&[("volumes", 2.5), ("temperature_f", 38.0), sea], &[])),
         ("residual_co2", request(&[("warmest_c", 20.0), sea], &[])),
         ("priming_sugar", request(&[("volumes", 2.4), ("warmest_c", 20.0), ("packaged_l", 19.2), sea], &[])),
+        ("primed_carbonation", request(&[("mass_g", 116.0), ("warmest_c", 20.0), ("packaged_l", 19.2), sea], &[])),
+        (
+            "priming_wort",
+            request(
+                &[
+                    ("volumes", 2.4),
+                    ("warmest_c", 20.0),
+                    ("packaged_l", 19.2),
+                    ("wort_original_plato", 12.0),
+                    ("limit_attenuation_percent", 65.0),
+                    sea,
+                ],
+                &[],
+            ),
+        ),
+        ("priming_syrup", request(&[("mass_g", 116.0)], &[])),
+        ("conditioning", request(&[("room_c", 20.0), ("time_d", 7.0)], &[])),
+        ("conditioning_time", request(&[("room_c", 20.0)], &[])),
+        ("reyeasting", request(&[("packaged_l", 19.2)], &[])),
+        ("final_gravity", request(&[("original_sg", 1.048), ("expected_attenuation_percent", 78.0)], &[])),
         ("package_pressure", request(&[("volumes", 2.4), ("temperature_c", 20.0), sea], &[])),
         ("package_carbonation", request(&[("gauge_bar", 1.8), ("temperature_c", 20.0), sea], &[])),
         ("gravity", request(&[("sg", 1.048)], &[])),
@@ -194,6 +224,19 @@ fn slices(c: &mut Criterion) {
             vec![("volumes", 2.0, 3.0), ("warmest_c", 10.0, 28.0)],
             request(&[sea, ("packaged_l", 20.0)], &[]),
         ),
+        (
+            "priming_sugar",
+            "physical, syrup counted",
+            vec![("volumes", 2.0, 3.0), ("warmest_c", 10.0, 28.0)],
+            request(&[sea, ("packaged_l", 20.0), ("syrup_water_l", 0.4)], &[("basis", "physical")]),
+        ),
+        (
+            "residual_co2",
+            "cold crash, closed",
+            vec![("warmest_c", 10.0, 28.0)],
+            request(&[sea, ("crash_c", 4.0), ("fermenter_headspace_percent", 10.0)], &[("cold_crash", "closed")]),
+        ),
+        ("conditioning", "days", vec![("room_c", 8.0, 30.0), ("time_d", 0.0, 30.0)], request(&[], &[])),
         ("package_pressure", "sealed", vec![("volumes", 2.0, 3.0), ("temperature_c", 5.0, 38.0)], request(&[sea], &[])),
         (
             "package_carbonation",

@@ -330,7 +330,9 @@ impl Error {
             }
             Error::OutOfRange { parameter, low, high, .. } => Some((in_unit(parameter, low), in_unit(parameter, high))),
             Error::TargetBelowHeld { parameter, held, .. } => Some((in_unit(parameter, held), f64::INFINITY)),
-            Error::PressureTooLow { parameter, low, .. } | Error::WaterShort { parameter, low, .. } => Some((in_unit(parameter, low), f64::INFINITY)),
+            Error::PressureTooLow { parameter, low, .. } | Error::WaterShort { parameter, low, .. } => {
+                Some((in_unit(parameter, low), f64::INFINITY))
+            }
             _ => None,
         }
     }

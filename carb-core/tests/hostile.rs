@@ -483,7 +483,16 @@ fn ten_grams_of_sugar_left_are_2_6_volumes_and_a_danger() {
         assert!(answer.notes.cautions.has("fermentable_danger"), "{}", place.place);
     }
     let dry = day(0.0);
-    assert!(dry.bottling.storage.iter().all(|s| !s.pressure.answer.as_ref().unwrap().notes.cautions.has("fermentable_danger")));
+    assert!(
+        dry.bottling.storage.iter().all(|s| !s
+            .pressure
+            .answer
+            .as_ref()
+            .unwrap()
+            .notes
+            .cautions
+            .has("fermentable_danger"))
+    );
 }
 
 #[test]

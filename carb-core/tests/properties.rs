@@ -511,6 +511,11 @@ fn table() -> impl Strategy<Value = Table> {
             let altitude = columns.iter().any(|(name, _, _): &(Name, bool, Vec<f64>)| name.key == Key::Altitude);
             match input.key {
                 Key::Warmest => taken = true,
+                Key::WortCurrentGravity => taken &= !second,
+                Key::WortCurrentPlato => taken &= second,
+                // What a cold crash needs comes with it.
+                Key::Crash => taken = words.iter().any(|word| word.0 == "cold_crash" && word.1 != "open"),
+                Key::FermenterHeadspace => taken = words.contains(&("cold_crash", "closed")),
                 Key::SeaLevel => taken &= altitude || function.takes(Key::Altitude) && !function.takes(Key::Ambient),
                 Key::Altitude if function.name == "dissolved_co2" => taken = !second && next() < 0.5,
                 Key::Ambient if function.name == "dissolved_co2" => taken = !second && !altitude,

@@ -5,7 +5,7 @@
 
 use carb_core::Error;
 use carb_core::basis::request::{Raw, Request};
-use carb_core::basis::{BasisName, Function, Lists};
+use carb_core::basis::{BasisName, Function};
 use carb_core::error::code;
 use carb_core::evidence::NoSteps;
 use carb_core::plan::{json, plan_with};

@@ -1550,8 +1550,8 @@ int32_t carb_inputs_choose(struct carb_inputs *inputs,
 // 1 if the name is that of a member of carb_inputs, which carb_inputs_set sets without conversion; 0 if it is another.
 int32_t carb_is_first_name(const char *name);
 
-// Answers a request of a function, of a table, or of "plan": JSON in, JSON out. A request may hold "uncertainty", half
-// widths by the names of inputs; a function's name with ".markdown" behind it gives its working in Markdown. The request
+// Answers a request of a function, of a table, or of a job ("bottling", "plan"): JSON in, JSON out. Tables and jobs take
+// lists of rows, such as "bottles". A request may hold "uncertainty", half widths by the names of inputs; a function's name with ".markdown" behind it gives its working in Markdown. The request
 // need not end with a NUL; the answer does. needed receives the bytes of the answer, its NUL included. Returns CARB_OK, or the code of the error that the
 // answer tells (it is written all the same), or CARB_BUFFER_TOO_SMALL; with capacity 0 the buffer may be NULL.
 int32_t carb_json(const char *function,
@@ -1571,6 +1571,15 @@ int32_t carb_plan_page(const char *request,
                        size_t *needed,
                        int32_t *danger,
                        struct carb_error *error);
+
+// The bottling of a batch as a page of text; everything else as carb_plan_page.
+int32_t carb_bottling_page(const char *request,
+                           size_t request_length,
+                           char *buffer,
+                           size_t capacity,
+                           size_t *needed,
+                           int32_t *danger,
+                           struct carb_error *error);
 
 #ifdef __cplusplus
 }  // extern "C"

@@ -2,6 +2,7 @@
 
 use crate::boundary::{self, guard};
 use crate::error::{Fault, carb_error, carb_status};
+use carb_core::basis::Refusal;
 use carb_core::plan::json;
 use core::ffi::c_char;
 
@@ -55,8 +56,8 @@ impl Buffer {
     }
 }
 
-/// Answers a request of a function, of a table, or of "plan": JSON in, JSON out. A request may hold "uncertainty", half
-/// widths by the names of inputs; a function's name with ".markdown" behind it gives its working in Markdown. The request
+/// Answers a request of a function, of a table, or of a job ("bottling", "plan"): JSON in, JSON out. Tables and jobs take
+/// lists of rows, such as "bottles". A request may hold "uncertainty", half widths by the names of inputs; a function's name with ".markdown" behind it gives its working in Markdown. The request
 /// need not end with a NUL; the answer does. needed receives the bytes of the answer, its NUL included. Returns CARB_OK, or the code of the error that the
 /// answer tells (it is written all the same), or CARB_BUFFER_TOO_SMALL; with capacity 0 the buffer may be NULL.
 #[unsafe(no_mangle)]
@@ -82,6 +83,45 @@ pub unsafe extern "C" fn carb_json(
     unsafe { guard(core::ptr::null_mut(), |code| buffer.blank(code), body) }
 }
 
+/// A page of text, and whether somebody may be hurt.
+type Page = (String, bool);
+
+/// Writes the page of a job into a buffer.
+///
+/// # Safety
+/// Every pointer is NULL, or points to what the header says of it.
+unsafe fn page(
+    find: fn(&str) -> Result<Page, Refusal>,
+    (request, request_length): (*const c_char, usize),
+    buffer: Buffer,
+    danger: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let tell = |found: bool| {
+        if boundary::pointer(danger, "danger").is_ok() {
+            // SAFETY: not NULL and aligned.
+            unsafe { *danger = i32::from(found) };
+        }
+    };
+    let body = || {
+        buffer.check()?;
+        // SAFETY: NULL, or as long as is said of it, by the contract.
+        let request = unsafe { boundary::text(request, request_length, "request") }?;
+        let (text, hurts) = find(request)?;
+        tell(hurts);
+        buffer.put(&text)?;
+        Ok(0)
+    };
+    let blank = |code| {
+        if code != carb_status::CARB_BUFFER_TOO_SMALL as i32 {
+            tell(false);
+        }
+        buffer.blank(code);
+    };
+    // SAFETY: `error` is NULL or a `carb_error`, by the contract.
+    unsafe { guard(error, blank, body) }
+}
+
 /// The plan of a packaging day as a page of text (UTF-8, 80 columns), from a request in JSON. Buffer and needed are used
 /// as by carb_json. danger may be NULL; it receives 1 if somebody may be hurt (a program for the command line then exits
 /// with a failure), else 0.
@@ -95,28 +135,23 @@ pub unsafe extern "C" fn carb_plan_page(
     danger: *mut i32,
     error: *mut carb_error,
 ) -> i32 {
-    let buffer = Buffer { start: buffer, capacity, needed };
-    let tell = |found: bool| {
-        if boundary::pointer(danger, "danger").is_ok() {
-            // SAFETY: not NULL and aligned.
-            unsafe { *danger = i32::from(found) };
-        }
-    };
-    let body = || {
-        buffer.check()?;
-        // SAFETY: NULL, or as long as is said of it, by the contract.
-        let request = unsafe { boundary::text(request, request_length, "request") }?;
-        let plan = json::plan_of(request)?;
-        tell(plan.danger());
-        buffer.put(&plan.to_text())?;
-        Ok(0)
-    };
-    let blank = |code| {
-        if code != carb_status::CARB_BUFFER_TOO_SMALL as i32 {
-            tell(false);
-        }
-        buffer.blank(code);
-    };
-    // SAFETY: `error` is NULL or a `carb_error`, by the contract.
-    unsafe { guard(error, blank, body) }
+    let find = |text: &str| json::plan_of(text).map(|plan| (plan.to_text(), plan.danger()));
+    // SAFETY: by the contract of this function.
+    unsafe { page(find, (request, request_length), Buffer { start: buffer, capacity, needed }, danger, error) }
+}
+
+/// The bottling of a batch as a page of text; everything else as carb_plan_page.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_bottling_page(
+    request: *const c_char,
+    request_length: usize,
+    buffer: *mut c_char,
+    capacity: usize,
+    needed: *mut usize,
+    danger: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let find = |text: &str| json::bottling_of(text).map(|job| (job.to_text(), job.danger()));
+    // SAFETY: by the contract of this function.
+    unsafe { page(find, (request, request_length), Buffer { start: buffer, capacity, needed }, danger, error) }
 }

@@ -387,7 +387,33 @@ fn json_through_buffers() {
 }
 
 #[test]
-fn the_page() {
+fn the_pages() {
+    // A pointer to either, as C has it.
+    let pages: [unsafe extern "C" fn(
+        *const c_char,
+        usize,
+        *mut c_char,
+        usize,
+        *mut usize,
+        *mut i32,
+        *mut carb_error,
+    ) -> i32; 2] = [carb_plan_page, carb_bottling_page];
+    for page in pages {
+        the_page(page);
+    }
+    // What is wrong in a row is told with its place.
+    let request = br#"{"carb": 1, "bottles": [{"bottle_ml": 500, "count": 1}, {"bottle_ml": 500}]}"#;
+    let (mut needed, mut error) = (0, carb_error::empty());
+    let start = request.as_ptr().cast::<c_char>();
+    let code = unsafe { carb_bottling_page(start, request.len(), null_mut(), 0, &mut needed, null_mut(), &mut error) };
+    assert_eq!(code, status(carb_status::CARB_MISSING));
+    let text = unsafe { CStr::from_ptr(error.text.as_ptr()) }.to_str().unwrap();
+    assert!(text.starts_with("in row 2 of bottles: count is missing"), "{text}");
+}
+
+fn the_page(
+    page: unsafe extern "C" fn(*const c_char, usize, *mut c_char, usize, *mut usize, *mut i32, *mut carb_error) -> i32,
+) {
     let request = br#"{"carb": 1, "packaged_l": 10, "volumes": 2.4, "warmest_c": 18, "altitude_m": 0}"#;
     let (start, length) = (request.as_ptr().cast::<c_char>(), request.len());
     let (mut buffer, mut needed, mut danger) = (vec![77u8; 65536], 0, 77);
@@ -395,18 +421,18 @@ fn the_page() {
     let place = buffer.as_mut_ptr().cast::<c_char>();
     let mut error = carb_error::empty();
     unsafe {
-        assert_eq!(carb_plan_page(start, length, place, room, &mut needed, &mut danger, &mut error), OK);
+        assert_eq!(page(start, length, place, room, &mut needed, &mut danger, &mut error), OK);
         assert!(needed > 1000 && *place.add(needed - 1) == 0 && danger == 0 && error.code == OK);
-        assert_eq!(carb_plan_page(start, length, place, room, &mut needed, null_mut(), null_mut()), OK);
-        let short = carb_plan_page(start, length, null_mut(), 0, &mut needed, &mut danger, &mut error);
+        assert_eq!(page(start, length, place, room, &mut needed, null_mut(), null_mut()), OK);
+        let short = page(start, length, null_mut(), 0, &mut needed, &mut danger, &mut error);
         assert_eq!(short, status(carb_status::CARB_BUFFER_TOO_SMALL));
         danger = 77;
-        let refused = carb_plan_page(start, length - 1, place, room, &mut needed, &mut danger, &mut error);
+        let refused = page(start, length - 1, place, room, &mut needed, &mut danger, &mut error);
         assert_eq!(refused, status(carb_status::CARB_BAD_JSON));
         assert!(danger == 0 && needed == 0 && *place == 0);
-        assert_eq!(carb_plan_page(null(), length, place, room, &mut needed, &mut danger, &mut error), NULL);
-        assert_eq!(carb_plan_page(start, length, null_mut(), room, &mut needed, &mut danger, &mut error), NULL);
-        assert_eq!(carb_plan_page(start, length, place, room, null_mut(), &mut danger, &mut error), NULL);
+        assert_eq!(page(null(), length, place, room, &mut needed, &mut danger, &mut error), NULL);
+        assert_eq!(page(start, length, null_mut(), room, &mut needed, &mut danger, &mut error), NULL);
+        assert_eq!(page(start, length, place, room, null_mut(), &mut danger, &mut error), NULL);
     }
 }
 

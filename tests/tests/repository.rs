@@ -31,6 +31,7 @@ fn the_table_of_the_readme_is_that_of_the_library() {
         let home = format!("table::tables::named(\"{name}\")");
         table += &format!("| {summary} | `{home}` | `carb_json(\"{name}\", ...)` | `carb.{name}` | a table |\n");
     }
+    table += "| Bottling, the whole job: is it finished, what primes it, which bottles, do they stand it, when is it ready | `plan::bottle` | `carb_json(\"bottling\", ...)` | `carb.bottling` | all of these |\n";
     table += "| A whole packaging day, bottles and keg | `plan::plan` | `carb_json(\"plan\", ...)` | `carb.plan` | all of these |\n";
     let path = format!("{ROOT}/README.md");
     let readme = fs::read_to_string(&path).expect("a README");

@@ -39,7 +39,11 @@ pub static RESIDUAL_TABLE: Equation = Equation {
     result: symbol("r", Measure::In(&VOLUMES), "CO2 left in the drink"),
     inputs: &[
         limited("f", Measure::In(&FAHRENHEIT), "highest temperature since active fermentation", 32.0, 86.0),
-        symbol("a", Measure::In(&PASCAL), "pressure over the drink, absolute: of the air outside, and what the fermenter held"),
+        symbol(
+            "a",
+            Measure::In(&PASCAL),
+            "pressure over the drink, absolute: of the air outside, and what the fermenter held",
+        ),
         symbol("k", Measure::In(&FACTOR), "factor on the residual CO2, 1 by default"),
     ],
     uncertainty_percent: Some(8.0),
@@ -162,15 +166,8 @@ struct Residual<S> {
 }
 
 impl<S: Solubility> Kernel<7, 1> for Residual<S> {
-    const COLUMNS: [Key; 7] = [
-        Key::Warmest,
-        Key::Ambient,
-        Key::Abv,
-        Key::Extract,
-        Key::FermenterGauge,
-        Key::Crash,
-        Key::FermenterHeadspace,
-    ];
+    const COLUMNS: [Key; 7] =
+        [Key::Warmest, Key::Ambient, Key::Abv, Key::Extract, Key::FermenterGauge, Key::Crash, Key::FermenterHeadspace];
     #[inline(always)]
     fn eval(&self, x: [f64; 7], steps: &mut impl Steps) -> ([f64; 1], i32) {
         let (r, status, _) = self.left.residual(self.solubility, x, steps);

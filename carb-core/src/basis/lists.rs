@@ -6,7 +6,7 @@ use super::function::{Input, Need, optional, required};
 use super::kernel;
 use super::request::Request;
 use crate::error::Error;
-use crate::quantity::Key;
+use crate::quantity::{Key, Name};
 use core::fmt;
 
 /// A list that a request may hold.
@@ -30,7 +30,10 @@ pub static BOTTLES: List = List {
     columns: &[
         required(Key::Bottle),
         required(Key::Count),
-        optional(Key::BottleClass, "that of the request; light one-way and heavier reusable bottles are both looked at"),
+        optional(
+            Key::BottleClass,
+            "that of the request; light one-way and heavier reusable bottles are both looked at",
+        ),
         optional(Key::Capacity, "what the headspace leaves"),
         optional(Key::RatingGauge, "no rating is known"),
     ],
@@ -149,6 +152,10 @@ fn check(list: &'static List, row: &Request) -> Result<(), Error> {
         match (row.number(input.key), row.name_of(input.key), input.need) {
             (Some(value), ..) => {
                 kernel::check(input.key, value).map_err(|error| error.renamed(|key| row.name_of(key)))?;
+                // Nobody has half a bottle.
+                if input.key == Key::Count && f64::from(value as u32) != value {
+                    return Err(Error::WrongType { parameter: Name::first(Key::Count), wanted: "a whole number" });
+                }
             }
             (None, None, Need::Required) => {
                 return Err(Error::Missing { parameter: input.key, advice: "every row needs it" });
@@ -156,7 +163,10 @@ fn check(list: &'static List, row: &Request) -> Result<(), Error> {
             (None, None, Need::OneOf(group)) => {
                 let mut same = list.columns.iter().filter(|other| other.need == Need::OneOf(group));
                 if !same.any(|other| row.name_of(other.key).is_some()) {
-                    return Err(Error::Missing { parameter: input.key, advice: "every row needs a reading, as sg or plato" });
+                    return Err(Error::Missing {
+                        parameter: input.key,
+                        advice: "every row needs a reading, as sg or plato",
+                    });
                 }
             }
             _ => {}

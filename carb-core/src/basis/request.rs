@@ -2,10 +2,10 @@
 
 use super::ambient::{self, Ambient};
 use super::beverage::{Beverage, Kind, Yeast};
-use super::fermenter::{ColdCrash, Fermenter, Microbes};
-use super::lists::FillOrder;
 use super::context::{Basis, BasisName, Context, ResidualModel};
+use super::fermenter::{ColdCrash, Fermenter, Microbes};
 use super::kernel;
+use super::lists::FillOrder;
 use crate::error::Error;
 use crate::property::attenuation::RealExtractModel;
 use crate::property::bottle;
@@ -486,7 +486,8 @@ impl Request {
     /// use without one.
     pub fn fermenter(&self, warmest: Temperature) -> Result<Fermenter, Error> {
         const CRASH: &str = "say to which temperature the drink was chilled, as crash_c or crash_f";
-        const HEADSPACE: &str = "a closed fermenter keeps the gas over the drink: give it, as fermenter_headspace_percent of the drink";
+        const HEADSPACE: &str =
+            "a closed fermenter keeps the gas over the drink: give it, as fermenter_headspace_percent of the drink";
         const UNUSED: &str = "fermenter_headspace counts only where the fermenter was closed tight: say cold_crash=\"closed\", or leave it out";
         let crash = self.choice(Key::ColdCrash, ColdCrash::ALL).unwrap_or_default();
         if crash == ColdCrash::Open {

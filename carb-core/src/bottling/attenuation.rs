@@ -238,8 +238,7 @@ pub fn gravity_co2(
 struct Ended<const FROM: bool>(Scale);
 
 impl<const FROM: bool> Kernel<2, 2> for Ended<FROM> {
-    const COLUMNS: [Key; 2] =
-        [if FROM { Key::OriginalPlato } else { Key::OriginalGravity }, Key::ExpectedAttenuation];
+    const COLUMNS: [Key; 2] = [if FROM { Key::OriginalPlato } else { Key::OriginalGravity }, Key::ExpectedAttenuation];
     #[inline(always)]
     fn eval(&self, [from, expected]: [f64; 2], steps: &mut impl Steps) -> ([f64; 2], i32) {
         use attenuation::*;

@@ -122,13 +122,7 @@ impl<S: Solubility> Drink<S> {
 
     /// CO2 (kg per m3 of drink as filled) that leaves `target` dissolved, and a status.
     #[inline(always)]
-    pub(crate) fn total(
-        &self,
-        target: f64,
-        closed: [f64; 3],
-        drink: [f64; 2],
-        steps: &mut impl Steps,
-    ) -> (f64, i32) {
+    pub(crate) fn total(&self, target: f64, closed: [f64; 3], drink: [f64; 2], steps: &mut impl Steps) -> (f64, i32) {
         if !self.count_headspace {
             return (target, 0);
         }
@@ -170,9 +164,7 @@ impl<S: Solubility> Drink<S> {
                 }
             }
             code::VESSEL_FULL => Error::VesselFull { parameter: Name::first(Key::Room), value: room },
-            code::PRESSURE_TOO_HIGH => {
-                Error::PressureTooHigh { parameter: Name::first(target.0), limit: sealed::MOST }
-            }
+            code::PRESSURE_TOO_HIGH => Error::PressureTooHigh { parameter: Name::first(target.0), limit: sealed::MOST },
             _ => no_residual(status, x[0], x[6]),
         }
     }

@@ -2,7 +2,8 @@
 //!
 //! Contents are counted in tenths of a millilitre, coarser only for more than 100 L or dozens of odd sizes. For every
 //! volume that some bottles hold exactly, one table per size keeps the cheapest way to it; the best volume is chosen at
-//! the end, and the way to it is read back from the tables.
+//! the end, and the way to it is read back from the tables. Volumes from which the sizes behind cannot fill the batch are
+//! left out.
 
 use crate::basis::FillOrder;
 use crate::error::Error;
@@ -92,33 +93,70 @@ impl Price {
     }
 }
 
-/// `to[v]` becomes the cheaper of itself and of `from` less `shift`, which costs `price` more.
-fn relax(to: &mut [u32], from: &[u32], shift: usize, price: u32) {
-    if shift < to.len() {
-        for (to, from) in to[shift..].iter_mut().zip(from) {
-            let way = from + price;
-            *to = if way < *to { way } else { *to };
+/// The cheapest ways to the volumes from `from` on, by their cells.
+struct Ways {
+    from: usize,
+    costs: Vec<u32>,
+}
+
+impl Ways {
+    fn end(&self) -> usize {
+        self.from + self.costs.len()
+    }
+
+    fn to(&self, v: usize) -> u32 {
+        v.checked_sub(self.from).and_then(|at| self.costs.get(at)).copied().unwrap_or(NONE)
+    }
+
+    /// Each way becomes the cheaper of itself and of another's by `shift` less, which costs `price` more.
+    fn relax(&mut self, other: &Ways, shift: usize, price: u32) {
+        let start = (other.from + shift).max(self.from);
+        let end = (other.end() + shift).min(self.end());
+        if start < end {
+            let mine = &mut self.costs[start - self.from..end - self.from];
+            let theirs = &other.costs[start - shift - other.from..end - shift - other.from];
+            for (to, from) in mine.iter_mut().zip(theirs) {
+                let way = from + price;
+                *to = if way < *to { way } else { *to };
+            }
         }
+    }
+
+    /// The ways with any number of a size's bottles from none to all: those that end within `window`.
+    fn with_size(&self, group: &Group, price: Price, window: (usize, usize)) -> Ways {
+        let end = window.1.min(self.end() + group.size * group.count);
+        let mut some = Ways { from: self.from, costs: vec![NONE; end.saturating_sub(self.from)] };
+        some.relax(self, group.size, price.some(1));
+        // Any number of the others: by steps that double.
+        let mut before = Ways { from: self.from, costs: Vec::new() };
+        let (mut rest, mut step) = (group.count - 1, 1);
+        while rest > 0 {
+            let now = if step < rest { step } else { rest };
+            before.costs.clear();
+            before.costs.extend_from_slice(&some.costs);
+            some.relax(&before, now * group.size, now as u32 * price.bottle);
+            rest -= now;
+            step *= 2;
+        }
+        some.relax(self, 0, 0);
+        let start = window.0.clamp(some.from, some.end());
+        some.costs.drain(..start - some.from);
+        Ways { from: start, costs: some.costs }
     }
 }
 
-/// Adds a size to the table of cheapest ways: any number of its bottles from none to all.
-fn with_size(before: &[u32], group: &Group, price: Price, spare: &mut Vec<u32>) -> Vec<u32> {
-    let mut some = vec![NONE; before.len()];
-    relax(&mut some, before, group.size, price.some(1));
-    // Any number of the others: by steps that double.
-    let mut rest = group.count - 1;
-    let mut step = 1;
-    while rest > 0 {
-        let now = if step < rest { step } else { rest };
-        spare.clear();
-        spare.extend_from_slice(&some);
-        relax(&mut some, spare, now * group.size, now as u32 * price.bottle);
-        rest -= now;
-        step *= 2;
+/// A table for each size: the ways with it and those before it. Only what the sizes behind it can still bring to `least`
+/// cells is kept.
+fn tables(groups: &[Group], price: Price, least: usize, cells: usize) -> Vec<Ways> {
+    let mut behind: usize = groups.iter().map(|group| group.size * group.count).sum();
+    let mut tables = vec![Ways { from: 0, costs: vec![0] }];
+    for group in groups {
+        behind -= group.size * group.count;
+        let window = (least.saturating_sub(behind), cells + 1);
+        let next = tables.last().map(|before| before.with_size(group, price, window));
+        tables.extend(next);
     }
-    relax(&mut some, before, 0, 0);
-    some
+    tables
 }
 
 /// Chooses bottles for a volume of drink (m3).
@@ -171,19 +209,18 @@ fn best(volume: f64, kinds: &[Kind], order: FillOrder) -> Vec<u32> {
     }
     groups.retain(|group| group.count > 0);
     let price = Price::of(order);
-    let mut tables = vec![vec![NONE; cells + 1]];
-    tables[0][0] = 0;
-    let mut spare = Vec::new();
-    for group in &groups {
-        let next = tables.last().map(|before| with_size(before, group, price, &mut spare)).unwrap_or_default();
-        tables.push(next);
+    let smallest = groups.iter().map(|group| group.size).min().unwrap_or(1);
+    let least = (cells + 1).saturating_sub(smallest);
+    let mut tables = self::tables(&groups, price, least, cells);
+    if tables.last().is_none_or(|ways| ways.costs.iter().all(|&way| way >= NONE)) {
+        // No bottles come so near: then whatever comes nearest.
+        tables = self::tables(&groups, price, 0, cells);
     }
-    let last = tables.last().map(Vec::as_slice).unwrap_or_default();
-    let mut v = choose(last, &groups, order);
+    let Some(mut v) = tables.last().and_then(|ways| choose(ways, least, order)) else { return vec![0; kinds.len()] };
     let mut filled = vec![0; kinds.len()];
     for (at, group) in groups.iter().enumerate().rev() {
-        let (before, now) = (&tables[at], tables[at + 1][v]);
-        let way = |x: &usize| x * group.size <= v && before[v - x * group.size] + price.some(*x as u32) == now;
+        let (before, now) = (&tables[at], tables[at + 1].to(v));
+        let way = |x: &usize| x * group.size <= v && before.to(v - x * group.size) + price.some(*x as u32) == now;
         let mut x = (0..=group.count).find(way).unwrap_or_default();
         v -= x * group.size;
         for &kind in &group.kinds {
@@ -195,20 +232,19 @@ fn best(volume: f64, kinds: &[Kind], order: FillOrder) -> Vec<u32> {
     filled
 }
 
-/// The volume to fill, in cells.
-fn choose(ways: &[u32], groups: &[Group], order: FillOrder) -> usize {
-    let fullest = ways.iter().rposition(|&way| way < NONE).unwrap_or_default();
-    let smallest = groups.iter().map(|group| group.size).min().unwrap_or(1);
-    let least = ways.len().saturating_sub(smallest);
+/// The volume to fill, in cells: of those from `least` on, if there are any, else the most that there is.
+fn choose(ways: &Ways, least: usize, order: FillOrder) -> Option<usize> {
+    let mut reached = (ways.from..ways.end()).rev().filter(|&v| ways.to(v) < NONE);
+    let fullest = reached.next()?;
     if order == FillOrder::LeastLeftover || fullest < least {
-        return fullest;
+        return Some(fullest);
     }
     // What comes first decides; of equals the fullest, and then what settles ties.
-    let first = |way: u32| match order {
-        FillOrder::FewestSizes => way >> SIZES_FIRST,
-        _ => way >> TIES,
+    let first = |v: &usize| match order {
+        FillOrder::FewestSizes => ways.to(*v) >> SIZES_FIRST,
+        _ => ways.to(*v) >> TIES,
     };
-    (least..ways.len()).rev().filter(|&v| ways[v] < NONE).min_by_key(|&v| first(ways[v])).unwrap_or(fullest)
+    core::iter::once(fullest).chain(reached).take_while(|v| *v >= least).min_by_key(first)
 }
 
 /// Bottles to wash beyond those to fill: a share of them (percent), rounded up.

@@ -7,7 +7,8 @@ use super::package::{
 use crate::basis::Context;
 use crate::error::Error;
 use crate::evidence::caution::{
-    CLASS_DANGER, CLASS_HIGH, CLASS_PRESSURE, Caution, Cautions, NOT_FOR_CONDITIONING, RATING_DANGER, above,
+    CLASS_DANGER, CLASS_HIGH, CLASS_PRESSURE, Caution, Cautions, FERMENTABLE_LEFT, NOT_FOR_CONDITIONING, RATING_DANGER,
+    above,
 };
 use crate::evidence::{Level, NoSteps};
 use crate::property::bottle::{Class, HEAVIER, LIGHT};
@@ -24,9 +25,10 @@ pub struct Glass {
 }
 
 impl Glass {
-    /// Most CO2 that the class usually holds, kg/m3; `None` where nothing is known of it.
-    pub fn usual_carbonation(&self) -> Option<f64> {
-        self.class.map(|class| VOLUMES.to_si(class.usual.1))
+    /// Most CO2 that the class usually holds, kg/m3; that of heavier reusable bottles where no class is known that is for
+    /// conditioning.
+    pub fn usual_carbonation(&self) -> f64 {
+        VOLUMES.to_si(self.class.filter(|class| class.for_conditioning()).unwrap_or(&HEAVIER).usual.1)
     }
 
     /// The gauge pressure (Pa) that must not be passed, and whether it is a rating rather than what the class usually
@@ -52,7 +54,10 @@ impl Glass {
             None if self.rating.is_some() => note_contents(None, worst, still_to_come, cautions),
             None => note_contents(Some((&LIGHT, &HEAVIER)), worst, still_to_come, cautions),
             Some(class) => {
-                note_contents(None, worst, still_to_come, cautions);
+                // All that is still to come is in the worst case, by which the class is judged.
+                if still_to_come > 0.0 {
+                    cautions.add(Caution::of(&FERMENTABLE_LEFT, still_to_come));
+                }
                 let (low, high) = (VOLUMES.to_si(class.usual.0), VOLUMES.to_si(class.usual.1));
                 let add = |cautions: &mut Cautions, kind, limit| cautions.add(Caution { kind, value: worst, limit });
                 if class.for_conditioning() && above(worst, high) {

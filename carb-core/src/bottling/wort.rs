@@ -167,12 +167,7 @@ impl<S: Solubility> Kernel<20, 2> for WortPriming<S> {
             let key = name(Key::WortCurrentGravity, Key::WortCurrentPlato, self.plato[1]);
             let in_scale = |plato: f64| if self.plato[1] { plato } else { self.scale.specific_gravity(plato) };
             let value = if self.plato[1] { n_plato } else { n };
-            return Error::OutOfRange {
-                parameter: Name::first(key),
-                value,
-                low: in_scale(low),
-                high: in_scale(high),
-            };
+            return Error::OutOfRange { parameter: Name::first(key), value, low: in_scale(low), high: in_scale(high) };
         }
         if status == code::OUT_OF_RANGE && self.drink.held(held, &mut NoSteps).2 >= 0 {
             // What the wort can make at most: a target beyond it is never reached.
@@ -185,7 +180,13 @@ impl<S: Solubility> Kernel<20, 2> for WortPriming<S> {
 }
 
 /// Hands the kernel to a visitor.
-pub(crate) fn visit<V: Visit<20, 2>>(context: &Context, batch: &Batch, wort: &Wort, scale: Scale, visitor: V) -> V::Output {
+pub(crate) fn visit<V: Visit<20, 2>>(
+    context: &Context,
+    batch: &Batch,
+    wort: &Wort,
+    scale: Scale,
+    visitor: V,
+) -> V::Output {
     let plato = |reading: Option<Reading>| matches!(reading, Some(Reading::Plato(_)));
     let (fresh, plato) = (wort.current.is_none(), [plato(Some(wort.original)), plato(wort.current)]);
     let co2_known = wort.co2.is_some() || fresh;

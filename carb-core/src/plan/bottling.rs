@@ -22,13 +22,11 @@ use crate::evidence::{Level, NoSteps, Notes, Working};
 use crate::property::fermentable::{self, FERMENTABLES, Fermentable};
 use crate::property::yeast;
 use crate::quantity::unit::{DAY, LITRE};
-use crate::quantity::{
-    Carbonation, Concentration, GaugePressure, Key, Mass, Name, Percent, Temperature, Time, Volume,
-};
+use crate::quantity::{Carbonation, Concentration, GaugePressure, Key, Mass, Name, Percent, Temperature, Time, Volume};
 use crate::table::inputs::{
     ABV, AGE, BEVERAGE, BOTTLE_CLASS, CELLS, COLD_CRASH, COUNT_SYRUP, CRASH, CUSTOM, EXTRACT, FERMENTABLE,
-    FERMENTER_GAUGE, FERMENTER_HEADSPACE, FILTERED, MEASURED, RATING, RESIDUAL, SCALE, SEA_LEVEL, SOLUBILITY, USUAL_ROOM,
-    WARMEST, YEAST, YIELD_FACTOR, batch, before, carbonation, note_headspace, packaged, wort, yeast_state,
+    FERMENTER_GAUGE, FERMENTER_HEADSPACE, FILTERED, MEASURED, RATING, RESIDUAL, SCALE, SEA_LEVEL, SOLUBILITY,
+    USUAL_ROOM, WARMEST, YEAST, YIELD_FACTOR, batch, before, carbonation, note_headspace, packaged, wort, yeast_state,
 };
 use crate::table::packages::READY;
 use alloc::vec::Vec;
@@ -263,6 +261,12 @@ fn complete(request: &Request, lists: &Lists<'_>) -> Result<(Request, Result<(),
     }
 }
 
+/// The request as the job takes it, where it can be.
+pub(super) fn completed(request: &Request, lists: &Lists<'_>) -> Result<Request, Error> {
+    let (whole, sound) = complete(request, lists)?;
+    sound.map(|()| whole)
+}
+
 /// The drink that reaches packages, m3, where batch and losses tell it.
 fn drink_to_package(request: &Request) -> Result<Option<f64>, Error> {
     const BATCH: &str = "a loss is taken from the batch: give batch_l instead of packaged_l, or leave the loss out";
@@ -344,7 +348,7 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
             (sugar, dose.answer.map(|answer| answer.value))
         })
         .collect();
-    let weighed = request.get(Key::Scale).map(|_| {
+    let weighed = request.get(Key::Scale).filter(|_| priming.answer.is_ok()).map(|_| {
         Part::of(request, |_| {
             let (context, step) = (request.context(BasisName::Handbook)?, Mass::from_si(request.or(Key::Scale, 0.0)?));
             weighed(dose?.mass, step, &primed_batch(request, lists)?, &named_sugar?, &context)
@@ -369,9 +373,8 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
 
     let mut told = Notes::default();
     let mut contents_working = Working::default();
-    let found = dose.and_then(|dose| {
-        contents(request, &batch(request)?, lists, &sugar, &dose, &mut told, &mut contents_working)
-    });
+    let found = dose
+        .and_then(|dose| contents(request, &batch(request)?, lists, &sugar, &dose, &mut told, &mut contents_working));
     let kinds = kinds(request, lists);
     let weakest = weakest(request, &kinds);
     let expectation = Part::of(request, |steps| {
@@ -392,8 +395,11 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
             Ok(answer)
         })
     };
-    let mut places =
-        Vec::from([("cellar", Key::Cellar, CELLAR), ("room", Key::Room, USUAL_ROOM), ("hot_day", Key::HotDay, HOT_DAY)]);
+    let mut places = Vec::from([
+        ("cellar", Key::Cellar, CELLAR),
+        ("room", Key::Room, USUAL_ROOM),
+        ("hot_day", Key::HotDay, HOT_DAY),
+    ]);
     if let Some(hot) = request.number(Key::Pasteurising) {
         places.push(("pasteurising", Key::Pasteurising, hot));
     }
@@ -408,11 +414,10 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
     let readiness = Part::some(request, |steps| readiness(request, lists, found.as_ref().ok(), &weakest, steps));
     let point = Part::of(request, |steps| point(request, lists, &found?, room, steps));
 
-    let drink = packaged(request).map(|drink| {
-        let syrup = syrup.value().map_or(0.0, |(syrup, _)| syrup.volume.si());
-        let counted = request.get(Key::SyrupWater).is_some();
-        Volume::from_si(drink.si() + if counted { syrup } else { 0.0 })
-    });
+    // A syrup is made where there is sugar to be added.
+    let made = syrup.value().filter(|_| request.get(Key::SyrupWater).is_some() && priming.answer.is_ok());
+    let drink =
+        packaged(request).map(|drink| Volume::from_si(drink.si() + made.map_or(0.0, |(syrup, _)| syrup.volume.si())));
     let filling = (!kinds.is_empty()).then(|| {
         let at_hand: Vec<Kind> = kinds.iter().map(|kind| kind.at_hand).collect();
         drink.and_then(|drink| fill::fill(drink.si(), &at_hand, request.fill_order()))
@@ -472,9 +477,9 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
         ready(request, lists, &state?, held, primed.value().map(|drink| drink.carbonation))
     });
     let yeast = match (&state, request.context(BasisName::Handbook)) {
-        (Ok(state), Ok(context)) if state.wants_yeast(context.beverage.abv()) => Some(Part::of(request, |steps| {
-            conditioning::reyeasting(packaged(request)?, yeast::USUAL, &context, steps)
-        })),
+        (Ok(state), Ok(context)) if state.wants_yeast(context.beverage.abv()) => {
+            Some(Part::of(request, |steps| conditioning::reyeasting(packaged(request)?, yeast::USUAL, &context, steps)))
+        }
         _ => None,
     };
     Ok(Bottling {
@@ -555,7 +560,7 @@ fn judge(request: &Request, kind: &AtHand, found: &Found, hot_day: Temperature) 
     // Only what is said of the glass.
     notes.cautions = Cautions::default();
     glass.note_pressure(answer.value.worst.gauge.si(), &mut notes.cautions);
-    glass.note_contents(found.package.worst, found.still_to_come, &mut notes.cautions);
+    glass.note_contents(found.package.worst, 0.0, &mut notes.cautions);
     let (limit, rated) = glass.pressure_limit();
     let value = Verdict {
         word: verdict(glass, &notes.cautions),
@@ -584,7 +589,9 @@ fn expectation(
     let mut answer = dissolved(found.package.expected, steps)?;
     // The glass is judged where the bottles are kept.
     let mut cautions = Cautions::default();
-    for caution in answer.notes.cautions.iter().filter(|caution| caution.kind.level == Level::Note || caution.kind.bit.is_some()) {
+    for caution in
+        answer.notes.cautions.iter().filter(|caution| caution.kind.level == Level::Note || caution.kind.bit.is_some())
+    {
         cautions.add(*caution);
     }
     answer.notes.cautions = cautions;

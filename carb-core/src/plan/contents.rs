@@ -57,8 +57,8 @@ pub(super) fn added(
     for row in lists.of(&ADDITIONS) {
         let what: Addition = row.addition()?;
         let dose = Concentration::from_si(row.or(Key::Mass, 0.0)? / packaged);
-        let answer = addition::added_co2(&what, dose, context, steps)
-            .map_err(|error| error.renamed(|key| row.name_of(key)))?;
+        let answer =
+            addition::added_co2(&what, dose, context, steps).map_err(|error| error.renamed(|key| row.name_of(key)))?;
         let AddedCo2 { expected, worst, .. } = answer.value;
         all.expected += expected.si();
         all.most += worst.si();

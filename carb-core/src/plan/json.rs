@@ -6,8 +6,8 @@
 
 use super::node::Node;
 use super::{Bottling, Part, Plan, bottle, json_bottling, json_uncertainty, plan_with, safety};
-use crate::basis::request::{Raw, Value, choices};
 use crate::basis::lists::LISTS;
+use crate::basis::request::{Raw, Value, choices};
 use crate::basis::{Answer, Context, Function, Input, List, Lists, Need, Refusal, Request, Values};
 use crate::error::Error;
 use crate::evidence::steps::Step;
@@ -356,7 +356,11 @@ fn no_function(name: &str) -> String {
     node.put("parameter", Node::text("function"));
     let functions = crate::table::FUNCTIONS.iter().map(|function| function.name);
     let known: Vec<&str> = functions.chain(tables::TABLES.iter().map(|table| table.name)).collect();
-    let text = alloc::format!("there is no function \"{}\": choose plan, bottling, {}", ShortText::new(name), known.join(", "));
+    let text = alloc::format!(
+        "there is no function \"{}\": choose plan, bottling, {}",
+        ShortText::new(name),
+        known.join(", ")
+    );
     node.put("text", Node::text(text));
     let mut outer = start();
     outer.put("error", node);

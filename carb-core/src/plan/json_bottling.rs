@@ -1,6 +1,6 @@
 //! The bottling job as JSON.
 
-use super::bottling::{Bottling, BottleRow, Verdict};
+use super::bottling::{BottleRow, Bottling, Verdict};
 use super::json::{error_node, object, part_node, put_quantity, request_node, start};
 use super::node::Node;
 use super::{Expectation, Point, Readiness, safety};
@@ -123,10 +123,7 @@ pub(super) fn bottling_node(job: &Bottling) -> Node {
         node.put("readiness", part_node(readiness, request, put_readiness));
     }
     node.put("gravity_point", part_node(&job.point, request, put_point));
-    node.put(
-        "residual",
-        part_node(&job.residual, request, |node, c| put_quantity(node, "", Key::Carbonation, c.si())),
-    );
+    node.put("residual", part_node(&job.residual, request, |node, c| put_quantity(node, "", Key::Carbonation, c.si())));
     if let Some(added) = &job.added {
         node.put("added", part_node(added, request, |node, c| put_quantity(node, "", Key::Carbonation, c.si())));
     }

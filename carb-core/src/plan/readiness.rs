@@ -12,14 +12,13 @@ use crate::evidence::caution::{
     ABOVE_EXPECTED, BELOW_EXPECTED, Caution, FEW_READINGS, STILL_FALLING, UNFINISHED_DANGER, WILD_DANGER, above, below,
 };
 use crate::evidence::{NoSteps, Notes, Working};
-use alloc::vec::Vec;
-use crate::property::bottle::HEAVIER;
 use crate::property::fermentable;
 use crate::property::gravity::Scale;
 use crate::property::liquid;
-use crate::quantity::unit::{DAY, GRAMS_PER_LITRE, PERCENT, VOLUMES};
+use crate::quantity::unit::{DAY, GRAMS_PER_LITRE, PERCENT};
 use crate::quantity::{Carbonation, Concentration, Key, Name, Percent, SpecificGravity, Temperature, Time};
 use crate::table::inputs::gravity_reading;
+use alloc::vec::Vec;
 
 /// What a hydrometer cannot tell from nothing: a point of gravity.
 const POINT: f64 = 0.001;
@@ -52,7 +51,8 @@ impl Gravities {
         let readings = lists.of(&READINGS);
         let current = match (stated, readings.last()) {
             (Some(_), Some(_)) => {
-                const LAST: &str = "the last of the readings is the gravity now: leave current_sg and current_plato out";
+                const LAST: &str =
+                    "the last of the readings is the gravity now: leave current_sg and current_plato out";
                 return Err(Error::WrongList { list: READINGS.name, advice: LAST });
             }
             (Some(reading), None) => Some(reading),
@@ -73,7 +73,8 @@ impl Gravities {
                 Some(Reading::Sg(end.specific_gravity))
             }
             (None, Some(_), None) => {
-                const ORIGINAL: &str = "an attenuation is a share of the original extract: give original_sg or original_plato too";
+                const ORIGINAL: &str =
+                    "an attenuation is a share of the original extract: give original_sg or original_plato too";
                 return Err(Error::Missing { parameter: Key::OriginalGravity, advice: ORIGINAL });
             }
             (None, None, None | Some(_)) => None,
@@ -212,7 +213,7 @@ pub(super) fn readiness(
         add(&WILD_DANGER, all, all);
     }
     if let Some(found) = found.filter(|found| found.still_to_come > 0.0) {
-        let limit = glass.usual_carbonation().unwrap_or(VOLUMES.to_si(HEAVIER.usual.1));
+        let limit = glass.usual_carbonation();
         if above(found.unprimed, limit) {
             add(&UNFINISHED_DANGER, found.unprimed, limit);
         }

@@ -3,8 +3,8 @@
 use super::bottling::{self, TAKES};
 use super::inputs;
 use super::node::Node;
-use crate::basis::request::choices;
 use crate::basis::lists::MOST_ROWS;
+use crate::basis::request::choices;
 use crate::basis::{Input, List, Need};
 use crate::quantity::field::Kind;
 use crate::quantity::name::TEXT_BYTES;

@@ -1,6 +1,6 @@
 //! How sure a plan is: the dose, what the weighed dose does in the bottle, the regulator.
 
-use super::bottling::HOT_DAY;
+use super::bottling::{HOT_DAY, completed};
 use super::contents::{contents, keeping, physical, primed_batch};
 use super::{Plan, SERVING, inputs, plan};
 use crate::basis::{BasisName, Lists, Request};
@@ -60,17 +60,25 @@ pub fn plan_with(request: &Request, lists: &Lists<'_>, doubts: Option<&Doubts>) 
 }
 
 fn sure(plan: &Plan, lists: &Lists<'_>, doubts: &Doubts) -> Result<Sure, Error> {
-    // What follows from gravities and losses is taken as given: doubts are about what was asked.
-    let (request, inputs) = (&plan.bottling.request, inputs());
+    let (request, inputs) = (&plan.request, inputs());
+    // What follows from gravities and losses follows anew from every draw of them.
+    let whole = |request: &Request| completed(request, lists);
     let by = |default| sources(request, doubts, &inputs, default);
     let (handbook, balance) = (by(BasisName::Handbook)?, by(BasisName::Physical)?);
     let one = |found: Result<Vec<Estimate>, Error>| found.ok().and_then(|list| list.into_iter().next());
 
     let dose = one(estimate(
         &|request| {
+            let request = &whole(request)?;
             let context = request.context(BasisName::Handbook)?;
             let sugar = request.priming_sugar()?;
-            let answer = priming::priming_sugar(carbonation(request)?, &primed_batch(request, lists)?, &sugar, &context, &mut NoSteps)?;
+            let answer = priming::priming_sugar(
+                carbonation(request)?,
+                &primed_batch(request, lists)?,
+                &sugar,
+                &context,
+                &mut NoSteps,
+            )?;
             Ok(vec![answer.value.mass.si()])
         },
         request,
@@ -78,11 +86,13 @@ fn sure(plan: &Plan, lists: &Lists<'_>, doubts: &Doubts) -> Result<Sure, Error> 
     ));
     // The sugar is weighed: whatever the truth is, it is this much that went in.
     let mass = plan.bottling.priming.value().map(|dose| dose.mass.si());
-    let in_bottles = mass.and_then(|mass| estimate(&|request| bottles(request, lists, mass), request, &balance).ok());
+    let in_bottles =
+        mass.and_then(|mass| estimate(&|request| bottles(&whole(request)?, lists, mass), request, &balance).ok());
     let mut in_bottles = in_bottles.into_iter().flatten();
     let (carbonation_found, bottle) = (in_bottles.next(), in_bottles.next());
     let regulator = one(estimate(
         &|request| {
+            let request = &whole(request)?;
             let serving = Temperature::from_si(request.or(Key::Serving, SERVING)?);
             let context = request.context(BasisName::Handbook)?;
             let answer = kegging::pressure::keg_pressure(carbonation(request)?, serving, &context, &mut NoSteps)?;

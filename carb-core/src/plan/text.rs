@@ -6,9 +6,7 @@ use crate::basis::{Ambient, Answer, Request};
 use crate::error::Error;
 use crate::evidence::steps::significant;
 use crate::evidence::{Caution, Equation, NoSteps, Notes, Source};
-use crate::quantity::unit::{
-    BAR, CO2_GRAMS_PER_LITRE, GRAM, LITRE, PSI, US_GALLON, VOLUMES,
-};
+use crate::quantity::unit::{BAR, CO2_GRAMS_PER_LITRE, GRAM, LITRE, PSI, US_GALLON, VOLUMES};
 use crate::quantity::{AmbientPressure, Key, Temperature};
 use crate::uncertainty::{Doubt, Share};
 use alloc::format;
@@ -39,121 +37,115 @@ const SURE: &str = "The bottle holds the sugar that was weighed, whatever the tr
 
 /// What the batch is.
 pub(super) fn head(page: &mut Page, what: &str, request: &Request) {
-        let title = match request.text(Key::Title) {
-            Some(title) => format!("{what}: {title}"),
-            None => String::from(what),
-        };
-        page.line(&title);
-        page.line(&"=".repeat(title.chars().count()));
-        if let Ok(drink) = request.drink() {
-            page.say(
-                "Drink",
-                &format!(
-                    "{}, {:.1} % alcohol by volume, extract {:.0} g/L",
-                    drink.kind.name().replace('_', " "),
-                    drink.abv(),
-                    drink.extract()
-                ),
-            );
-        }
-        if let Some(packaged) = request.number(Key::Packaged) {
-            page.say(
-                "To package",
-                &format!("{:.1} L ({:.2} US gal)", LITRE.from_si(packaged), US_GALLON.from_si(packaged)),
-            );
-        }
-        if let Some(warmest) = request.number(Key::Warmest) {
-            page.say("Warmest", &format!("{} since active fermentation", celsius(Temperature::from_si(warmest))));
-        }
-        if let Ok(Some(air)) = request.air() {
-            let pressure = air.pressure(&mut NoSteps);
-            let from = match air {
-                Ambient::Measured(_) => String::from("measured"),
-                Ambient::Altitude(z) => format!("at {:.0} m ({:.0} ft)", z.m(), z.ft()),
-                Ambient::Weather { altitude, sea_level } => {
-                    format!("from {:.2} kPa at sea level, at {:.0} m", sea_level.kpa(), altitude.m())
-                }
-            };
-            page.say("Air outside", &format!("{:.2} kPa, {from}", AmbientPressure::from_si(pressure).kpa()));
-        }
-        if let Some(target) = request.number(Key::Carbonation) {
-            page.say(
-                "Wanted",
-                &format!(
-                    "{:.2} volumes of CO2 ({:.2} g/L)",
-                    VOLUMES.from_si(target),
-                    CO2_GRAMS_PER_LITRE.from_si(target)
-                ),
-            );
-        }
+    let title = match request.text(Key::Title) {
+        Some(title) => format!("{what}: {title}"),
+        None => String::from(what),
+    };
+    page.line(&title);
+    page.line(&"=".repeat(title.chars().count()));
+    if let Ok(drink) = request.drink() {
+        page.say(
+            "Drink",
+            &format!(
+                "{}, {:.1} % alcohol by volume, extract {:.0} g/L",
+                drink.kind.name().replace('_', " "),
+                drink.abv(),
+                drink.extract()
+            ),
+        );
     }
-
+    if let Some(packaged) = request.number(Key::Packaged) {
+        page.say(
+            "To package",
+            &format!("{:.1} L ({:.2} US gal)", LITRE.from_si(packaged), US_GALLON.from_si(packaged)),
+        );
+    }
+    if let Some(warmest) = request.number(Key::Warmest) {
+        page.say("Warmest", &format!("{} since active fermentation", celsius(Temperature::from_si(warmest))));
+    }
+    if let Ok(Some(air)) = request.air() {
+        let pressure = air.pressure(&mut NoSteps);
+        let from = match air {
+            Ambient::Measured(_) => String::from("measured"),
+            Ambient::Altitude(z) => format!("at {:.0} m ({:.0} ft)", z.m(), z.ft()),
+            Ambient::Weather { altitude, sea_level } => {
+                format!("from {:.2} kPa at sea level, at {:.0} m", sea_level.kpa(), altitude.m())
+            }
+        };
+        page.say("Air outside", &format!("{:.2} kPa, {from}", AmbientPressure::from_si(pressure).kpa()));
+    }
+    if let Some(target) = request.number(Key::Carbonation) {
+        page.say(
+            "Wanted",
+            &format!("{:.2} volumes of CO2 ({:.2} g/L)", VOLUMES.from_si(target), CO2_GRAMS_PER_LITRE.from_si(target)),
+        );
+    }
+}
 
 /// Every caution once, the gravest first.
 pub(super) fn cautions(page: &mut Page, notes: &[&Notes], burst: Option<&Error>) {
-        let mut seen: Vec<Caution> = Vec::new();
-        for caution in notes.iter().flat_map(|notes| notes.cautions.iter()) {
-            // Of several of a kind, the one farthest beyond its limit.
-            match seen.iter_mut().find(|s| s.kind == caution.kind) {
-                Some(one) if beyond(caution) > beyond(one) => *one = *caution,
-                Some(_) => {}
-                None => seen.push(*caution),
-            }
-        }
-        seen.sort_by_key(|caution| caution.kind.level);
-        if seen.is_empty() && burst.is_none() {
-            return;
-        }
-        page.heading("Mind");
-        if let Some(error) = burst {
-            page.bullet(&format!("DANGER: {error}"));
-        }
-        for caution in seen {
-            page.bullet(&format!("{}: {caution}", caution.kind.level.word().to_uppercase()));
+    let mut seen: Vec<Caution> = Vec::new();
+    for caution in notes.iter().flat_map(|notes| notes.cautions.iter()) {
+        // Of several of a kind, the one farthest beyond its limit.
+        match seen.iter_mut().find(|s| s.kind == caution.kind) {
+            Some(one) if beyond(caution) > beyond(one) => *one = *caution,
+            Some(_) => {}
+            None => seen.push(*caution),
         }
     }
-
+    seen.sort_by_key(|caution| caution.kind.level);
+    if seen.is_empty() && burst.is_none() {
+        return;
+    }
+    page.heading("Mind");
+    if let Some(error) = burst {
+        page.bullet(&format!("DANGER: {error}"));
+    }
+    for caution in seen {
+        page.bullet(&format!("{}: {caution}", caution.kind.level.word().to_uppercase()));
+    }
+}
 
 /// A basis in words.
 pub(super) fn basis<T>(answer: &Answer<T>) -> String {
-            let b = &answer.context.basis;
-            format!(
-                "{} basis; solubility {}; residual CO2 {}; yield {:.0} % of theory; headspace {}",
-                b.name.name(),
-                answer.context.model().title(),
-                b.residual.title(),
-                b.yield_percent,
-                if b.count_headspace { "counted" } else { "left out" }
-            )
-        }
+    let b = &answer.context.basis;
+    format!(
+        "{} basis; solubility {}; residual CO2 {}; yield {:.0} % of theory; headspace {}",
+        b.name.name(),
+        answer.context.model().title(),
+        b.residual.title(),
+        b.yield_percent,
+        if b.count_headspace { "counted" } else { "left out" }
+    )
+}
 
 /// What the answers rest on.
 pub(super) fn sources(page: &mut Page, notes: &[&Notes]) {
-        let mut uncertain: Vec<&Equation> = Vec::new();
-        let mut sources: Vec<&Source> = Vec::new();
-        for notes in notes {
-            for equation in notes.equations() {
-                if equation.uncertainty_percent.is_some_and(|u| u >= 5.0) && !uncertain.contains(&equation) {
-                    uncertain.push(equation);
-                }
-            }
-            for source in notes.sources() {
-                if !sources.contains(&source) {
-                    sources.push(source);
-                }
+    let mut uncertain: Vec<&Equation> = Vec::new();
+    let mut sources: Vec<&Source> = Vec::new();
+    for notes in notes {
+        for equation in notes.equations() {
+            if equation.uncertainty_percent.is_some_and(|u| u >= 5.0) && !uncertain.contains(&equation) {
+                uncertain.push(equation);
             }
         }
-        uncertain.sort_by(|a, b| b.uncertainty_percent.unwrap_or(0.0).total_cmp(&a.uncertainty_percent.unwrap_or(0.0)));
-        let shares: Vec<String> =
-            uncertain.iter().map(|e| format!("{} {:.0} %", e.title, e.uncertainty_percent.unwrap_or(0.0))).collect();
-        if !shares.is_empty() {
-            page.say("Least certain", &format!("{} (each k = 2)", shares.join("; ")));
-        }
-        if !sources.is_empty() {
-            let list: Vec<&str> = sources.iter().map(|s| s.citation).collect();
-            page.say("Sources", &list.join("; "));
+        for source in notes.sources() {
+            if !sources.contains(&source) {
+                sources.push(source);
+            }
         }
     }
+    uncertain.sort_by(|a, b| b.uncertainty_percent.unwrap_or(0.0).total_cmp(&a.uncertainty_percent.unwrap_or(0.0)));
+    let shares: Vec<String> =
+        uncertain.iter().map(|e| format!("{} {:.0} %", e.title, e.uncertainty_percent.unwrap_or(0.0))).collect();
+    if !shares.is_empty() {
+        page.say("Least certain", &format!("{} (each k = 2)", shares.join("; ")));
+    }
+    if !sources.is_empty() {
+        let list: Vec<&str> = sources.iter().map(|s| s.citation).collect();
+        page.say("Sources", &list.join("; "));
+    }
+}
 
 impl Plan {
     /// The plan as text. With `"working": true` in the request, the working follows.

@@ -1,11 +1,11 @@
 //! The bottling job as a page of text.
 
-use super::bottling::{Bottling, BottleRow};
+use super::bottling::{BottleRow, Bottling};
 use super::page::{Page, bar_and_psi, celsius};
 use super::text::{basis, cautions, head, sources};
 use super::{fermented, safety};
-use crate::basis::beverage::Kind;
 use crate::basis::BasisName;
+use crate::basis::beverage::Kind;
 use crate::quantity::unit::{BAR, DAY, GRAM, LITRE, MILLILITRE, OUNCE, PSI, VOLUMES};
 use crate::quantity::{Key, Time};
 use alloc::format;
@@ -115,7 +115,8 @@ impl Bottling {
                     "not_finished" => "no",
                     _ => "that is not shown",
                 };
-                let end = found.end.map_or(String::from("its end not told"), |end| format!("to end at {:.4}", end.sg()));
+                let end =
+                    found.end.map_or(String::from("its end not told"), |end| format!("to end at {:.4}", end.sg()));
                 page.say("Gravity", &format!("{:.4} now, {end}: {words}", found.current.sg()));
                 if let (Some(left), Some(co2)) = (found.left, found.to_come) {
                     let what = format!(
@@ -158,7 +159,10 @@ impl Bottling {
         match self.added.as_ref().map(|part| &part.answer) {
             Some(Ok(answer)) => {
                 let co2 = answer.value;
-                page.say("Added besides", &format!("{:.2} volumes of CO2 ({:.2} g/L)", co2.volumes(), co2.co2_g_per_l()));
+                page.say(
+                    "Added besides",
+                    &format!("{:.2} volumes of CO2 ({:.2} g/L)", co2.volumes(), co2.co2_g_per_l()),
+                );
             }
             Some(Err(error)) => page.say("Added besides", &error.to_string()),
             None => {}
@@ -227,9 +231,16 @@ impl Bottling {
         self.recipe(page);
         if let Some(drink) = self.primed.value() {
             if self.was_weighed() {
-                page.say("It makes", &format!("{:.2} volumes ({:.2} g/L)", drink.carbonation.volumes(), drink.carbonation.co2_g_per_l()));
+                page.say(
+                    "It makes",
+                    &format!("{:.2} volumes ({:.2} g/L)", drink.carbonation.volumes(), drink.carbonation.co2_g_per_l()),
+                );
             }
-            let what = format!("{:.1} % by volume, of which the sugar adds {:.2} %", drink.abv.percent(), drink.added_abv.percent());
+            let what = format!(
+                "{:.1} % by volume, of which the sugar adds {:.2} %",
+                drink.abv.percent(),
+                drink.added_abv.percent()
+            );
             page.say("Alcohol then", &what);
         }
         if let Some(sentence) = self.expectation_sentence() {
@@ -288,7 +299,9 @@ impl Bottling {
             let filled = row.filled.map_or(String::from("-"), |filled| filled.to_string());
             let (sugar, tablets) = match &row.dose {
                 Some(dose) => {
-                    let tablets = dose.tablets.map_or(String::new(), |(count, co2)| format!("{count} ({:.2} vol)", co2.volumes()));
+                    let tablets = dose
+                        .tablets
+                        .map_or(String::new(), |(count, co2)| format!("{count} ({:.2} vol)", co2.volumes()));
                     (format!("{:.2} g", dose.mass.g()), tablets)
                 }
                 None => (String::from("-"), String::new()),
@@ -304,7 +317,7 @@ impl Bottling {
 
     fn pressures(&self, page: &mut Page) {
         page.heading("Will the glass stand it?");
-        page.line("  Pressure in the bottle, gauge        expected              worst case");
+        page.line("  Pressure in the bottle, gauge     expected              worst case");
         for place in &self.storage {
             let label = match place.place {
                 "hot_day" => "hot day",
@@ -313,7 +326,7 @@ impl Bottling {
             let label = format!("    {label:<13}{:<18}", celsius(place.temperature));
             match &place.pressure.answer {
                 Ok(answer) => page.line(&format!(
-                    "{label}  {:<20}  {}",
+                    "{label} {:<21} {}",
                     bar_and_psi(answer.value.expected.gauge.si()),
                     bar_and_psi(answer.value.worst.gauge.si())
                 )),
@@ -398,7 +411,11 @@ impl Bottling {
         }
         match self.yeast.as_ref().map(|part| &part.answer) {
             Some(Ok(answer)) => {
-                let what = format!("{:.1} g of dry yeast, rehydrated and stirred in with the sugar: 1 million cells in a millilitre", answer.value.g());
+                page.line("");
+                let what = format!(
+                    "{:.1} g of dry yeast, rehydrated and stirred in with the sugar: 1 million cells in a millilitre",
+                    answer.value.g()
+                );
                 page.say("Fresh yeast", &what);
             }
             Some(Err(error)) => page.say("Fresh yeast", &error.to_string()),

@@ -81,7 +81,15 @@ impl Class {
     }
 
     const fn usual(name: &'static str, title: &'static str, low: f64, high: f64) -> Self {
-        Self { name, title, usual: (low, high), standing: Standing::CommonPractice, rating: None, published: "", source: None }
+        Self {
+            name,
+            title,
+            usual: (low, high),
+            standing: Standing::CommonPractice,
+            rating: None,
+            published: "",
+            source: None,
+        }
     }
 
     const fn rated(mut self, bar: f64) -> Self {

@@ -179,7 +179,11 @@ pub static BOTTLE_PRESSURES: Table = Table {
     columns: &[
         text("caution", "what is to be said of the temperature; empty to 40 °C"),
         number("", Dimension::Temperature, "temperature of the bottle"),
-        number("expected_gauge", Dimension::Pressure, "as the balance expects it, without air; missing where the bottle is full or beyond"),
+        number(
+            "expected_gauge",
+            Dimension::Pressure,
+            "as the balance expects it, without air; missing where the bottle is full or beyond",
+        ),
         number("worst_gauge", Dimension::Pressure, "in the worst case"),
         number("expected", Dimension::Carbonation, "CO2 then dissolved"),
         text("refused", "name of the error where there is no pressure; empty where there is one"),
@@ -195,7 +199,9 @@ pub static BOTTLE_PRESSURES: Table = Table {
             let found = package_pressure(co2, &keeping, &Glass::default(), &context, &mut NoSteps);
             let refused = match &found {
                 Ok(_) => "",
-                Err(error @ (Error::VesselFull { .. } | Error::PressureTooHigh { .. } | Error::TargetBelowHeld { .. })) => error.code_name(),
+                Err(
+                    error @ (Error::VesselFull { .. } | Error::PressureTooHigh { .. } | Error::TargetBelowHeld { .. }),
+                ) => error.code_name(),
                 Err(error) => return Err(*error),
             };
             let found = found.ok().map(|answer| answer.value);
@@ -254,9 +260,17 @@ pub static BOTTLE_VERDICTS: Table = Table {
         text("verdict", "within, high, danger or not_for_conditioning"),
         number("usual", Dimension::Carbonation, "the most that is usually put into it"),
         number("worst_gauge", Dimension::Pressure, "worst pressure on the hot day"),
-        number("limit_gauge", Dimension::Pressure, "pressure that must not be passed; missing where it is not for conditioning"),
+        number(
+            "limit_gauge",
+            Dimension::Pressure,
+            "pressure that must not be passed; missing where it is not for conditioning",
+        ),
         text("rated", "whether that is a published rating"),
-        number("warmest", Dimension::Temperature, "up to which temperature the worst pressure stays within it, at most 40 °C; missing where nowhere"),
+        number(
+            "warmest",
+            Dimension::Temperature,
+            "up to which temperature the worst pressure stays within it, at most 40 °C; missing where nowhere",
+        ),
     ],
     rows: |request, _, tell| {
         let context = request.context(BasisName::Physical)?;
@@ -353,7 +367,13 @@ pub static CONDITIONING_DAYS: Table = Table {
             let spells = conditioning::spells(room, lists.of(&HISTORY));
             let made = conditioning::after(time, spells, abv, &state);
             let share = made.expected.si();
-            let word = if share <= 0.0 { "waiting" } else if share < super::packages::READY { "working" } else { "ready" };
+            let word = if share <= 0.0 {
+                "waiting"
+            } else if share < super::packages::READY {
+                "working"
+            } else {
+                "ready"
+            };
             tell(&[
                 Cell::Text(word),
                 Cell::Number(time.si()),

@@ -227,4 +227,3 @@ pub static AMBIENT_PRESSURE: Function = Function {
     },
     slices: |request, s| air::visit(each(request, air::columns(request)?, s)),
 };
-

@@ -53,7 +53,6 @@ pub(crate) const SCALE: Input = optional(Key::ExtractScale, "asbc");
 pub(crate) const HANDBOOK: Input = optional(Key::Basis, "handbook");
 pub(super) const PHYSICAL: Input = optional(Key::Basis, "physical");
 
-
 pub(crate) const WARMEST: Input = optional(Key::Warmest, "needed, unless the residual CO2 was measured");
 pub(crate) const MEASURED: Input = optional(Key::Residual, "it follows from the warmest temperature");
 pub(crate) const FERMENTER_GAUGE: Input = optional(Key::FermenterGauge, "0: open, or under an airlock");
@@ -63,7 +62,8 @@ pub(crate) const FERMENTER_HEADSPACE: Input = optional(Key::FermenterHeadspace, 
 pub(crate) const SYRUP_WATER: Input =
     optional(Key::SyrupWater, "the sugar goes in dry, and its room is left out; counts by the physical basis only");
 pub(crate) const COUNT_SYRUP: Input = optional(Key::CountSyrup, "that of the basis");
-pub(crate) const BOTTLE_CLASS: Input = optional(Key::BottleClass, "light one-way and heavier reusable bottles are both looked at");
+pub(crate) const BOTTLE_CLASS: Input =
+    optional(Key::BottleClass, "light one-way and heavier reusable bottles are both looked at");
 pub(crate) const RATING: Input = optional(Key::RatingGauge, "no rating is known");
 pub(crate) const CELLS: Input = optional(Key::Cells, "enough: 1 million cells in a millilitre");
 pub(crate) const AGE: Input = optional(Key::Age, "fresh");
@@ -85,7 +85,6 @@ pub(crate) fn carbonation(request: &Request) -> Result<Carbonation, Error> {
 pub(crate) fn warmest(request: &Request) -> Result<Temperature, Error> {
     request.need(Key::Warmest, WARMEST_NEEDED).map(Temperature::from_si)
 }
-
 
 /// Temperature at which bottles are conditioned where none is given, K.
 pub const USUAL_ROOM: f64 = 293.15;
@@ -189,7 +188,6 @@ pub fn note_headspace<T>(request: &Request, answer: &mut Answer<T>) {
         answer.notes.cautions.add(Caution::of(&ASSUMED_HEADSPACE, USUAL_HEADSPACE));
     }
 }
-
 
 /// What a gauge on a package shows.
 pub(super) fn shown(request: &Request) -> Result<GaugePressure, Error> {

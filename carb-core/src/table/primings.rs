@@ -3,8 +3,8 @@
 use super::inputs::{
     ABV, ALTITUDE, AMBIENT, BEVERAGE, COLD_CRASH, COUNT_HEADSPACE, COUNT_SYRUP, CRASH, CUSTOM, EXTRACT, FERMENTABLE,
     FERMENTER_GAUGE, FERMENTER_HEADSPACE, HANDBOOK, MEASURED, MODEL, RESIDUAL, RESIDUAL_MODEL, SCALE, SEA_LEVEL,
-    SOLUBILITY, SYRUP_WATER, WARMEST, YEAST, YIELD, YIELD_FACTOR, batch, carbonation, each, mass, note_headspace, output,
-    under, warmest, wort,
+    SOLUBILITY, SYRUP_WATER, WARMEST, YEAST, YIELD, YIELD_FACTOR, batch, carbonation, each, mass, note_headspace,
+    output, under, warmest, wort,
 };
 use crate::balance::open;
 use crate::basis::function::{one_of, optional, required};

@@ -100,12 +100,7 @@ impl Table {
     ///
     /// # Errors
     /// Whatever is wrong with the request.
-    pub fn rows(
-        &self,
-        request: &Request,
-        lists: &Lists<'_>,
-        tell: &mut dyn FnMut(&[Cell]),
-    ) -> Result<(), Error> {
+    pub fn rows(&self, request: &Request, lists: &Lists<'_>, tell: &mut dyn FnMut(&[Cell])) -> Result<(), Error> {
         if let Some(parameter) = request.given().find(|name| !self.inputs.iter().any(|input| input.key == name.key)) {
             return Err(Error::NotTaken { parameter, function: self.name });
         }
