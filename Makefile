@@ -36,12 +36,13 @@ test-python: $(VENV)/ready ## The Python face
 test-readme: ## The examples of the README, as they stand there
 	@$(call timed,README examples,$(VENV)/bin/python tests/readme.py)
 
-test-answers: $(VENV)/ready ## What is printed: workings reproduced by a script of their own, answers by their schema
+test-answers: $(VENV)/ready ## What is answered: workings and balances by scripts of their own, answers by their schema
 	@$(call timed,printed workings,$(VENV)/bin/python tests/working.py)
 	@$(call timed,schema,$(VENV)/bin/python tests/schema.py)
+	@$(call timed,mass balance,$(VENV)/bin/python tests/balance.py)
 
 count: ## How many values from outside the project were checked
-	@$(CARGO) test -q -p carb-core --features json --test published --test reference --test drinks -- --nocapture \
+	@$(CARGO) test -q -p carb-core --features json --test published --test published_bottling --test reference --test drinks -- --nocapture \
 	  | awk '/outside values checked:/ {n += $$NF} END {print n " values from outside the project were checked"; exit n == 0}'
 
 bench: ## Speed, as ratios measured in one run

@@ -29,12 +29,32 @@ def native() -> ModuleType:
 
 _carb = native()
 Entry = dict[str, Any]
-TABLES: Entry = json.loads(_carb.tables())
-FUNCTIONS: list[Entry] = TABLES["functions"]
-LISTS: list[Entry] = TABLES["tables"]
-ASKED_LISTS = [table for table in LISTS if table["inputs"]]
+KNOWN: Entry = json.loads(_carb.tables())
+FUNCTIONS: list[Entry] = KNOWN["functions"]
+TABLES: list[Entry] = KNOWN["tables"]
+LISTS: list[Entry] = KNOWN["lists"]
+ASKED_TABLES = [table for table in TABLES if table["inputs"] or table["lists"]]
 """The other tables take nothing, so there is nothing to bind them to."""
-ASKED = FUNCTIONS + ASKED_LISTS
+BOTTLING: Entry = {
+    "name": "bottling",
+    "summary": "Bottle a batch: is it finished, what primes it, which bottles to fill, do they hold, when is it ready.",
+    "inputs": KNOWN["bottling"],
+    "lists": LISTS,
+    "example": json.dumps(
+        {
+            "packaged_l": 19.2,
+            "volumes": 2.4,
+            "warmest_c": 20.5,
+            "altitude_m": 240,
+            "bottles": [{"bottle_ml": 500, "count": 24}, {"bottle_ml": 330, "count": 30}],
+        }
+    ),
+}
+ASKED = [*FUNCTIONS, *ASKED_TABLES, BOTTLING]
+SCHEMA = Path(__file__).parents[1] / "docs" / "schema" / "carb-1.json"
+ANSWER: Entry = json.loads(SCHEMA.read_text(encoding="utf-8"))["$defs"]["answer.bottling"]["oneOf"][0]
+PARTS = ("object", "array")
+ROWS = "Rows"
 WARNINGS = [code for code, level, bit in _carb.caution_codes() if bit is not None or level != "note"]
 PACKAGE = Path(__file__).parent / "python" / "carb"
 HEAD = '"""{}"""\n\n# Written by generate.py from the tables of the core; a test compares.\n\n'
@@ -51,6 +71,15 @@ def quoted(value: str | list[str]) -> str:
     if isinstance(value, str):
         return json.dumps(value, ensure_ascii=False)
     return f"({', '.join(map(quoted, value))}{',' if len(value) == 1 else ''})"
+
+
+def spelled(value: Any) -> str:
+    """What JSON gave, as Python."""
+    if isinstance(value, list):
+        return f"[{', '.join(map(spelled, value))}]"
+    if isinstance(value, dict):
+        return f"{{{', '.join(f'{quoted(name)}: {spelled(inner)}' for name, inner in value.items())}}}"
+    return quoted(value) if isinstance(value, str) else repr(value)
 
 
 def literal(choices: list[str]) -> str:
@@ -92,10 +121,12 @@ def meaning_of(entry: Entry) -> str:
 
 
 def call_of(entry: Entry) -> str:
-    """The call of the example of a function or a table."""
-    given = json.loads(entry["example"]).items()
-    inputs = (f"{key}={quoted(value) if isinstance(value, str) else repr(value)}" for key, value in given)
-    return f"carb.{entry['name']}({', '.join(inputs)})"
+    """The call of the example of a function, a table or a job; a long one in several lines."""
+    given = [f"{name}={spelled(value)}" for name, value in json.loads(entry["example"]).items()]
+    call = f"carb.{entry['name']}({', '.join(given)})"
+    if len(call) < 70:
+        return call
+    return "\n".join([f"carb.{entry['name']}(", *(f"    ...     {value}," for value in given), "    ... )"])
 
 
 def value_of(function: Entry) -> tuple[str, str]:
@@ -108,23 +139,47 @@ def value_of(function: Entry) -> tuple[str, str]:
 
 
 def rows_of(table: Entry) -> tuple[str, str]:
-    """The example of a table: a call and its first column of texts, or without inputs the number of rows."""
+    """The example of a table: a call and the first column that says something, or the number of rows."""
     request = json.dumps({"carb": 1, **json.loads(table["example"])})
     rows = json.loads(_carb.json(table["name"], request))["rows"]
-    if not table["inputs"]:
+    if table not in ASKED_TABLES:
         return f"len({call_of(table)})", str(len(rows))
-    first = next(column["name"] for column in table["columns"] if not column["unit"])
+    texts = [column["name"] for column in table["columns"] if not column["unit"]]
+    first = next(name for name in texts if any(row[name] for row in rows))
     return f"{call_of(table)}.column({quoted(first)})", repr(tuple(row[first] for row in rows))
 
 
-def parameters(entries: list[Entry]) -> list[str]:
+def hanging(text: str, indent: int) -> str:
+    """A text whose further lines are set in."""
+    return wrapped(text, indent).replace(f"\n{' ' * indent}", f"\n{' ' * (indent + 2)}")
+
+
+def names_of(entry: Entry, number: str) -> dict[str, str]:
+    """The names that a function, a table or a job takes, with their types."""
+    inputs = {name: hint(e, number) for e in entry["inputs"] for name in e["names"]}
+    doubts = {"uncertainty": "Mapping[str, Doubt]"} if entry is BOTTLING else {}
+    return inputs | {rows["name"]: ROWS for rows in entry.get("lists", ())} | doubts
+
+
+def list_parameter(rows: Entry) -> list[str]:
+    lines = [f"    {rows['name']} : sequence of mappings, optional"]
+    lines += [wrapped(f"{rows['meaning'][0].upper()}{rows['meaning'][1:]}. A row has:", 8), ""]
+    for column in rows["columns"]:
+        names = ", ".join(f"``{name}``" for name in column["names"])
+        if "choices" in column:
+            names += f" ({', '.join(map(quoted, column['choices']))})"
+        lines += [hanging(f"- {names}: {meaning_of(column)}", 8)]
+    return [*lines, "", "        A data frame, or a mapping of columns, holds rows too."]
+
+
+def parameters(entries: list[Entry], lists: list[Entry] | tuple[()] = ()) -> list[str]:
     lines = ["    Parameters", "    ----------"]
     for entry in entries:
         kind = {"bool": "bool", "str": "str", "float": "float", "Number": "float or array"}.get(hint(entry, "Number"))
         kind = kind or "{" + ", ".join(f'"{choice}"' for choice in entry["choices"]) + "}"
         lines += [wrapped(f"{', '.join(entry['names'])} : {kind}, optional", 4).replace("\n    ", "\n        ")]
         lines += [wrapped(meaning_of(entry), 8)]
-    return lines
+    return [*lines, *(line for rows in lists for line in list_parameter(rows))]
 
 
 def docstring(function: Entry) -> str:
@@ -157,17 +212,36 @@ def docstring(function: Entry) -> str:
 
 def rows_docstring(table: Entry) -> str:
     lines = [wrapped(f'"""{table["summary"]}', 4), ""]
-    if table["inputs"]:
-        lines += [*parameters(table["inputs"]), ""]
+    if table in ASKED_TABLES:
+        lines += [*parameters(table["inputs"], table["lists"]), ""]
     lines += ["    Returns", "    -------", "    Table", "        The columns:", ""]
     for said, same in groupby(table["columns"], key=lambda column: column["meaning"]):
         names = (f"``{column['name']}``" + (f" ({column['unit']})" if column["unit"] else "") for column in same)
-        lines += [wrapped(f"- {', '.join(names)}: {said}", 8).replace("\n        ", "\n          ")]
-    if table["inputs"]:
+        lines += [hanging(f"- {', '.join(names)}: {said}", 8)]
+    if table in ASKED_TABLES:
         lines += ["", "    Raises", "    ------", "    CarbError"]
         lines += ["        For an unknown name, a quantity in two units, or a value outside its range."]
     call, value = rows_of(table)
     return "\n".join([*lines, "", *EXAMPLES, f"    >>> {call}", f"    {value}", '    """'])
+
+
+def job_docstring(entry: Entry) -> str:
+    lines = [wrapped(f'"""{entry["summary"]}', 4), ""]
+    lines += [*parameters(entry["inputs"], entry["lists"])]
+    said = "How far inputs may lie from what was given, by their names, as ``Result.uncertainty`` takes it: the answer's "
+    said += "``uncertainty`` then has the intervals of its main parts."
+    lines += ["    uncertainty : mapping, optional", wrapped(said, 8), "", "    Returns", "    -------"]
+    said = "``page()`` is the whole as text. The parts, each an answer or an ``error``, some only where asked for: "
+    said += ", ".join(f"``{name}``" for name, kind in ANSWER["properties"].items() if kind.get("type") in PARTS)
+    lines += [f"    {camel(entry['name'])}", wrapped(f"{said}.", 8)]
+    answer = json.loads(_carb.json(entry["name"], json.dumps({"carb": 1, **json.loads(entry["example"])})))
+    lines += ["", "    Raises", "    ------", "    CarbError"]
+    said = "Where the request as a whole is wrong, as with an unknown name or a wrong row of a list. "
+    said += "What is wrong with one part is the ``error`` of that part."
+    lines += [wrapped(said, 8), "", *EXAMPLES, f"    >>> batch = {call_of(entry)}"]
+    lines += ["    >>> batch.priming.mass_g", f"    {answer['priming']['mass_g']!r}"]
+    lines += ["    >>> [row.filled_count for row in batch.bottles]"]
+    return "\n".join([*lines, f"    {[row['filled_count'] for row in answer['bottles']]!r}", '    """'])
 
 
 def nouns_of(function: Entry) -> list[str]:
@@ -215,19 +289,21 @@ def result_classes(function: Entry, stub: bool) -> list[str]:
 
 def groups() -> list[list[str]]:
     """Names of which one replaces the others in a context: units of a quantity, and quantities of a one-of group."""
-    found: dict[str, list[str]] = {}
-    inputs = [entry for f in ASKED for entry in f["inputs"]]
-    grouped = {entry["names"][0]: entry["one_of"] for entry in inputs if "one_of" in entry}
-    for entry in [*inputs, *TABLES["plan"]]:
-        first = entry["names"][0]
-        names = found.setdefault(grouped.get(first, first), [])
-        names += [name for name in entry["names"] if name not in names]
-    return [names for names in found.values() if names[1:]]
+    found: dict[tuple[str, ...], list[str]] = {}
+    for entries in [*(entry["inputs"] for entry in ASKED), KNOWN["plan"]]:
+        mine: dict[str, list[str]] = {}
+        for entry in entries:
+            mine.setdefault(entry.get("one_of", entry["names"][0]), []).extend(entry["names"])
+        for names in mine.values():
+            found.setdefault(tuple(names), names)
+    # What another group holds whole says nothing more.
+    known = [set(names) for names in found.values()]
+    return [names for names in found.values() if names[1:] and not any(set(names) < other for other in known)]
 
 
 def exports() -> list[str]:
     kinds = [camel(f["name"]) + camel(noun) for f in FUNCTIONS for noun in ["", *nouns_of(f)]]
-    names = [entry["name"] for entry in FUNCTIONS + LISTS]
+    names = [entry["name"] for entry in [*FUNCTIONS, *TABLES, BOTTLING]]
     return sorted([*kinds, *names, *(camel(code) + "Warning" for code in WARNINGS), "At"])
 
 
@@ -235,15 +311,17 @@ def module() -> str:
     lines = [
         HEAD.format("The functions of the library and their results.") + "from __future__ import annotations",
         "",
+        "from collections.abc import Mapping",
         "from typing import TYPE_CHECKING, Any, Literal, TypeVar",
         "",
         "from ._at import Bound, bound",
         "from ._errors import CarbWarning",
+        "from ._plan import Bottling, job",
         "from ._result import Part, Result, function, output, part",
         "from ._table import Table, table",
         "",
         "if TYPE_CHECKING:",
-        "    from ._types import Number",
+        "    from ._types import Doubt, Number, Rows",
         "",
         "__all__ = [",
         *(f'    "{name}",' for name in exports()),
@@ -263,11 +341,14 @@ def module() -> str:
             lines += [f"    {name}: {hint(entry, 'Number')} | None = None," for name in entry["names"]]
         lines += ['    errors: Literal["raise", "nan"] = "raise",', "    **unknown: Any,"]
         lines += [f") -> {kind}[Any]:", docstring(f), f"    {DECORATED}", "", ""]
-    for t in LISTS:
-        names = [f"    {name}: {hint(e, 'float')} | None = None," for e in t["inputs"] for name in e["names"]]
+    for t in TABLES:
+        names = [f"    {name}: {kind} | None = None," for name, kind in names_of(t, "float").items()]
         several = [f"def {t['name']}(", "    *,", *names, "    **unknown: Any,", ") -> Table:"]
         lines += ["@table", *(several if names else [f"def {t['name']}(**unknown: Any) -> Table:"])]
         lines += [rows_docstring(t), f"    {DECORATED}", "", ""]
+    lines += ["@job(Bottling)", "def bottling(", "    *,"]
+    lines += [f"    {name}: {kind} | None = None," for name, kind in names_of(BOTTLING, "float").items()]
+    lines += ["    **unknown: Any,", ") -> Bottling:", job_docstring(BOTTLING), f"    {DECORATED}", "", ""]
     lines += ["class At(Bound):"]
     lines += ['    """All functions with a context that they share; what a call gives replaces it.']
     lines += ["", *EXAMPLES]
@@ -275,7 +356,7 @@ def module() -> str:
     value = _carb.answer("ambient_pressure", {"altitude_m": 240}).value("ambient_kpa")
     lines += [f"    {value!r}", '    """', "", "    __slots__ = ()", "    groups = ("]
     lines += [f"        frozenset({quoted(group)})," for group in groups()]
-    names = [name for entry in TABLES["plan"] for name in entry["names"]]
+    names = [name for entry in KNOWN["plan"] for name in entry["names"]] + [rows["name"] for rows in LISTS]
     lines += ["    )", f"    plan_names = frozenset({quoted(names)})"]
     lines += [f"    {f['name']} = bound({f['name']})" for f in ASKED]
     return "\n".join(lines) + "\n"
@@ -284,6 +365,7 @@ def module() -> str:
 def stub() -> str:
     lines = [
         HEAD.format("The types of the functions of the library and of their results."),
+        "from collections.abc import Mapping",
         "from typing import Any, Generic, Literal, TypedDict, TypeVar, overload",
         "",
         "import numpy as np",
@@ -292,9 +374,10 @@ def stub() -> str:
         "",
         "from ._at import Bound",
         "from ._errors import CarbWarning",
+        "from ._plan import Bottling",
         "from ._result import Part, Result",
         "from ._table import Table",
-        "from ._types import Number",
+        "from ._types import Doubt, Number, Rows",
         "",
         "__all__ = [",
         *(f'    "{name}",' for name in exports()),
@@ -313,18 +396,18 @@ def stub() -> str:
         for entry in f["inputs"]:
             lines += [f"    {name}: {hint(entry, 'N')} | None" for name in entry["names"]]
         lines += ['    errors: Literal["raise", "nan"]', "", *overloads(f, ""), ""]
-    for t in ASKED_LISTS:
+    for t in [*ASKED_TABLES, BOTTLING]:
         lines += [f"class _{camel(t['name'])}Inputs(TypedDict, total=False):"]
-        lines += [f"    {name}: {hint(e, 'float')} | None" for e in t["inputs"] for name in e["names"]]
+        lines += [f"    {name}: {kind} | None" for name, kind in names_of(t, "float").items()]
         lines += [""]
-    lines += [*(rows_stub(t, "") for t in LISTS), ""]
+    lines += [*(plain_stub(t, "") for t in [*TABLES, BOTTLING]), ""]
     lines += ["class At(Bound):"]
-    every = {name: hint(e, "float") for f in ASKED for e in f["inputs"] for name in e["names"]}
-    every |= {name: hint(e, "float") for e in TABLES["plan"] for name in e["names"]}
+    every = {name: kind for f in ASKED for name, kind in names_of(f, "float").items() if name != "uncertainty"}
+    every |= {name: hint(e, "float") for e in KNOWN["plan"] for name in e["names"]}
     lines += ["    def __init__(", "        self,", "        *,"]
     lines += [f"        {name}: {kind} | None = None," for name, kind in every.items()]
     lines += ["    ) -> None: ...", *(line for f in FUNCTIONS for line in overloads(f, "self, "))]
-    lines += [f"    {rows_stub(t, 'self, ')}" for t in ASKED_LISTS]
+    lines += [f"    {plain_stub(t, 'self, ')}" for t in [*ASKED_TABLES, BOTTLING]]
     return "\n".join(lines) + "\n"
 
 
@@ -339,9 +422,11 @@ def overloads(function: Entry, self: str) -> list[str]:
     ]
 
 
-def rows_stub(table: Entry, self: str) -> str:
-    given = f"**given: Unpack[_{camel(table['name'])}Inputs]" if table["inputs"] else ""
-    return f"def {table['name']}({self}{given}) -> Table: ..."
+def plain_stub(entry: Entry, self: str) -> str:
+    """A table or a job, which takes no arrays."""
+    given = f"**given: Unpack[_{camel(entry['name'])}Inputs]" if entry in ASKED else ""
+    kind = "Table" if "columns" in entry else camel(entry["name"])
+    return f"def {entry['name']}({self}{given}) -> {kind}: ..."
 
 
 def texts() -> dict[Path, str]:

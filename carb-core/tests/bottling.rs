@@ -644,7 +644,12 @@ fn what_is_wrong_in_a_row_is_told_with_its_place() {
         (r#"[{"bottle_l": 500, "count": 1}]"#, r#""row":1"#, "lies outside"),
         (r#"[{"bottle_ml": 500, "count": 1, "volumes": 2}]"#, r#""row":1"#, "takes no volumes"),
         (r#"[{"bottle_ml": 500, "count": 1.5}]"#, r#""row":1"#, "a whole number"),
-        (r#"[500]"#, r#""row":1"#, "each an object"),
+        (r#"[500]"#, r#""parameter":"bottles""#, "each an object"),
+        (
+            r#"[{"bottle_ml": 500, "count": 1, "capacity_ml": 400}]"#,
+            r#""row":1"#,
+            "capacity_ml = 400.0 mL lies outside 500.0 mL",
+        ),
         (r#"{"bottle_ml": 500}"#, r#""parameter":"bottles""#, "a list of rows"),
     ] {
         let answer = answer_text("bottling", &format!(r#"{{{DAY}, "bottles": {rows}}}"#));

@@ -466,7 +466,7 @@ fn number(key: Key, unit: &'static Unit, at: f64) -> f64 {
         (Key::Headspace, true) => (3.0, 12.0),
         (Key::Fermentable, true) => (0.0, 3.0),
         (Key::Extract, true) => (0.0, 60.0),
-        (Key::Mass, true) => (0.0, 0.5),
+        (Key::Mass, _) => (0.0, 1.0),
         (Key::Packaged, _) => (5.0e-3, 0.5),
         (Key::Residual, _) => (0.5, 3.0),
         (Key::FermenterGauge, _) => (0.0, 2.0e5),
@@ -494,7 +494,7 @@ fn table() -> impl Strategy<Value = Table> {
             (state >> 11) as f64 / (1u64 << 53) as f64
         };
         let function = FUNCTIONS[at];
-        let (mut columns, mut words) = (Vec::new(), Vec::new());
+        let (mut columns, mut words) = (Vec::new(), Vec::<(&str, &str)>::new());
         let second = next() < 0.5;
         let mut seen: Vec<&str> = Vec::new();
         for input in function.inputs {
@@ -519,6 +519,8 @@ fn table() -> impl Strategy<Value = Table> {
                 Key::SeaLevel => taken &= altitude || function.takes(Key::Altitude) && !function.takes(Key::Ambient),
                 Key::Altitude if function.name == "dissolved_co2" => taken = !second && next() < 0.5,
                 Key::Ambient if function.name == "dissolved_co2" => taken = !second && !altitude,
+                Key::Altitude if matches!(input.need, Need::Optional(_)) => taken = !second,
+                Key::Ambient if matches!(input.need, Need::Optional(_)) => taken = second,
                 // What describes a sugar of one's own comes with it, below.
                 Key::SugarWater | Key::SugarGravity | Key::SugarFermentable | Key::SugarKind => taken = false,
                 _ => {}

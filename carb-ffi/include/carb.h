@@ -589,7 +589,7 @@ typedef struct carb_inputs {
     double syrup_water_l;
     // temperature at which the sugar has to stay dissolved; °C, 0 to 100
     double dissolving_c;
-    // mass of priming sugar, as sold; g, 0 to 1000000000
+    // mass of sugar, or of what is added, as sold; g, 0 to 1000000000
     double mass_g;
     // CO2 that the priming wort holds: none in fresh wort, about saturation in fermenting beer; g/L, 0 to 30
     double wort_co2_g_per_l;
@@ -607,7 +607,8 @@ typedef struct carb_inputs {
     double expected_attenuation_percent;
     // pressure above the air outside for which the maker rates the bottle; kPa, 0 to 3000
     double rating_gauge_kpa;
-    // time; h, 0 to 44444.4444
+    // time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h, 0 to
+    // 44444.4444
     double time_h;
     // living yeast in the drink; million/mL, 0 to 1000
     double yeast_million_per_ml;
@@ -681,7 +682,7 @@ typedef struct carb_priming_sugar_result {
     int32_t danger;
     // how many cautions there are, notes included; carb_json tells them
     int32_t caution_count;
-    // mass of priming sugar, as sold; g
+    // mass of sugar, or of what is added, as sold; g
     double mass_g;
     // sugar or other addition, as sold, per litre of drink; g/L
     double dose_g_per_l;
@@ -809,11 +810,11 @@ typedef struct carb_conditioning_time_result {
     int32_t danger;
     // how many cautions there are, notes included; carb_json tells them
     int32_t caution_count;
-    // expected: time; h
+    // expected: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
     double expected_time_h;
-    // least: time; h
+    // least: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
     double least_time_h;
-    // most: time; h
+    // most: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
     double most_time_h;
 } carb_conditioning_time_result;
 
@@ -827,7 +828,7 @@ typedef struct carb_reyeasting_result {
     int32_t danger;
     // how many cautions there are, notes included; carb_json tells them
     int32_t caution_count;
-    // dry_yeast: mass of priming sugar, as sold; g
+    // dry_yeast: mass of sugar, or of what is added, as sold; g
     double dry_yeast_mass_g;
 } carb_reyeasting_result;
 
@@ -1078,21 +1079,21 @@ int32_t carb_residual_co2_n(const struct carb_inputs *inputs,
 //
 // Required: co2_g_per_l, packaged_l.
 //
-// One of: altitude_m, ambient_kpa.
-//
 // Optional: warmest_c (needed, unless the residual CO2 was measured), residual_co2_g_per_l (it follows from the
 // warmest temperature), fermenter_gauge_kpa (0: open, or under an airlock), cold_crash (open), crash_c (needed
 // with a cold crash that is closed or has CO2 supplied), fermenter_headspace_percent (needed with a closed cold
-// crash), sea_level_kpa (101.325 kPa, the standard atmosphere), sugar (sucrose), sugar_water_percent (only with a
-// custom sugar), sugar_sg (only with a custom sugar), sugar_fermentable_percent (only with a custom sugar),
-// sugar_kind (only with a custom sugar), syrup_water_l (the sugar goes in dry, and its room is left out; counts by
-// the physical basis only), count_syrup (that of the basis), beverage (beer), abv_percent (usual for the drink,
-// and noted), extract_g_per_l (usual for the drink, and noted), fermentable_g_per_l (0 for beer and water, and
-// noted; needed for other drinks with living yeast), yeast (live), basis (handbook), model (that of the basis for
-// the drink), residual_model (that of the basis), yield_percent (that of the basis: 100 by the handbook, 95 by the
-// balance), count_headspace (that of the basis), headspace_percent (4 % of the liquid; counts by the physical
-// basis only), filling_c (the warmest; counts by the physical basis only), room_c (20 °C; counts by the physical
-// basis only), solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
+// crash), altitude_m (needed, unless ambient is given or the residual CO2 was measured), ambient_kpa (needed,
+// unless altitude is given or the residual CO2 was measured), sea_level_kpa (101.325 kPa, the standard
+// atmosphere), sugar (sucrose), sugar_water_percent (only with a custom sugar), sugar_sg (only with a custom
+// sugar), sugar_fermentable_percent (only with a custom sugar), sugar_kind (only with a custom sugar),
+// syrup_water_l (the sugar goes in dry, and its room is left out; counts by the physical basis only), count_syrup
+// (that of the basis), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for
+// the drink, and noted), fermentable_g_per_l (0 for beer and water, and noted; needed for other drinks with living
+// yeast), yeast (live), basis (handbook), model (that of the basis for the drink), residual_model (that of the
+// basis), yield_percent (that of the basis: 100 by the handbook, 95 by the balance), count_headspace (that of the
+// basis), headspace_percent (4 % of the liquid; counts by the physical basis only), filling_c (the warmest; counts
+// by the physical basis only), room_c (20 °C; counts by the physical basis only), solubility_multiplier (1),
+// residual_multiplier (1), yield_multiplier (1).
 int32_t carb_priming_sugar(const struct carb_inputs *inputs,
                            struct carb_priming_sugar_result *result,
                            struct carb_error *error);
@@ -1116,21 +1117,21 @@ int32_t carb_priming_sugar_n(const struct carb_inputs *inputs,
 //
 // Required: mass_g, packaged_l.
 //
-// One of: altitude_m, ambient_kpa.
-//
 // Optional: warmest_c (needed, unless the residual CO2 was measured), residual_co2_g_per_l (it follows from the
 // warmest temperature), fermenter_gauge_kpa (0: open, or under an airlock), cold_crash (open), crash_c (needed
 // with a cold crash that is closed or has CO2 supplied), fermenter_headspace_percent (needed with a closed cold
-// crash), sea_level_kpa (101.325 kPa, the standard atmosphere), sugar (sucrose), sugar_water_percent (only with a
-// custom sugar), sugar_sg (only with a custom sugar), sugar_fermentable_percent (only with a custom sugar),
-// sugar_kind (only with a custom sugar), syrup_water_l (the sugar goes in dry, and its room is left out; counts by
-// the physical basis only), count_syrup (that of the basis), beverage (beer), abv_percent (usual for the drink,
-// and noted), extract_g_per_l (usual for the drink, and noted), fermentable_g_per_l (0 for beer and water, and
-// noted; needed for other drinks with living yeast), yeast (live), basis (handbook), model (that of the basis for
-// the drink), residual_model (that of the basis), yield_percent (that of the basis: 100 by the handbook, 95 by the
-// balance), count_headspace (that of the basis), headspace_percent (4 % of the liquid; counts by the physical
-// basis only), filling_c (the warmest; counts by the physical basis only), room_c (20 °C; counts by the physical
-// basis only), solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
+// crash), altitude_m (needed, unless ambient is given or the residual CO2 was measured), ambient_kpa (needed,
+// unless altitude is given or the residual CO2 was measured), sea_level_kpa (101.325 kPa, the standard
+// atmosphere), sugar (sucrose), sugar_water_percent (only with a custom sugar), sugar_sg (only with a custom
+// sugar), sugar_fermentable_percent (only with a custom sugar), sugar_kind (only with a custom sugar),
+// syrup_water_l (the sugar goes in dry, and its room is left out; counts by the physical basis only), count_syrup
+// (that of the basis), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for
+// the drink, and noted), fermentable_g_per_l (0 for beer and water, and noted; needed for other drinks with living
+// yeast), yeast (live), basis (handbook), model (that of the basis for the drink), residual_model (that of the
+// basis), yield_percent (that of the basis: 100 by the handbook, 95 by the balance), count_headspace (that of the
+// basis), headspace_percent (4 % of the liquid; counts by the physical basis only), filling_c (the warmest; counts
+// by the physical basis only), room_c (20 °C; counts by the physical basis only), solubility_multiplier (1),
+// residual_multiplier (1), yield_multiplier (1).
 int32_t carb_primed_carbonation(const struct carb_inputs *inputs,
                                 struct carb_primed_carbonation_result *result,
                                 struct carb_error *error);
@@ -1157,20 +1158,19 @@ int32_t carb_primed_carbonation_n(const struct carb_inputs *inputs,
 //
 // One of: wort_original_sg, wort_original_plato.
 //
-// One of: altitude_m, ambient_kpa.
-//
 // Optional: warmest_c (needed, unless the residual CO2 was measured), wort_current_sg (fresh wort),
 // wort_current_plato (fresh wort), wort_co2_g_per_l (none in fresh wort, what the drink keeps in fermenting one),
 // residual_co2_g_per_l (it follows from the warmest temperature), fermenter_gauge_kpa (0: open, or under an
 // airlock), cold_crash (open), crash_c (needed with a cold crash that is closed or has CO2 supplied),
-// fermenter_headspace_percent (needed with a closed cold crash), sea_level_kpa (101.325 kPa, the standard
-// atmosphere), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the
-// drink, and noted), fermentable_g_per_l (0 for beer and water, and noted; needed for other drinks with living
-// yeast), yeast (live), extract_scale (asbc), basis (handbook), model (that of the basis for the drink),
-// residual_model (that of the basis), yield_percent (that of the basis: 100 by the handbook, 95 by the balance),
-// count_headspace (that of the basis), headspace_percent (4 % of the liquid; counts by the physical basis only),
-// filling_c (the warmest; counts by the physical basis only), room_c (20 °C; counts by the physical basis only),
-// solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
+// fermenter_headspace_percent (needed with a closed cold crash), altitude_m (needed, unless ambient is given or
+// the residual CO2 was measured), ambient_kpa (needed, unless altitude is given or the residual CO2 was measured),
+// sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual for the drink, and
+// noted), extract_g_per_l (usual for the drink, and noted), fermentable_g_per_l (0 for beer and water, and noted;
+// needed for other drinks with living yeast), yeast (live), extract_scale (asbc), basis (handbook), model (that of
+// the basis for the drink), residual_model (that of the basis), yield_percent (that of the basis: 100 by the
+// handbook, 95 by the balance), count_headspace (that of the basis), headspace_percent (4 % of the liquid; counts
+// by the physical basis only), filling_c (the warmest; counts by the physical basis only), room_c (20 °C; counts
+// by the physical basis only), solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
 int32_t carb_priming_wort(const struct carb_inputs *inputs,
                           struct carb_priming_wort_result *result,
                           struct carb_error *error);

@@ -588,7 +588,7 @@ pub struct carb_inputs {
     pub syrup_water_l: f64,
     /// temperature at which the sugar has to stay dissolved; °C, 0 to 100
     pub dissolving_c: f64,
-    /// mass of priming sugar, as sold; g, 0 to 1000000000
+    /// mass of sugar, or of what is added, as sold; g, 0 to 1000000000
     pub mass_g: f64,
     /// CO2 that the priming wort holds: none in fresh wort, about saturation in fermenting beer; g/L, 0 to 30
     pub wort_co2_g_per_l: f64,
@@ -606,7 +606,8 @@ pub struct carb_inputs {
     pub expected_attenuation_percent: f64,
     /// pressure above the air outside for which the maker rates the bottle; kPa, 0 to 3000
     pub rating_gauge_kpa: f64,
-    /// time; h, 0 to 44444.4444
+    /// time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h, 0 to
+    /// 44444.4444
     pub time_h: f64,
     /// living yeast in the drink; million/mL, 0 to 1000
     pub yeast_million_per_ml: f64,
@@ -907,7 +908,7 @@ pub struct carb_priming_sugar_result {
     pub danger: i32,
     /// how many cautions there are, notes included; carb_json tells them
     pub caution_count: i32,
-    /// mass of priming sugar, as sold; g
+    /// mass of sugar, or of what is added, as sold; g
     pub mass_g: f64,
     /// sugar or other addition, as sold, per litre of drink; g/L
     pub dose_g_per_l: f64,
@@ -929,21 +930,21 @@ static PRIMING_SUGAR: Shape = Shape {
 ///
 /// Required: co2_g_per_l, packaged_l.
 ///
-/// One of: altitude_m, ambient_kpa.
-///
 /// Optional: warmest_c (needed, unless the residual CO2 was measured), residual_co2_g_per_l (it follows from the
 /// warmest temperature), fermenter_gauge_kpa (0: open, or under an airlock), cold_crash (open), crash_c (needed
 /// with a cold crash that is closed or has CO2 supplied), fermenter_headspace_percent (needed with a closed cold
-/// crash), sea_level_kpa (101.325 kPa, the standard atmosphere), sugar (sucrose), sugar_water_percent (only with a
-/// custom sugar), sugar_sg (only with a custom sugar), sugar_fermentable_percent (only with a custom sugar),
-/// sugar_kind (only with a custom sugar), syrup_water_l (the sugar goes in dry, and its room is left out; counts by
-/// the physical basis only), count_syrup (that of the basis), beverage (beer), abv_percent (usual for the drink,
-/// and noted), extract_g_per_l (usual for the drink, and noted), fermentable_g_per_l (0 for beer and water, and
-/// noted; needed for other drinks with living yeast), yeast (live), basis (handbook), model (that of the basis for
-/// the drink), residual_model (that of the basis), yield_percent (that of the basis: 100 by the handbook, 95 by the
-/// balance), count_headspace (that of the basis), headspace_percent (4 % of the liquid; counts by the physical
-/// basis only), filling_c (the warmest; counts by the physical basis only), room_c (20 °C; counts by the physical
-/// basis only), solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
+/// crash), altitude_m (needed, unless ambient is given or the residual CO2 was measured), ambient_kpa (needed,
+/// unless altitude is given or the residual CO2 was measured), sea_level_kpa (101.325 kPa, the standard
+/// atmosphere), sugar (sucrose), sugar_water_percent (only with a custom sugar), sugar_sg (only with a custom
+/// sugar), sugar_fermentable_percent (only with a custom sugar), sugar_kind (only with a custom sugar),
+/// syrup_water_l (the sugar goes in dry, and its room is left out; counts by the physical basis only), count_syrup
+/// (that of the basis), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for
+/// the drink, and noted), fermentable_g_per_l (0 for beer and water, and noted; needed for other drinks with living
+/// yeast), yeast (live), basis (handbook), model (that of the basis for the drink), residual_model (that of the
+/// basis), yield_percent (that of the basis: 100 by the handbook, 95 by the balance), count_headspace (that of the
+/// basis), headspace_percent (4 % of the liquid; counts by the physical basis only), filling_c (the warmest; counts
+/// by the physical basis only), room_c (20 °C; counts by the physical basis only), solubility_multiplier (1),
+/// residual_multiplier (1), yield_multiplier (1).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_priming_sugar(
     inputs: *const carb_inputs,
@@ -1013,21 +1014,21 @@ static PRIMED_CARBONATION: Shape = Shape {
 ///
 /// Required: mass_g, packaged_l.
 ///
-/// One of: altitude_m, ambient_kpa.
-///
 /// Optional: warmest_c (needed, unless the residual CO2 was measured), residual_co2_g_per_l (it follows from the
 /// warmest temperature), fermenter_gauge_kpa (0: open, or under an airlock), cold_crash (open), crash_c (needed
 /// with a cold crash that is closed or has CO2 supplied), fermenter_headspace_percent (needed with a closed cold
-/// crash), sea_level_kpa (101.325 kPa, the standard atmosphere), sugar (sucrose), sugar_water_percent (only with a
-/// custom sugar), sugar_sg (only with a custom sugar), sugar_fermentable_percent (only with a custom sugar),
-/// sugar_kind (only with a custom sugar), syrup_water_l (the sugar goes in dry, and its room is left out; counts by
-/// the physical basis only), count_syrup (that of the basis), beverage (beer), abv_percent (usual for the drink,
-/// and noted), extract_g_per_l (usual for the drink, and noted), fermentable_g_per_l (0 for beer and water, and
-/// noted; needed for other drinks with living yeast), yeast (live), basis (handbook), model (that of the basis for
-/// the drink), residual_model (that of the basis), yield_percent (that of the basis: 100 by the handbook, 95 by the
-/// balance), count_headspace (that of the basis), headspace_percent (4 % of the liquid; counts by the physical
-/// basis only), filling_c (the warmest; counts by the physical basis only), room_c (20 °C; counts by the physical
-/// basis only), solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
+/// crash), altitude_m (needed, unless ambient is given or the residual CO2 was measured), ambient_kpa (needed,
+/// unless altitude is given or the residual CO2 was measured), sea_level_kpa (101.325 kPa, the standard
+/// atmosphere), sugar (sucrose), sugar_water_percent (only with a custom sugar), sugar_sg (only with a custom
+/// sugar), sugar_fermentable_percent (only with a custom sugar), sugar_kind (only with a custom sugar),
+/// syrup_water_l (the sugar goes in dry, and its room is left out; counts by the physical basis only), count_syrup
+/// (that of the basis), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for
+/// the drink, and noted), fermentable_g_per_l (0 for beer and water, and noted; needed for other drinks with living
+/// yeast), yeast (live), basis (handbook), model (that of the basis for the drink), residual_model (that of the
+/// basis), yield_percent (that of the basis: 100 by the handbook, 95 by the balance), count_headspace (that of the
+/// basis), headspace_percent (4 % of the liquid; counts by the physical basis only), filling_c (the warmest; counts
+/// by the physical basis only), room_c (20 °C; counts by the physical basis only), solubility_multiplier (1),
+/// residual_multiplier (1), yield_multiplier (1).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_primed_carbonation(
     inputs: *const carb_inputs,
@@ -1097,20 +1098,19 @@ static PRIMING_WORT: Shape = Shape {
 ///
 /// One of: wort_original_sg, wort_original_plato.
 ///
-/// One of: altitude_m, ambient_kpa.
-///
 /// Optional: warmest_c (needed, unless the residual CO2 was measured), wort_current_sg (fresh wort),
 /// wort_current_plato (fresh wort), wort_co2_g_per_l (none in fresh wort, what the drink keeps in fermenting one),
 /// residual_co2_g_per_l (it follows from the warmest temperature), fermenter_gauge_kpa (0: open, or under an
 /// airlock), cold_crash (open), crash_c (needed with a cold crash that is closed or has CO2 supplied),
-/// fermenter_headspace_percent (needed with a closed cold crash), sea_level_kpa (101.325 kPa, the standard
-/// atmosphere), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the
-/// drink, and noted), fermentable_g_per_l (0 for beer and water, and noted; needed for other drinks with living
-/// yeast), yeast (live), extract_scale (asbc), basis (handbook), model (that of the basis for the drink),
-/// residual_model (that of the basis), yield_percent (that of the basis: 100 by the handbook, 95 by the balance),
-/// count_headspace (that of the basis), headspace_percent (4 % of the liquid; counts by the physical basis only),
-/// filling_c (the warmest; counts by the physical basis only), room_c (20 °C; counts by the physical basis only),
-/// solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
+/// fermenter_headspace_percent (needed with a closed cold crash), altitude_m (needed, unless ambient is given or
+/// the residual CO2 was measured), ambient_kpa (needed, unless altitude is given or the residual CO2 was measured),
+/// sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual for the drink, and
+/// noted), extract_g_per_l (usual for the drink, and noted), fermentable_g_per_l (0 for beer and water, and noted;
+/// needed for other drinks with living yeast), yeast (live), extract_scale (asbc), basis (handbook), model (that of
+/// the basis for the drink), residual_model (that of the basis), yield_percent (that of the basis: 100 by the
+/// handbook, 95 by the balance), count_headspace (that of the basis), headspace_percent (4 % of the liquid; counts
+/// by the physical basis only), filling_c (the warmest; counts by the physical basis only), room_c (20 °C; counts
+/// by the physical basis only), solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_priming_wort(
     inputs: *const carb_inputs,
@@ -1458,11 +1458,11 @@ pub struct carb_conditioning_time_result {
     pub danger: i32,
     /// how many cautions there are, notes included; carb_json tells them
     pub caution_count: i32,
-    /// expected: time; h
+    /// expected: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
     pub expected_time_h: f64,
-    /// least: time; h
+    /// least: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
     pub least_time_h: f64,
-    /// most: time; h
+    /// most: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
     pub most_time_h: f64,
 }
 
@@ -1529,7 +1529,7 @@ pub struct carb_reyeasting_result {
     pub danger: i32,
     /// how many cautions there are, notes included; carb_json tells them
     pub caution_count: i32,
-    /// dry_yeast: mass of priming sugar, as sold; g
+    /// dry_yeast: mass of sugar, or of what is added, as sold; g
     pub dry_yeast_mass_g: f64,
 }
 

@@ -5,8 +5,9 @@
 use carb_core::Error;
 use carb_core::basis::function::Slices;
 use carb_core::basis::kernel::Series;
+use carb_core::basis::lists::{LISTS, ROWS_WANTED, not_taken};
 use carb_core::basis::request::{Raw, Value, choices};
-use carb_core::basis::{Function, Request, Values};
+use carb_core::basis::{Function, List, Refusal, Request, Values};
 use carb_core::evidence::NoSteps;
 use carb_core::evidence::caution::CAUTIONS;
 use carb_core::plan::json;
@@ -16,7 +17,8 @@ use numpy::{PyArray1, PyReadonlyArray1};
 use pyo3::exceptions::{PyRuntimeError, PyValueError};
 use pyo3::prelude::*;
 use pyo3::sync::PyOnceLock;
-use pyo3::types::{PyBool, PyDict, PyString, PyType};
+use pyo3::types::{PyDict, PyList, PyString, PyType};
+use std::borrow::Cow;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
 /// Runs what the core does; a panic, which would be a defect of the core, becomes a `RuntimeError`.
@@ -26,14 +28,19 @@ fn guarded<T>(work: impl FnOnce() -> T) -> PyResult<T> {
 }
 
 /// Runs what the core does; its error becomes a `carb.CarbError`.
-fn core<T>(py: Python<'_>, work: impl FnOnce() -> Result<T, Error>) -> PyResult<T> {
-    guarded(work)?.map_err(|error| raised(py, &error))
+fn core<T, E: Into<Refusal>>(py: Python<'_>, work: impl FnOnce() -> Result<T, E>) -> PyResult<T> {
+    guarded(work)?.map_err(|error| raised(py, error))
 }
 
-fn raised(py: Python<'_>, error: &Error) -> PyErr {
+fn raised(py: Python<'_>, refused: impl Into<Refusal>) -> PyErr {
     static CLASS: PyOnceLock<Py<PyType>> = PyOnceLock::new();
+    let refusal: Refusal = refused.into();
+    let error = &refusal.error;
     let (low, high) = error.limits().unzip();
-    let parts = (error.to_string(), error.code(), error.parameter().as_str().to_owned(), error.value(), low, high);
+    let (list, row) = refusal.place.unzip();
+    let element: Option<usize> = None;
+    let at = error.parameter().as_str().to_owned();
+    let parts = (refusal.to_string(), error.code(), at, error.value(), low, high, element, list, row);
     match CLASS.import(py, "carb._errors", "CarbError").and_then(|class| class.call1(parts)) {
         Ok(instance) => PyErr::from_value(instance),
         Err(failed) => failed,
@@ -46,29 +53,72 @@ fn named(function: &str) -> PyResult<&'static Function> {
 
 /// The name that `text` spells; the core's error says what was meant.
 fn known(py: Python<'_>, text: &str) -> PyResult<Name> {
-    Request::name(text).map_err(|error| raised(py, &error))
+    Request::name(text).map_err(|error| raised(py, error))
 }
 
-/// Reads names and values. `None` means that nothing was given.
-fn read(given: &Bound<'_, PyDict>) -> PyResult<Request> {
-    let mut request = Request::new();
-    for (name, value) in given.iter() {
-        let name = name.cast::<PyString>()?.to_str()?;
-        let result = if value.is_none() {
-            known(given.py(), name).map(|_| ())?;
-            continue;
-        } else if let Ok(flag) = value.cast::<PyBool>() {
-            request.set(name, Raw::Flag(flag.is_true()))
-        } else if let Ok(text) = value.cast::<PyString>() {
-            request.set(name, Raw::Text(text.to_str()?))
-        } else if let Ok(number) = value.extract::<f64>() {
-            request.set(name, Raw::Number(number))
-        } else {
-            request.set(name, Raw::Other)
-        };
-        result.map_err(|error| raised(given.py(), &error))?;
+/// A key of a mapping. What is no text is no name either, and the core's error says so.
+fn spelled(key: &Bound<'_, PyAny>) -> PyResult<String> {
+    Ok(key.str()?.to_string_lossy().into_owned())
+}
+
+/// Sets a value by its name.
+fn set(request: &mut Request, name: &str, value: &Bound<'_, PyAny>) -> Result<(), Error> {
+    if value.is_none() {
+        // Nothing was given, but under a name that there is.
+        Request::name(name).map(|_| ())
+    } else if let Ok(flag) = value.extract::<bool>() {
+        request.set(name, Raw::Flag(flag))
+    } else if let Ok(text) = value.cast::<PyString>() {
+        let text: Cow<'_, str> = text.to_string_lossy();
+        request.set(name, Raw::Text(&text))
+    } else if let Ok(number) = value.extract::<f64>() {
+        request.set(name, Raw::Number(number))
+    } else {
+        request.set(name, Raw::Other)
     }
-    Ok(request)
+}
+
+/// The rows of a list: a `list` of `dict`s.
+fn read_rows(list: &'static List, value: &Bound<'_, PyAny>) -> PyResult<Vec<Request>> {
+    let py = value.py();
+    let wrong = Error::WrongList { list: list.name, advice: ROWS_WANTED };
+    let Ok(given) = value.cast::<PyList>() else { return Err(raised(py, wrong)) };
+    let mut rows = Vec::new();
+    for (at, row) in given.iter().enumerate() {
+        let placed = |error: Error| raised(py, Refusal { error, place: Some((list.name, at + 1)) });
+        let Ok(cells) = row.cast::<PyDict>() else { return Err(raised(py, wrong)) };
+        let mut request = Request::new();
+        for (name, cell) in cells.iter() {
+            let columns = list.columns.iter().map(|column| column.key);
+            set(&mut request, &spelled(&name)?, &cell).map_err(|error| placed(error.nearest_of(columns)))?;
+        }
+        rows.push(request);
+    }
+    Ok(rows)
+}
+
+/// The lists of a request that were given, with their rows.
+type Given = Vec<(&'static List, Vec<Request>)>;
+
+/// Reads names and values, and lists where they are taken. `None` means that nothing was given.
+fn read_with(given: &Bound<'_, PyDict>, take: bool) -> PyResult<(Request, Given)> {
+    let (mut request, mut lists) = (Request::new(), Given::new());
+    for (name, value) in given.iter() {
+        let name = spelled(&name)?;
+        match LISTS.iter().find(|list| list.name == name) {
+            Some(_) if value.is_none() => {}
+            Some(list) if take => lists.push((list, read_rows(list, &value)?)),
+            Some(list) => return Err(raised(given.py(), not_taken(list))),
+            None => set(&mut request, &name, &value).map_err(|error| raised(given.py(), error))?,
+        }
+    }
+    lists.sort_by_key(|(list, _)| LISTS.iter().position(|known| known.name == list.name));
+    Ok((request, lists))
+}
+
+/// Reads names and values of a function that takes no lists.
+fn read(given: &Bound<'_, PyDict>) -> PyResult<Request> {
+    Ok(read_with(given, false)?.0)
 }
 
 /// Names and values as they were given, in the order of the vocabulary.
@@ -153,17 +203,31 @@ fn each<'py>(
     let (mut out, mut status) = (vec![0.0; count], vec![0; count]);
     let slices = Slices { series: &series, which, unit, out: &mut out, status: &mut status };
     let result = py.detach(|| guarded(|| function.each(&request, slices)))?;
-    result.map_err(|error| raised(py, &error))?;
+    result.map_err(|error| raised(py, error))?;
     Ok((PyArray1::from_vec(py, out), PyArray1::from_vec(py, status)))
 }
 
-/// Checks names and values without answering, and gives them back in the order of the vocabulary.
+/// Checks names and values without answering, and gives them back in the order of the vocabulary; lists, where they are
+/// taken, behind them.
 #[pyfunction]
-fn request<'py>(py: Python<'py>, given: &Bound<'py, PyDict>) -> PyResult<Bound<'py, PyDict>> {
-    echo(py, &read(given)?)
+#[pyo3(signature = (given, lists=true))]
+fn request<'py>(py: Python<'py>, given: &Bound<'py, PyDict>, lists: bool) -> PyResult<Bound<'py, PyDict>> {
+    let (request, given) = read_with(given, lists)?;
+    let all = echo(py, &request)?;
+    for (list, rows) in given {
+        let rows: Vec<_> = rows.iter().map(|row| echo(py, row)).collect::<PyResult<_>>()?;
+        all.set_item(list.name, rows)?;
+    }
+    Ok(all)
 }
 
-/// Answers a request in JSON: a function's, or that of `plan`.
+/// The names of the lists that a request may hold.
+#[pyfunction]
+fn lists() -> Vec<&'static str> {
+    LISTS.iter().map(|list| list.name).collect()
+}
+
+/// Answers a request in JSON: that of a function, of a table, or of a job.
 #[pyfunction(name = "json")]
 fn json_text(function: &str, text: &str) -> PyResult<String> {
     guarded(|| json::answer_text(function, text))
@@ -172,7 +236,13 @@ fn json_text(function: &str, text: &str) -> PyResult<String> {
 /// The page of a plan.
 #[pyfunction]
 fn plan_page(py: Python<'_>, text: &str) -> PyResult<String> {
-    core(py, || Ok(json::plan_of(text)?.to_text()))
+    core(py, || json::plan_of(text).map(|plan| plan.to_text()))
+}
+
+/// The page of a bottling.
+#[pyfunction]
+fn bottling_page(py: Python<'_>, text: &str) -> PyResult<String> {
+    core(py, || json::bottling_of(text).map(|bottling| bottling.to_text()))
 }
 
 /// The functions of the library, their inputs and outputs, as JSON.
@@ -196,7 +266,9 @@ fn caution_codes() -> Vec<(&'static str, &'static str, Option<u8>)> {
 #[pymodule(name = "_carb")]
 mod native {
     #[pymodule_export]
-    use super::{Record, answer, caution_codes, codes, each, json_text, plan_page, request, tables};
+    use super::{
+        Record, answer, bottling_page, caution_codes, codes, each, json_text, lists, plan_page, request, tables,
+    };
 
     #[pymodule_export]
     #[allow(non_upper_case_globals)]

@@ -23,9 +23,17 @@ def given(inputs: str) -> dict[str, Any]:
     def value(text: str) -> Any:
         if text in ("true", "false"):
             return text == "true"
+        if text.startswith("["):
+            return json.loads(text)
         return float(text) if NUMBER.fullmatch(text) else text
 
     return {name: value(text) for name, _, text in (pair.partition("=") for pair in inputs.split(";")) if name}
+
+
+def names_of(entry: dict[str, Any]) -> list[str]:
+    """The names that a function, a table or a job takes, its lists behind them."""
+    inputs = [name for known in entry["inputs"] for name in known["names"]]
+    return inputs + [rows["name"] for rows in entry.get("lists", ())]
 
 
 def pick(result: Any, name: str) -> Any:

@@ -137,14 +137,20 @@ def test_command_line(tmp_path):
     def run(*arguments):
         return subprocess.run([sys.executable, "-m", "carb", *arguments], capture_output=True, check=False)
 
-    page = run("plan", str(HARBOUR))
-    assert page.stdout.decode() == carb.plan(HARBOUR.read_text(encoding="utf-8")).page()
-    assert page.returncode == 0
-    bomb = tmp_path / "bomb.json"
-    bomb.write_text(json.dumps({"carb": 1, **BATCH, "volumes": 4.5}))
-    assert run("plan", str(bomb)).returncode == 1
-    bomb.write_text("{}")
-    assert run("plan", str(bomb)).returncode == run("plan", "nowhere.json").returncode == 2
+    page, day = run("plan", str(HARBOUR)), carb.plan(HARBOUR.read_text(encoding="utf-8"))
+    assert (page.stdout.decode(), page.returncode) == (day.page(), int(day.danger))
+    file = tmp_path / "request.json"
+    for kind in (carb.Plan, carb.Bottling):
+        for request, code in ((BATCH, 0), ({**BATCH, "volumes": 4.5}, 1), ({"title": "nothing else"}, 2)):
+            text = json.dumps({"carb": 1, **request})
+            file.write_text(text)
+            page = run(kind.job, str(file))
+            assert (page.stdout.decode(), page.returncode) == (kind(text).page(), code)
+        file.write_text(json.dumps({"carb": 1, **BATCH, "bottles": [{"bottle_ml": 500}]}))
+        refused = run(kind.job, str(file))
+        assert refused.returncode == 2 and "in row 1 of bottles: count" in refused.stderr.decode()
+        file.write_text("{}")
+        assert run(kind.job, str(file)).returncode == run(kind.job, "nowhere.json").returncode == 2
     assert run("version").stdout.decode().strip() == carb.__version__
 
 

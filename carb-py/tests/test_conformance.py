@@ -9,6 +9,7 @@ import numpy as np
 import pytest
 from shared import ROOT, arrays, call, given, pick
 
+JOBS = {"plan": (carb.plan, carb.plan), "bottling": (lambda given: carb.bottling(**given), carb.Bottling)}
 FILE = ROOT / "tests" / "conformance" / "cases.tsv"
 
 pytestmark = pytest.mark.filterwarnings("ignore::carb.CarbWarning")
@@ -51,7 +52,7 @@ def test_numbers(cases):
         assert value.hex() == wanted.hex()
 
     for case in cases:
-        if case["function"] != "plan":
+        if case["function"] not in JOBS:
             result = answers(case, given(case["inputs"]), check)
             assert result is None or result.to_json() == case["answer_json"]
 
@@ -61,7 +62,7 @@ def test_arrays(cases):
         assert values.tobytes() == np.full(3, wanted).tobytes()
 
     for case in cases:
-        if case["function"] != "plan":
+        if case["function"] not in JOBS:
             inputs = given(case["inputs"])
             varying = arrays(case["function"])
             many = {n: [v] * 3 if n in varying and isinstance(v, float) else v for n, v in inputs.items()}
@@ -69,19 +70,22 @@ def test_arrays(cases):
                 answers(case, many, check)
 
 
-def test_plans(cases):
-    found = [case for case in cases if case["function"] == "plan"]
+@pytest.mark.parametrize("name", JOBS)
+def test_jobs(cases, name):
+    found = [case for case in cases if case["function"] == name]
     assert found
+    by_name, by_text = JOBS[name]
     for case in found:
         answer = json.loads(case["answer_json"])
-        for request in (given(case["inputs"]), case["request_json"]):
+        for ask, request in ((by_name, given(case["inputs"])), (by_text, case["request_json"])):
             if "error" in answer:
                 with pytest.raises(carb.CarbError) as caught:
-                    carb.plan(request)
-                assert caught.value.code == answer["error"]["code"]
-                assert str(caught.value) == answer["error"]["text"]
+                    ask(request)
+                error = caught.value
+                assert (error.code, str(error)) == (answer["error"]["code"], answer["error"]["text"])
+                assert (error.list, error.row) == (answer["error"].get("list"), answer["error"].get("row"))
             else:
-                plan = carb.plan(request)
-                assert plan.to_json() == case["answer_json"]
-                assert plan.danger == answer["danger"]
-                assert plan.page() == str(plan)
+                done = ask(request)
+                assert done.to_json() == case["answer_json"]
+                assert done.danger == answer["danger"]
+                assert done.page() == str(done)

@@ -9,7 +9,7 @@ import pickle
 import carb
 import carb._carb as native
 import pytest
-from shared import TABLES, call, example
+from shared import TABLES, call, example, names_of
 
 STATE = {"volumes": 2.5, "temperature_c": 4}
 
@@ -65,7 +65,7 @@ def test_table(name):
 @pytest.mark.parametrize("name", TABLES)
 def test_signature(name):
     parameters = inspect.signature(getattr(carb, name)).parameters
-    names = [spelling for entry in TABLES[name]["inputs"] for spelling in entry["names"]]
+    names = names_of(TABLES[name])
     assert list(parameters) == [*names, "unknown"]
     assert all(parameters[spelling].kind is inspect.Parameter.KEYWORD_ONLY for spelling in names)
     assert all(spelling in inspect.getdoc(getattr(carb, name)) for spelling in names)
@@ -101,6 +101,9 @@ def test_nobody_changes_a_table():
     sugars.to_dict()["name"].clear()
     sugars.request["volumes"] = 2.5
     assert sugars.to_json() == before and sugars["honey"] and sugars.request == {}
+    crates = carb.fill_list(**example("fill_list"))
+    crates.request["bottles"][0]["count"] = 0
+    assert crates.request == example("fill_list")
 
 
 def test_at():

@@ -13,6 +13,14 @@ here = carb.at(altitude_m=240, beverage="cider")
 dose: float = here.priming_sugar(volumes=2.4, warmest_c=20.5, packaged_l=19.2, fermentable_g_per_l=0).mass_g
 some: NDArray[np.float64] = here.residual_co2(warmest_c=[18, 20]).volumes
 day: carb.Plan = here.plan({"volumes": 2.4})
+batch: carb.Bottling = carb.bottling(
+    packaged_l=19.2, volumes=2.4, warmest_c=20.5, altitude_m=240, bottles=[{"bottle_ml": 500, "count": 40}]
+)
+columns: carb.Bottling = here.bottling(packaged_l=19.2, bottles={"bottle_ml": [500, 330], "count": np.array([24, 30])})
+said: list[str] = [batch.page(), batch.to_json(), *batch.to_dict()] + [str(batch.danger)]
+spells = ({"temperature_c": 21, "time_d": 5}, {"temperature_c": 14.5, "time_d": 30})
+days: carb.Table = carb.conditioning_days(history=spells, room_c=20)
+crates: carb.Table = carb.at(bottles=[{"bottle_ml": 500, "count": 40}]).fill_list(packaged_l=10)
 models: carb.Table = here.solubility_models(volumes=2.5, temperature_c=4, basis="physical")
 names: tuple[str, ...] = carb.fermentables().columns + tuple(row.model for row in models)
 count: int = len(models) + len(models[:2]) + len(carb.sweeteners()["lactose"])
@@ -29,6 +37,13 @@ keg.gauge_atm  # type: ignore[attr-defined]
 keg.worst  # type: ignore[attr-defined]
 carb.solubility_models(volumes=2.5, tempertaure_c=4)  # type: ignore[call-arg]
 carb.solubility_models(volumes=[2.4, 2.5], temperature_c=4)  # type: ignore[arg-type]
+carb.bottling(packagd_l=19.2)  # type: ignore[call-arg]
+carb.bottling(bottles=[500, 330])  # type: ignore[list-item]
+carb.bottling(bottles=40)  # type: ignore[arg-type]
+carb.bottling(fill_order="any")  # type: ignore[arg-type]
+here.bottling(serving_c=4)  # type: ignore[call-arg]
+batch.danger = False  # type: ignore[misc]
+carb.fill_list(history=spells)  # type: ignore[call-arg]
 carb.fermentables(sugar="honey")  # type: ignore[call-arg]
 models["name"] = 1  # type: ignore[index]
 keg.working("html")  # type: ignore[arg-type]

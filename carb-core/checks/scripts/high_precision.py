@@ -33,6 +33,8 @@ SCALE = {
     "g": mpf(1), "kg": mpf(1000), "oz": mpf("28.349523125"), "lb": mpf("453.59237"),  # to grams
     "m": mpf(1), "ft": mpf("0.3048"), "percent": mpf(1), "multiplier": mpf(1), "sg": mpf(1), "plato": mpf(1),
     "kg_per_m3": mpf(1), "pa_s": mpf(1), "mpa_s": mpf("0.001"), "cp": mpf("0.001"), "m2_per_s": mpf(1),
+    "d": mpf(1), "h": mpf(1) / 24, "min": mpf(1) / 1440,  # to days
+    "million_per_ml": mpf(1),
 }
 
 
@@ -164,16 +166,28 @@ for name, high in SWEETENERS.items():
     HIGHEST[name] = high
 
 
+WATER = {  # grams in a gram as sold, of those sugars whose syrups are asked for
+    "dextrose_monohydrate": 1 - HEXOSE / MONOHYDRATE, "dextrose_anhydrous": "0", "sucrose": "0",
+    "dry_malt_extract": "0.03", "honey": "0.172", "maple_syrup": "0.3239", "table_sugar": "0.0002",
+    "brown_sugar": "0.0134", "maple_sugar": "0.08", "invert_syrup": "0.23", "molasses": "0.2187", "apple_juice": "0.8824",
+    "corn_syrup_42": "0.20", "corn_syrup_63": "0.18",
+}
+
+
+def custom_dry(request):
+    """Dry matter in a gram of a sugar of one's own."""
+    if "sugar_sg" not in request:
+        return 1 - mpf(request.get("sugar_water_percent", 0)) / 100
+    # A litre of water and of sugar that takes 0.6146 + 0.0182 w litres a kilogram, w its share: solved for w.
+    water = 1 / mpf("0.9982")
+    missing = water * (1 - 1 / mpf(request["sugar_sg"]))
+    a, b = mpf("0.0182"), water - mpf("0.6146")
+    return (b - mpmath.sqrt(b**2 - 4 * a * missing)) / (2 * a)
+
+
 def custom(request):
     """A sugar of one's own: hexose, disaccharide, trisaccharide in a gram."""
-    dry = 1 - mpf(request.get("sugar_water_percent", 0)) / 100
-    if "sugar_sg" in request:
-        # A litre of water and of sugar that takes 0.6146 + 0.0182 w litres a kilogram, w its share: solved for w.
-        water = 1 / mpf("0.9982")
-        missing = water * (1 - 1 / mpf(request["sugar_sg"]))
-        a, b = mpf("0.0182"), water - mpf("0.6146")
-        dry = (b - mpmath.sqrt(b**2 - 4 * a * missing)) / (2 * a)
-    share = dry * mpf(request["sugar_fermentable_percent"]) / 100
+    share = custom_dry(request) * mpf(request["sugar_fermentable_percent"]) / 100
     kinds = ("hexose", "disaccharide", "trisaccharide")
     return tuple(share if kind == request["sugar_kind"] else mpf(0) for kind in kinds)
 
@@ -360,16 +374,41 @@ def keg_pressure(request):
     return {"gauge": total - request.ambient(), "abs": total}
 
 
-def residual(request, basis):
-    t, ambient = request.temperature("warmest"), request.ambient()
+def left_under(request, basis, pressure, t):
+    """CO2 that is left in the drink at a temperature and a pressure, as the model of the residual has it."""
     if request.get("residual_model", "table" if basis == "handbook" else "equilibrium") == "table":
-        f = min(t * 9 / 5 - mpf("459.67"), mpf(86))
+        f = max(mpf(32), min(t * 9 / 5 - mpf("459.67"), mpf(86)))
         table = mpf("3.0378") - mpf("0.050062") * f + mpf("0.00026555") * f**2
-        return request.factor("residual") * table * ambient / ATM * VOLUME
-    return request.factor("residual") * max(mpf(0), Drink(request, basis).under(ambient, t))
+        return request.factor("residual") * table * pressure / ATM * VOLUME
+    return request.factor("residual") * max(mpf(0), Drink(request, basis).under(pressure, t))
+
+
+def residual(request, basis):
+    measured = request.quantity("residual", ("volumes", "co2_g_per_l"))
+    if measured is not None:
+        return measured
+    t, crash = request.temperature("warmest"), request.get("cold_crash", "open")
+    pressure = request.pressure("fermenter_gauge", mpf(0)) + request.ambient()
+    if crash == "open":
+        return left_under(request, basis, pressure, t)
+    cold = request.temperature("crash")
+    if crash == "co2_supplied":
+        return left_under(request, basis, pressure, cold)
+    left = left_under(request, basis, pressure, t)
+    headspace = mpf(request["fermenter_headspace_percent"])
+    if headspace == 0:
+        return left
+    # Drink and gas keep their CO2 between them: what the drink's own solubility makes of it is the gain, in proportion.
+    drink, p = Drink(request, basis), pressure - vapour_pressure(t)
+    before = drink.dissolved(p, 0, t)
+    held = content(before, p, t, t, headspace)
+    chilled = solve(lambda p: content(drink.dissolved(p, 0, cold), p, cold, t, headspace), held)
+    return left * drink.dissolved(chilled, 0, cold) / before
 
 
 def residual_co2(request):
+    if request.get("cold_crash", "open") != "open" and request.temperature("crash") > request.temperature("warmest"):
+        return None
     return {"": residual(request, request.get("basis", "handbook"))}
 
 
@@ -384,19 +423,167 @@ def content(dissolved, p, t, filling, headspace):
     return dissolved * v + gas_density(p, t) * (1 + headspace / 100 - v)
 
 
+VOLUMES_OF = ("l", "ml", "us_gal", "imp_gal")
+
+
+class Bottled:
+    """A drink that is primed: what it holds, and the bottle in which it is conditioned."""
+
+    def __init__(self, request):
+        basis = request.get("basis", "handbook")
+        self.drink, self.packaged = Drink(request, basis), request.quantity("packaged", VOLUMES_OF)
+        self.real, self.residual = real_yield(request, basis), residual(request, basis)
+        self.own = disaccharide_yield() * self.real * self.drink.fermentable
+        counts = "true" if basis == "physical" else "false"
+        self.counted = request.get("count_headspace", counts) == "true"
+        self.room = request.temperature("room", mpf("293.15"))
+        self.filling = request.temperature("filling", request.temperature("warmest", mpf("293.15")))
+        self.headspace = mpf(request.get("headspace_percent", 4))
+        name = request.get("sugar", "sucrose")
+        parts = custom(request) if name == "custom" else (SUGARS | MORE)[name]
+        self.made = sugar_yield(parts, M) * self.real  # g CO2 of a gram
+        self.ethanol = sugar_yield(parts, ETHANOL) * self.real
+        # The syrup thins the drink: its water, and the room of the sugar in it, in litres for a litre and for a gram.
+        self.water, self.takes = mpf(0), mpf(0)
+        given = request.quantity("syrup_water", VOLUMES_OF)
+        if given is not None and request.get("count_syrup", counts) == "true":
+            self.water, self.takes = given / self.packaged, in_solution(water_of(request)) / 1000
+
+    def all_co2(self, p):
+        return content(self.drink.dissolved(p, 0, self.room), p, self.room, self.filling, self.headspace)
+
+    def total(self, dissolved):
+        """CO2 for a litre as filled that leaves so much dissolved."""
+        if not self.counted:
+            return dissolved
+        return self.all_co2(solve(lambda p: self.drink.dissolved(p, 0, self.room), dissolved))
+
+    def dissolved(self, total):
+        if not self.counted:
+            return total
+        return self.drink.dissolved(solve(self.all_co2, total), 0, self.room)
+
+
+def water_of(request):
+    """Water in a gram of the sugar as sold."""
+    name = request.get("sugar", "sucrose")
+    return 1 - custom_dry(request) if name == "custom" else mpf(WATER[name])
+
+
+def in_solution(water):
+    """Millilitres that a gram of product takes in solution."""
+    return mpf("0.62") * (1 - water) + water
+
+
 def priming_sugar(request):
-    basis = request.get("basis", "handbook")
-    drink, wanted = Drink(request, basis), request.carbonation()
-    if request.get("count_headspace", "true" if basis == "physical" else "false") == "true":
-        room = request.temperature("room", mpf("293.15"))
-        p = solve(lambda p: drink.dissolved(p, 0, room), wanted)
-        headspace = mpf(request.get("headspace_percent", 4))
-        wanted = content(wanted, p, room, request.temperature("warmest"), headspace)
-    sugar = sugar_yield(SUGARS[request.get("sugar", "sucrose")], M)
-    real = real_yield(request, basis)
-    own = disaccharide_yield() * real * drink.fermentable
-    dose = (wanted - residual(request, basis) - own) / (sugar * real)
-    return {"dose": dose, "mass": dose * request.quantity("packaged", ("l", "ml", "us_gal", "imp_gal"))}
+    bottled = Bottled(request)
+    # A gram of sugar makes CO2, and room that has to hold the CO2 wanted; so does the water.
+    wanted = bottled.total(request.carbonation())
+    gain = bottled.made - wanted * bottled.takes
+    dose = (wanted * (1 + bottled.water) - bottled.residual - bottled.own) / gain
+    return {"dose": dose, "mass": dose * bottled.packaged} if gain > 0 else None
+
+
+def primed_carbonation(request):
+    bottled = Bottled(request)
+    dose = request.quantity("mass", ("g", "kg", "oz", "lb")) / bottled.packaged
+    grown = 1 + bottled.water + dose * bottled.takes
+    added = dose / grown * bottled.ethanol / mpf("7.8924")
+    return {
+        "": bottled.dissolved((bottled.residual + bottled.own + bottled.made * dose) / grown),
+        "added_abv": added,
+        "abv": bottled.drink.a / grown + added,
+    }
+
+
+def priming_wort(request):
+    """Unfermented wort or fermenting beer: the blend holds what both hold and make."""
+    scale, bottled = request.get("extract_scale", "asbc"), Bottled(request)
+    original_sg, original = request.strength("wort_original", scale)
+    fresh = "wort_current_sg" not in request and "wort_current_plato" not in request
+    sg, now = (original_sg, original) if fresh else request.strength("wort_current", scale)
+    # The real extract at the end is what the limit leaves; Balling's relation tells what a hydrometer shows of it.
+    end = (original * (1 - mpf(request["limit_attenuation_percent"]) / 100) - mpf("0.1808") * original) / mpf("0.8192")
+    ferments = mpf("0.8192") * (now - end) * 10 * WATER_20 * sg
+    held = request.quantity("wort", ("volumes", "co2_g_per_l"), mpf(0) if fresh else bottled.residual)
+    wanted = bottled.total(request.carbonation())
+    gain = disaccharide_yield() * bottled.real * ferments + held - wanted
+    share = (wanted - bottled.residual - bottled.own) / gain
+    if now > original or ferments < 0 or gain <= 0 or not 0 <= share <= 100:
+        return None
+    return {"wort_percent": 100 * share, "wort": share * bottled.packaged}
+
+
+def priming_syrup(request):
+    mass, water = request.quantity("mass", ("g", "kg", "oz", "lb")), water_of(request)
+    name = request.get("sugar", "sucrose")
+    hexose, disaccharide = (custom(request) if name == "custom" else (SUGARS | MORE)[name])[:2]
+    c = request.temperature("dissolving", mpf("293.15")) - mpf("273.15")
+    if water > mpf("0.13") and name not in ("raisins", "dates"):  # a liquid; fruit is none
+        saturated, usual = mpf(100), mpf(0)
+    elif name == "custom":  # it may be maltose, the least soluble
+        c = min(c, mpf(63))
+        saturated = mpf("0.9") * (mpf("34.65") + mpf("0.706") * c - mpf("0.00137") * c**2)
+        usual = 3 * mass / 1000
+    elif hexose > disaccharide:
+        c = min(c, mpf(63))
+        saturated, usual = mpf("34.65") + mpf("0.706") * c - mpf("0.00137") * c**2, 3 * mass / 1000
+    else:
+        saturated, usual = mpf("64.185") + mpf("0.135") * c + mpf("0.000528") * c**2, 3 * mass / 1000
+    given = request.quantity("syrup_water", VOLUMES_OF, usual)
+    least = mass / 1000 * max(mpf(0), (1 - water) * (100 / saturated - 1) - water)
+    if given < least:
+        return None
+    return {
+        "syrup": given + mass / 1000 * in_solution(water),
+        "least_syrup_water": least,
+        "syrup_percent": 100 * mass * (1 - water) / (mass + 1000 * given),
+    }
+
+
+def yeast_rate(t):
+    """The cardinal temperature model of Rosso and others, over its value at 20 degrees; nothing beyond its ends."""
+    least, best, most = mpf("3"), mpf("32.3"), mpf("45.4")
+
+    def model(c):
+        below = (best - least) * ((best - least) * (c - best) - (best - most) * (best + least - 2 * c))
+        return (c - most) * (c - least) ** 2 / below
+
+    c = t - mpf("273.15")
+    return model(c) / model(mpf(20)) if least < c < most else mpf(0)
+
+
+def paces(request):
+    """How fast the yeast is over usual: expected, slow, fast; 1.5 to 2 times slower in strong drinks or with few cells."""
+    cells = request.quantity("yeast", ("million_per_ml",), mpf(1))
+    slow = Drink(request, "handbook").a > 9 or cells < mpf("0.5")
+    spread = mpf("1.5")
+    return (1 / mpf("1.75"), 1 / (spread * 2), spread / mpf("1.5")) if slow else (mpf(1), 1 / spread, spread)
+
+
+TIMES = ("d", "h", "min")
+
+
+def conditioning(request):
+    days = request.quantity("time", TIMES) * yeast_rate(request.temperature("room"))
+    # A day of nothing, then a quarter of what is left a day.
+    made = [100 * (1 - exp(-max(mpf(0), pace * days - 1) / 4)) for pace in paces(request)]
+    return dict(zip(("expected_progress", "least_progress", "most_progress"), made))
+
+
+def conditioning_time(request):
+    progress, rate = mpf(request.get("progress_percent", 95)), yeast_rate(request.temperature("room"))
+    if progress > mpf("99.9") or rate < mpf("0.001"):
+        return None
+    needed = 1 - 4 * log(1 - progress / 100)
+    expected, slow, fast = (needed / (pace * rate) for pace in paces(request))
+    return {"expected_time": expected, "least_time": fast, "most_time": slow}
+
+
+def reyeasting(request):
+    """A gram of dry yeast has 20 thousand million living cells: 5 g to the hectolitre bring a million to the millilitre."""
+    cells = request.quantity("packaged", VOLUMES_OF) * 1000 * request.quantity("yeast", ("million_per_ml",), mpf(1))
+    return {"dry_yeast_mass": cells / 20000}
 
 
 def package_pressure(request):
@@ -504,6 +691,16 @@ def attenuation(request):
     }
 
 
+def final_gravity(request):
+    scale = request.get("extract_scale", "asbc")
+    _, original = request.strength("original", scale)
+    end = original * (1 - mpf(request["expected_attenuation_percent"]) / 100)
+    # Where it would be drier than real extract allows, there is none.
+    if mpf("0.1808") * original + mpf("0.8192") * end < 0:
+        return None
+    return {"final_plato": end, "final_sg": sg_of(end, scale)}
+
+
 def gravity_co2(request):
     scale = request.get("extract_scale", "asbc")
     (sg, current), (_, final) = request.strength("current", scale), request.strength("final", scale)
@@ -576,7 +773,8 @@ def ambient_pressure(request):
 
 FUNCTIONS = {f.__name__: f for f in (
     dissolved_co2, keg_pressure, residual_co2, priming_sugar, package_pressure, package_carbonation, gravity,
-    ambient_pressure, attenuation, gravity_co2, drink_properties, co2_saturation, added_co2
+    ambient_pressure, attenuation, gravity_co2, drink_properties, co2_saturation, added_co2, primed_carbonation,
+    priming_wort, priming_syrup, conditioning, conditioning_time, reyeasting, final_gravity
 )}
 
 # ------------------------------------------------------------------------------------------------ cases
@@ -861,9 +1059,167 @@ def later_cases():
             yield "added_co2", inputs, "expected_co2_g_per_l worst_volumes added_abv_percent"
 
 
+def bottling_cases():
+    """Priming, the drink before it and the bottles after it, from a seed of their own."""
+    rng = Draw(20261125)
+    decimal, air, composition = rng.decimal, rng.air, rng.composition
+
+    def crash(way, warmest):
+        """A cold crash of a drink that was so warm."""
+        if way == "open":
+            return rng.choice(("cold_crash=open", f"cold_crash=open;crash_c={decimal(0, 4, 1)}"))
+        cold = decimal(-1, min(6, warmest), 2)
+        gas = f"fermenter_headspace_percent={decimal(2, 60, 1)}" if way == "closed" else ""
+        return join(f"cold_crash={way}", f"crash_c={cold}", gas)
+
+    def pressure():
+        return rng.choice((f"fermenter_gauge_bar={decimal(0.05, 1.5, 3)}", f"fermenter_gauge_psi={decimal(1, 20, 1)}",
+                           f"fermenter_gauge_kpa={decimal(1, 150, 1)}"))
+
+    def wanted():
+        return rng.choice((f"volumes={decimal(2.2, 3.4)}", f"co2_g_per_l={decimal(4.3, 6.8)}"))
+
+    def packaged():
+        return rng.choice((f"packaged_l={decimal(4, 60, 2)}", f"packaged_us_gal={decimal(1, 15, 2)}"))
+
+    def sweet(kind):
+        return f"fermentable_g_per_l={decimal(0, 1, 2)}" if kind in SWEET else ""
+
+    # What the drink keeps: each cold crash of every drink on both bases, with and without pressure.
+    yield "residual_co2", "warmest_c=20;altitude_m=0;fermenter_gauge_bar=0.8", "volumes co2_g_per_l"
+    yield "residual_co2", "warmest_c=20;altitude_m=0;cold_crash=co2_supplied;crash_c=2", "volumes co2_g_per_l"
+    yield ("residual_co2", "warmest_c=20;altitude_m=0;cold_crash=closed;crash_c=2;fermenter_headspace_percent=25",
+           "volumes co2_g_per_l")
+    yield ("residual_co2", "warmest_c=20;altitude_m=0;cold_crash=closed;crash_c=2;fermenter_headspace_percent=0",
+           "co2_g_per_l")
+    yield "residual_co2", "warmest_f=70;altitude_m=0;cold_crash=co2_supplied;crash_c=-2", "co2_g_per_l"
+    for way in ("open", "closed", "co2_supplied"):
+        for kind in KINDS:
+            for basis in ("", "basis=physical", "residual_model=equilibrium", "basis=physical;residual_model=table",
+                          "basis=physical;model=carroll_water"):
+                warmest = rng.uniform(8, 26)
+                inputs = join(f"warmest_c={warmest:.2f}", f"beverage={kind}", basis, air(), composition(kind),
+                              crash(way, warmest), rng.choice(("", pressure())),
+                              rng.choice(("", "", f"residual_multiplier={decimal(0.8, 1.2, 2)}")),
+                              rng.choice(("", "", f"solubility_multiplier={decimal(0.9, 1.1)}")))
+                yield "residual_co2", inputs, rng.choice(("co2_g_per_l", "volumes"))
+
+    def batch(way, kind, basis):
+        """All that is said of a batch but the CO2 wanted and the sugar."""
+        warmest = rng.uniform(10, 24)
+        before = rng.choice((crash(way, warmest), join(crash(way, warmest), pressure()), pressure()))
+        told = rng.choice((f"warmest_c={warmest:.2f};{before}", f"warmest_c={warmest:.2f};{before}",
+                           f"residual_co2_g_per_l={decimal(1.2, 2)}", f"residual_volumes={decimal(0.6, 1)}"))
+        return join(told, f"beverage={kind}", basis, packaged(), air(), composition(kind), sweet(kind),
+                    rng.choice(("", f"headspace_percent={decimal(2, 10, 1)}")),
+                    rng.choice(("", f"filling_c={decimal(2, 22, 1)}")), rng.choice(("", f"room_c={decimal(12, 26, 1)}")),
+                    rng.choice(("", "", f"yield_percent={decimal(90, 100, 1)}")),
+                    rng.choice(("", "", f"yield_multiplier={decimal(0.95, 1.05, 2)}")))
+
+    def syrup():
+        return rng.choice(("", f"syrup_water_ml={decimal(150, 900, 0)}", f"syrup_water_l={decimal(0.2, 0.9, 2)}",
+                           f"syrup_water_ml={decimal(150, 900, 0)};count_syrup=true",
+                           f"syrup_water_ml={decimal(150, 900, 0)};count_syrup=false"))
+
+    def some_sugar():
+        name = rng.choice(("", "", *WATER, "custom"))
+        if name == "custom":
+            return join("sugar=custom", rng.choice((f"sugar_water_percent={decimal(0, 30, 1)}",
+                                                    f"sugar_sg={decimal(1.2, 1.42, 3)}")),
+                        f"sugar_fermentable_percent={decimal(60, 100, 1)}",
+                        f"sugar_kind={rng.choice(('hexose', 'disaccharide', 'trisaccharide'))}")
+        return f"sugar={name}" if name else ""
+
+    # The dose and what a dose makes: a printed example first, and the same by the balance with its syrup.
+    same = "residual_co2_g_per_l=1.7;packaged_l=20;altitude_m=0"
+    yield "priming_sugar", f"co2_g_per_l=5;{same}", "mass_g dose_g_per_l"
+    yield "priming_sugar", f"co2_g_per_l=5;{same};basis=physical;syrup_water_ml=350", "mass_g dose_g_per_l"
+    yield "primed_carbonation", f"mass_g=120;{same}", "co2_g_per_l volumes added_abv_percent abv_percent"
+    yield ("primed_carbonation", f"mass_g=120;{same};basis=physical;syrup_water_ml=350",
+           "co2_g_per_l volumes added_abv_percent abv_percent")
+    yield "primed_carbonation", f"mass_g=0;{same}", "co2_g_per_l abv_percent"
+    outputs = ("co2_g_per_l added_abv_percent", "volumes abv_percent", "co2_g_per_l abv_percent")
+    for way in ("open", "closed", "co2_supplied"):
+        for kind in KINDS:
+            for basis in ("", "basis=physical", "basis=physical", "count_headspace=true", "basis=physical;count_headspace=false"):
+                inputs = join(wanted(), batch(way, kind, basis), some_sugar(), syrup())
+                yield "priming_sugar", inputs, rng.choice(("mass_g", "dose_g_per_l", "mass_oz"))
+                # There and back: the mass that was asked for, to a hundredth of a gram, and any other.
+                answer = priming_sugar(Request(pair.split("=") for pair in inputs.split(";")))
+                for mass in (mpmath.nstr(answer["mass"], 6) if answer else "0", decimal(20, 300, 1)):
+                    given = join(f"mass_g={mass}", *(pair for pair in inputs.split(";")
+                                                     if not pair.startswith(("volumes=", "co2_g_per_l="))))
+                    if mpf(mass) >= 0:
+                        yield "primed_carbonation", given, rng.choice(outputs)
+
+    # Wort: fresh and fermenting, by either reading and every scale.
+    yield ("priming_wort", f"co2_g_per_l=5;{same};wort_original_plato=12;limit_attenuation_percent=65",
+           "wort_l wort_percent")
+    yield ("priming_wort", f"co2_g_per_l=5;{same};wort_original_sg=1.048;wort_current_sg=1.030;limit_attenuation_percent=65",
+           "wort_l wort_percent")
+    for scale in ("", "extract_scale=asbc", "extract_scale=lincoln", "extract_scale=quick"):
+        for basis in ("", "basis=physical", "count_headspace=true"):
+            for fresh in (True, False):
+                for way in ("open", rng.choice(("closed", "co2_supplied"))):
+                    original = rng.choice((f"wort_original_sg={decimal(1.040, 1.075, 4)}",
+                                           f"wort_original_plato={decimal(10, 18, 2)}"))
+                    current = rng.choice((f"wort_current_sg={decimal(1.026, 1.036, 4)}",
+                                          f"wort_current_plato={decimal(6.5, 9, 2)}"))
+                    inputs = join(wanted(), batch(way, rng.choice(KINDS), basis), original, "" if fresh else current,
+                                  scale, f"limit_attenuation_percent={decimal(60, 82, 1)}",
+                                  rng.choice(("", f"wort_co2_g_per_l={decimal(0, 2)}", f"wort_volumes={decimal(0, 1)}")))
+                    yield "priming_wort", inputs, rng.choice(("wort_l", "wort_percent", "wort_us_gal", "wort_l wort_percent"))
+
+    outputs = "syrup_l least_syrup_water_l syrup_percent"
+    yield "priming_syrup", "mass_g=116;syrup_water_ml=350", outputs
+    yield "priming_syrup", "mass_g=116;syrup_water_ml=50;dissolving_c=80", outputs
+    for sugar in (*WATER, "custom"):
+        for water in ("", f"syrup_water_ml={decimal(250, 900, 0)}", f"syrup_water_l={decimal(0.2, 0.9, 3)}"):
+            for heat in ("", f"dissolving_c={decimal(0, 100, 1)}", f"dissolving_f={decimal(40, 210, 0)}"):
+                own = "sugar_fermentable_percent=95;sugar_kind=" + rng.choice(("hexose", "disaccharide", "trisaccharide"))
+                own = join(own, rng.choice((f"sugar_water_percent={decimal(0, 12, 1)}", f"sugar_sg={decimal(1.2, 1.42, 3)}")))
+                mass = rng.choice((f"mass_g={decimal(40, 220, 1)}", f"mass_oz={decimal(1.5, 7, 2)}"))
+                inputs = join(mass, f"sugar={sugar}", water, heat, own if sugar == "custom" else "")
+                yield "priming_syrup", inputs, rng.choice((outputs, "syrup_ml syrup_percent", "syrup_us_gal least_syrup_water_ml"))
+
+    # Conditioning: usual, strong, with few cells, cold, hot, and beyond the temperatures at which yeast works.
+    spans = {"conditioning": "expected_progress_percent least_progress_percent most_progress_percent",
+             "conditioning_time": "expected_time_d least_time_d most_time_d"}
+    yield "conditioning", "room_c=20;time_d=14", spans["conditioning"]
+    yield "conditioning", "room_c=2;time_d=40", spans["conditioning"]
+    yield "conditioning", "room_c=50;time_d=40", spans["conditioning"]
+    yield "conditioning", "room_c=20;time_h=24", spans["conditioning"]
+    yield "conditioning_time", "room_c=20", spans["conditioning_time"]
+    yield "conditioning_time", "room_c=20;progress_percent=0", spans["conditioning_time"]
+    yield "conditioning_time", "room_c=20;progress_percent=99.9", spans["conditioning_time"]
+    for state in ("", "abv_percent=9", "abv_percent=9.1", "abv_percent=12.5", "yeast_million_per_ml=0.5",
+                  "yeast_million_per_ml=0.4", "yeast_million_per_ml=3", "beverage=mead", "beverage=wine;abv_percent=8",
+                  "age_d=90;filtered=true"):
+        for room in (f"room_c={decimal(5, 12, 1)}", f"room_c={decimal(15, 26, 1)}", f"room_f={decimal(50, 100, 1)}",
+                     f"room_c={decimal(33, 44, 1)}"):
+            time = rng.choice((f"time_d={decimal(3, 60, 1)}", f"time_h={decimal(80, 900, 0)}"))
+            yield "conditioning", join(room, time, state), spans["conditioning"]
+            share = rng.choice(("", f"progress_percent={decimal(5, 99, 1)}"))
+            yield "conditioning_time", join(room, share, state), spans["conditioning_time"]
+
+    yield "reyeasting", "packaged_l=19.2", "dry_yeast_mass_g dry_yeast_mass_oz"
+    for _ in range(6):
+        cells = rng.choice(("", f"yeast_million_per_ml={decimal(0.1, 6, 2)}"))
+        yield "reyeasting", join(packaged(), cells), rng.choice(("dry_yeast_mass_g", "dry_yeast_mass_oz"))
+
+    yield "final_gravity", "original_sg=1.048;expected_attenuation_percent=78", "final_sg final_plato"
+    for scale in ("", "extract_scale=asbc", "extract_scale=lincoln", "extract_scale=quick"):
+        for original in (f"original_sg={decimal(1.030, 1.11, 4)}", f"original_plato={decimal(7, 25, 2)}",
+                         f"original_sg={decimal(1.030, 1.11, 4)}", f"original_plato={decimal(7, 25, 2)}"):
+            inputs = join(original, f"expected_attenuation_percent={decimal(55, 118, 1)}", scale)
+            yield "final_gravity", inputs, "final_sg final_plato"
+
+
 def outward(name, answer):
     role, unit = split_unit(name)
-    return answer[role if role or unit not in ("sg", "plato") else unit] / SCALE[unit]
+    # Where two quantities share a role, the answer names them by their units too.
+    key = name if name in answer else role if role or unit not in ("sg", "plato") else unit
+    return answer[key] / SCALE[unit]
 
 
 HEADER = """\
@@ -875,7 +1231,7 @@ HEADER = """\
 
 def main():
     rows, seen = [], set()
-    for function, inputs, outputs in chain(cases(), later_cases()):
+    for function, inputs, outputs in chain(cases(), later_cases(), bottling_cases()):
         request = Request(pair.split("=") for pair in inputs.split(";"))
         answer = FUNCTIONS[function](request)
         # What has no answer is none of this file's business: a full bottle, no dose needed, a keg that holds more when open.

@@ -152,10 +152,12 @@ impl Left {
         let (fallen, cold_told) = shut.total(cold_co2, steps);
         let (before, after) = (open.dissolved(co2), shut.dissolved(cold_co2));
         let gained = steps.step(&CRASH_GAIN, &[left, after, before], left * after / before);
-        let range = if solved < 0 { solved } else { status | more | told | cold_bits | cold_told };
-        // Without any gas over it, and where a relation holds nothing, nothing is gained.
-        let gains = (headspace > 0.0) & (before > 0.0);
-        (if gains { gained } else { left }, if (status < 0) | !gains { status } else { range }, fallen)
+        // Without any gas over it, and where a relation beyond its range holds nothing warm or too much cold, nothing is
+        // gained.
+        let gains = (headspace > 0.0) & (before > 0.0) & (solved != code::TARGET_BELOW_HELD);
+        let range = status | more | told | cold_bits | cold_told;
+        let found = if gains & (solved < 0) { solved } else { range };
+        (if gains { gained } else { left }, if status < 0 { status } else { found }, fallen)
     }
 }
 

@@ -20,6 +20,14 @@ pub struct List {
     pub columns: &'static [Input],
 }
 
+/// What is said where something else than rows is given.
+pub const ROWS_WANTED: &str = "a list of rows, each an object of names and values, is wanted";
+
+/// The error of a list that a function does not take.
+pub const fn not_taken(list: &List) -> Error {
+    Error::WrongList { list: list.name, advice: "this function takes no such list: leave it out" }
+}
+
 /// The most rows of a list.
 pub const MOST_ROWS: usize = 400;
 
@@ -134,7 +142,11 @@ impl<'a> Lists<'a> {
     /// limits; or where there are too many rows.
     pub fn with(mut self, list: &'static List, rows: &'a [Request]) -> Result<Self, Refusal> {
         for (at, row) in rows.iter().enumerate() {
-            check(list, row).map_err(|error| Refusal { error, place: Some((list.name, at + 1)) })?;
+            let before = at.checked_sub(1).and_then(|at| rows.get(at));
+            check(list, row)
+                .and_then(|()| check_meaning(row, before))
+                .map_err(|error| error.renamed(|key| row.name_of(key)))
+                .map_err(|error| Refusal { error, place: Some((list.name, at + 1)) })?;
         }
         if rows.len() > MOST_ROWS {
             return Err(Error::TooManyRows { list: list.name, most: MOST_ROWS }.into());
@@ -151,7 +163,7 @@ fn check(list: &'static List, row: &Request) -> Result<(), Error> {
     for input in list.columns {
         match (row.number(input.key), row.name_of(input.key), input.need) {
             (Some(value), ..) => {
-                kernel::check(input.key, value).map_err(|error| error.renamed(|key| row.name_of(key)))?;
+                kernel::check(input.key, value)?;
                 // Nobody has half a bottle.
                 if input.key == Key::Count && f64::from(value as u32) != value {
                     return Err(Error::WrongType { parameter: Name::first(Key::Count), wanted: "a whole number" });
@@ -160,6 +172,7 @@ fn check(list: &'static List, row: &Request) -> Result<(), Error> {
             (None, None, Need::Required) => {
                 return Err(Error::Missing { parameter: input.key, advice: "every row needs it" });
             }
+            (None, Some(_), _) => {}
             (None, None, Need::OneOf(group)) => {
                 let mut same = list.columns.iter().filter(|other| other.need == Need::OneOf(group));
                 if !same.any(|other| row.name_of(other.key).is_some()) {
@@ -171,6 +184,33 @@ fn check(list: &'static List, row: &Request) -> Result<(), Error> {
             }
             _ => {}
         }
+    }
+    Ok(())
+}
+
+/// What the values of a row mean together, and after the row before.
+fn check_meaning(row: &Request, before: Option<&Request>) -> Result<(), Error> {
+    let outside = |key: Key, value: f64, low: f64, high: f64| {
+        Err(Error::OutOfRange { parameter: Name::first(key), value, low, high })
+    };
+    if let (Some(first), Some(second)) = (row.name_of(Key::CurrentGravity), row.name_of(Key::CurrentPlato)) {
+        return Err(Error::Excluded { first, second });
+    }
+    if row.get(Key::Addition).is_some() {
+        row.addition()?;
+    }
+    if let (Some(content), Some(capacity)) = (row.number(Key::Bottle), row.number(Key::Capacity))
+        && !(content..=2.0 * content).contains(&capacity)
+    {
+        return outside(Key::Capacity, capacity, content, 2.0 * content);
+    }
+    // Only readings have a gravity, and only of them the time is a date.
+    let reading = row.get(Key::CurrentGravity).is_some() || row.get(Key::CurrentPlato).is_some();
+    if let (true, Some(time), Some(earlier)) =
+        (reading, row.number(Key::Time), before.and_then(|b| b.number(Key::Time)))
+        && time < earlier
+    {
+        return outside(Key::Time, time, earlier, Key::Time.limits().unwrap_or_default().1);
     }
     Ok(())
 }

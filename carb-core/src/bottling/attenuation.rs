@@ -5,7 +5,7 @@ use super::priming::{EXTRACT_CO2, extract_co2};
 use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::error::{Error, code};
-use crate::evidence::caution::above;
+use crate::evidence::caution::{above, below};
 use crate::evidence::{Notes, Steps};
 use crate::property::attenuation::{self, RealExtractModel};
 use crate::property::fermentable;
@@ -246,7 +246,8 @@ impl<const FROM: bool> Kernel<2, 2> for Ended<FROM> {
         let end = steps.step(&ATTENUATED, &[original, expected], attenuated(original, expected));
         // More than everything cannot ferment.
         let driest = RealExtractModel::Balling.driest(original);
-        let status = if end < driest { code::OUT_OF_RANGE } else { bits | steps.within(&ORIGINAL_EXTRACT, original) };
+        let status =
+            if below(end, driest) { code::OUT_OF_RANGE } else { bits | steps.within(&ORIGINAL_EXTRACT, original) };
         ([self.0.specific_gravity(end), end], status)
     }
     fn explain(&self, _: i32, [from, expected]: [f64; 2]) -> Error {

@@ -6,6 +6,7 @@ use crate::balance::sealed::{self, Closed, Sealed};
 use crate::basis::{ColdCrash, Context, Fermenter, Yeast};
 use crate::error::{Error, code};
 use crate::evidence::{NoSteps, Steps};
+use crate::property::constant::STANDARD_ATMOSPHERE;
 use crate::property::fermentable;
 use crate::property::solubility::Solubility;
 use crate::quantity::{Carbonation, Key, Name, Percent, Temperature};
@@ -163,6 +164,8 @@ impl<S: Solubility> Drink<S> {
                     remedy: "it needs no sugar; let it ferment out or lose CO2 first, or ask for more if the package holds it",
                 }
             }
+            // The fermenter that was chilled is full, or the bottle is.
+            code::VESSEL_FULL if self.held(x, &mut NoSteps).2 == code::VESSEL_FULL => no_residual(status, x[0], x[6]),
             code::VESSEL_FULL => Error::VesselFull { parameter: Name::first(Key::Room), value: room },
             code::PRESSURE_TOO_HIGH => Error::PressureTooHigh { parameter: Name::first(target.0), limit: sealed::MOST },
             _ => no_residual(status, x[0], x[6]),
@@ -178,7 +181,11 @@ pub(crate) fn holds(before: &Before, context: &Context, steps: &mut impl Steps) 
     }
     let [warmest, gauge, cold, headspace, measured] = before.si();
     let left = drink.fermentable()?;
-    let ambient = context.ambient(steps)?;
+    // Nothing asks for the air outside where the CO2 was measured.
+    let ambient = match (context.ambient, before) {
+        (None, Before::Measured(_)) => STANDARD_ATMOSPHERE,
+        _ => context.ambient(steps)?,
+    };
     Ok([warmest, ambient, drink.abv(), at_least(drink.extract(), left), left, gauge, cold, headspace, measured])
 }
 

@@ -311,6 +311,7 @@ pub fn wait(
 }
 
 /// Notes the equations behind [`after`] and [`wait`].
+#[cfg(feature = "alloc")]
 pub(crate) fn note_equations(notes: &mut Notes) {
     for equation in [&RATE, &PROGRESS] {
         notes.record(equation, &[], 0.0);

@@ -11,7 +11,7 @@ use crate::evidence::caution::SLACK;
 use crate::evidence::equation::{Equation, Measure, Standing, limited, symbol};
 use crate::evidence::{NoSteps, Notes, Steps, Symbol};
 use crate::property::fermentable::{self, Fermentable, Sugars};
-use crate::property::solubility::Solubility;
+use crate::property::solubility::{Here, Solubility};
 use crate::property::syrup;
 use crate::quantity::unit::{CO2_GRAMS_PER_LITRE, FACTOR, GRAM, GRAMS_PER_LITRE, LITRE, PERCENT};
 use crate::quantity::{Carbonation, Concentration, Key, Mass, Name, Percent, Volume};
@@ -308,6 +308,16 @@ impl<S: Solubility> Kernel<15, 3> for Primed<S> {
         if status == code::OUT_OF_RANGE && mass / packaged > high {
             let (low, high) = (low * packaged, high * packaged);
             return Error::OutOfRange { parameter: Name::first(Key::Mass), value: mass, low, high };
+        }
+        if status == code::TARGET_BELOW_HELD {
+            let (here, _) = self.drink.solubility.here(room, holds[2], holds[3], &mut NoSteps);
+            let (r, e, _) = self.drink.held(holds, &mut NoSteps);
+            return Error::TargetBelowHeld {
+                parameter: Name::first(Key::Carbonation),
+                value: r + e,
+                held: here.dissolved(0.0, 0.0),
+                remedy: "this solubility model holds that much under vapour alone; take model=\"water_core\"",
+            };
         }
         self.drink.explain(status, (Key::Mass, mass), holds, room)
     }

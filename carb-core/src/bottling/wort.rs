@@ -151,13 +151,13 @@ impl<S: Solubility> Kernel<20, 2> for WortPriming<S> {
         let bits = [held_bits, more, wort_bits].into_iter().find(|bits| *bits < 0).unwrap_or(range);
         let most = Key::WortShare.limits().unwrap_or_default().1;
         // Wort that makes no more than the blend has to hold never gets there.
-        let weak = !(gain > 0.0) | (share > most);
+        let weak = (gain <= 0.0) | (share > most);
         let status = if weak & (bits >= 0) { code::OUT_OF_RANGE } else { bits };
         let below = total - r - e < -SLACK * target;
         ([volume, share], if below & (bits >= 0) { code::TARGET_BELOW_HELD } else { status })
     }
     fn explain(&self, status: i32, x: [f64; 20]) -> Error {
-        let [target, _, _, _, room, o, o_plato, n, n_plato, limit, given, held @ ..] = x;
+        let [target, _, headspace, filling, room, o, o_plato, n, n_plato, limit, given, held @ ..] = x;
         let wort = [o, o_plato, n, n_plato, limit];
         let (left, wort_bits) = self.fermentable(wort, &mut NoSteps);
         let name = |sg: Key, plato: Key, by_plato: bool| if by_plato { plato } else { sg };
@@ -170,10 +170,15 @@ impl<S: Solubility> Kernel<20, 2> for WortPriming<S> {
             return Error::OutOfRange { parameter: Name::first(key), value, low: in_scale(low), high: in_scale(high) };
         }
         if status == code::OUT_OF_RANGE && self.drink.held(held, &mut NoSteps).2 >= 0 {
-            // What the wort can make at most: a target beyond it is never reached.
-            let y = fermentable::extract_yield();
-            let most = extract_co2(y, self.drink.yield_percent, self.drink.yield_factor, left) + given;
-            return Error::OutOfRange { parameter: Name::first(Key::Carbonation), value: target, low: 0.0, high: most };
+            // What the wort makes of itself, and keeps: a blend that has to hold more never gets there.
+            let (y, r) = (fermentable::extract_yield(), self.drink.held(held, &mut NoSteps).0);
+            let made = extract_co2(y, self.drink.yield_percent, self.drink.yield_factor, left);
+            let most = made + if self.co2_known { given } else { r };
+            // Dissolved it is less by what the headspace takes; where the target is below even so, the share is absurd.
+            let closed = [headspace, filling, room];
+            let (dissolved, _) = self.drink.dissolved(most, closed, [held[2], held[3]], &mut NoSteps);
+            let high = if dissolved < target { dissolved } else { target * (1.0 - SLACK) };
+            return Error::OutOfRange { parameter: Name::first(Key::Carbonation), value: target, low: 0.0, high };
         }
         self.drink.explain(status, (Key::Carbonation, target), held, room)
     }

@@ -2,7 +2,7 @@
 
 use super::contents::{Found, contents, keeping, physical, primed_batch};
 use super::readiness::{Gravities, Point, Readiness, point, readiness};
-use super::{Part, fermented, named};
+use super::{Part, Sure, fermented, named};
 use crate::balance::open;
 use crate::basis::function::{one_of, optional};
 use crate::basis::lists::{ADDITIONS, BOTTLES, HISTORY, READINGS};
@@ -156,6 +156,8 @@ pub struct BottleRow {
     pub filled: Option<u32>,
     /// Sugar for one bottle, and tablets.
     pub dose: Option<BottleDose>,
+    /// Its pressure in each place, where there is one: the places of [`Bottling::storage`].
+    pub pressures: Vec<(&'static str, Option<PackagePressure>)>,
     /// Whether it stands it: `within`, `high`, `danger`, `not_for_conditioning`.
     pub glass: Part<Verdict>,
 }
@@ -203,6 +205,8 @@ pub struct Ready {
 pub struct Bottling {
     /// What was asked, with what follows from the gravities and the losses.
     pub request: Request,
+    /// How sure the main answers are, where that was asked for of this job.
+    pub sure: Option<Sure>,
     /// Whether the drink is finished; `None` where nothing is said of its gravity.
     pub readiness: Option<Part<Readiness>>,
     /// What 0.001 of specific gravity that is not finished would add.
@@ -467,6 +471,10 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
                 count: kind.at_hand.count,
                 filled: filled.as_ref().and_then(|filled| filled.get(at).copied()),
                 dose: dose.ok(),
+                pressures: storage
+                    .iter()
+                    .map(|place| (place.place, found.and_then(|f| pressure(request, kind, &f, place.temperature)).ok()))
+                    .collect(),
                 glass: Part::of(request, |_| judge(request, kind, &found?, hot_day)),
             }
         })
@@ -484,6 +492,7 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
     };
     Ok(Bottling {
         request: whole,
+        sure: None,
         readiness,
         point,
         residual,
@@ -546,6 +555,14 @@ fn weakest(request: &Request, kinds: &[AtHand]) -> Glass {
     let own = Glass { class: request.bottle_class(), rating };
     let known = kinds.iter().map(|kind| kind.glass).filter(|glass| glass.class.is_some() || glass.rating.is_some());
     known.min_by(|a, b| a.pressure_limit().0.total_cmp(&b.pressure_limit().0)).unwrap_or(own)
+}
+
+/// The pressure in a bottle of a kind.
+fn pressure(request: &Request, kind: &AtHand, found: &Found, t: Temperature) -> Result<PackagePressure, Error> {
+    let mut keeping = keeping(request, t)?;
+    keeping.headspace = Percent::from_si(kind.headspace);
+    pressure_of_contents(found.package, &keeping, &kind.glass, &physical(request)?, &mut NoSteps)
+        .map(|answer| answer.value)
 }
 
 fn judge(request: &Request, kind: &AtHand, found: &Found, hot_day: Temperature) -> Result<Answer<Verdict>, Error> {
@@ -668,7 +685,10 @@ impl Bottling {
 
     /// The error that says that no bottle would hold.
     pub(super) fn beyond_every_bottle(&self) -> Option<&Error> {
-        let errors = self.storage.iter().filter_map(|place| place.pressure.answer.as_ref().err());
+        let stored = self.storage.iter().filter_map(|place| place.pressure.answer.as_ref().err());
+        // Bottles that stay empty endanger nobody.
+        let filled = self.bottles.iter().filter(|row| row.filled != Some(0));
+        let errors = stored.chain(filled.filter_map(|row| row.glass.answer.as_ref().err()));
         errors.into_iter().find(|error| matches!(error, Error::PressureTooHigh { .. } | Error::VesselFull { .. }))
     }
 
@@ -700,7 +720,6 @@ impl Bottling {
         ];
         let later = [of(&self.syrup), maybe(&self.wort), of(&self.ready), maybe(&self.yeast), of(&self.point)];
         let stored = self.storage.iter().map(|s| of(&s.pressure));
-        // Bottles that stay empty endanger nobody.
         let filled = self.bottles.iter().filter(|row| row.filled != Some(0)).map(|row| of(&row.glass));
         parts.into_iter().chain(stored).chain(filled).chain(later).flatten().collect()
     }

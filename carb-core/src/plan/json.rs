@@ -5,13 +5,14 @@
 //! metric and its US name; whatever cannot be answered is `{"error": ...}`. The bytes are the same in every language.
 
 use super::node::Node;
-use super::{Bottling, Part, Plan, bottle, json_bottling, json_uncertainty, plan_with, safety};
-use crate::basis::lists::LISTS;
+use super::{Bottling, Part, Plan, Sure, bottle_with, json_bottling, json_uncertainty, plan_with, safety};
+use crate::basis::lists::{self, LISTS};
 use crate::basis::request::{Raw, Value, choices};
 use crate::basis::{Answer, Context, Function, Input, List, Lists, Need, Refusal, Request, Values};
 use crate::error::Error;
 use crate::evidence::steps::Step;
 use crate::evidence::{Cautions, NoSteps, Notes, Source, Working};
+use crate::quantity::name::edit_distance;
 use crate::quantity::{Key, Name, ShortText, Unit};
 use crate::table::functions;
 use crate::table::tables::{self, Cell, Table};
@@ -160,26 +161,29 @@ impl Asked {
 pub fn read(text: &str) -> Result<Request, Error> {
     let asked = ask(text).map_err(|refusal| refusal.error)?;
     match asked.lists().map_err(|refusal| refusal.error)?.given().next() {
-        Some((list, _)) => Err(no_list(list)),
+        Some((list, _)) => Err(lists::not_taken(list)),
         None => Ok(asked.request),
     }
 }
 
-fn no_list(list: &List) -> Error {
-    Error::WrongList { list: list.name, advice: "this function takes no such list: leave it out" }
+/// The list whose name a text spells badly.
+fn near_list(text: &str) -> Option<Error> {
+    let near = |list: &&&List| edit_distance(text, list.name) <= 2;
+    let list = LISTS.iter().find(near)?;
+    Some(Error::WrongList { list: list.name, advice: "is there no name like it? The list is spelt so" })
 }
 
 /// The rows of a list.
 fn read_rows(list: &'static List, value: &Read<'_>) -> Result<Vec<Request>, Refusal> {
-    const ROWS: &str = "a list of rows, each an object of names and values, is wanted";
-    let wrong = Refusal { error: Error::WrongList { list: list.name, advice: ROWS }, place: None };
+    let wrong = Refusal::from(Error::WrongList { list: list.name, advice: lists::ROWS_WANTED });
     let Read::List(rows) = value else { return Err(wrong) };
     let mut read = Vec::new();
     for (at, row) in rows.iter().enumerate() {
         let placed = |error: Error| Refusal { error, place: Some((list.name, at + 1)) };
-        let Read::Object(members) = row else { return Err(Refusal { place: Some((list.name, at + 1)), ..wrong }) };
+        let Read::Object(members) = row else { return Err(wrong) };
         let mut request = Request::new();
-        for (name, value) in members {
+        // Nothing is what a table has where nothing is known.
+        for (name, value) in members.iter().filter(|(_, value)| !matches!(value, Read::Other)) {
             let keys = || list.columns.iter().map(|input| input.key);
             request.set(name, raw(value)).map_err(|error| placed(error.nearest_of(keys())))?;
         }
@@ -248,7 +252,10 @@ pub fn ask(text: &str) -> Result<Asked, Refusal> {
             let reason = ShortText::new("uncertainty should be an object of names and half widths");
             return Err(Error::BadJson { line: 1, column: 1, reason }.into());
         }
-        request.set(name, raw(value))?;
+        request.set(name, raw(value)).map_err(|error| match error {
+            Error::UnknownName { .. } => near_list(name).unwrap_or(error),
+            other => other,
+        })?;
     }
     if version.is_none() {
         return Err(Error::WrongVersion.into());
@@ -277,15 +284,10 @@ pub fn plan_of(text: &str) -> Result<Plan, Refusal> {
 /// The bottling of a request in JSON.
 ///
 /// # Errors
-/// As [`ask`] and [`bottle`].
+/// As [`ask`] and [`bottle_with`].
 pub fn bottling_of(text: &str) -> Result<Bottling, Refusal> {
     let asked = ask(text)?;
-    if asked.doubts.is_some() {
-        const PLAN: &str = "the bottling job takes none: ask the plan, or one of its functions";
-        let reason = ShortText::new(PLAN);
-        return Err(Error::BadJson { line: 1, column: 1, reason }.into());
-    }
-    Ok(bottle(&asked.request, &asked.lists()?)?)
+    Ok(bottle_with(&asked.request, &asked.lists()?, asked.doubts.as_ref())?)
 }
 
 /// Answers a request of the plan: JSON in, JSON out.
@@ -326,14 +328,23 @@ pub fn answer_with_code(function: &str, text: &str) -> (String, i32) {
         None => refusal.error.nearest_of(inputs.iter().map(|input| input.key)).into(),
     };
     let answered: Result<Node, Refusal> = match (function, functions::named(function)) {
-        ("plan", _) => plan_of(text).map_err(|refusal| nearest(refusal, &super::inputs())).map(|plan| plan_node(&plan)),
-        ("bottling", _) => bottling_of(text)
-            .map_err(|refusal| nearest(refusal, super::bottling::INPUTS))
-            .map(|found| json_bottling::job_node(&found)),
+        ("plan", _) => ask(text)
+            .and_then(|asked| {
+                let lists = asked.lists()?;
+                Ok(plan_node(&plan_with(&asked.request, &lists, asked.doubts.as_ref())?, &lists))
+            })
+            .map_err(|refusal| nearest(refusal, &super::inputs())),
+        ("bottling", _) => ask(text)
+            .and_then(|asked| {
+                let lists = asked.lists()?;
+                let found = bottle_with(&asked.request, &lists, asked.doubts.as_ref())?;
+                Ok(json_bottling::job_node(&found, asked_node(&asked.request, &lists)))
+            })
+            .map_err(|refusal| nearest(refusal, super::bottling::INPUTS)),
         (_, Some(function)) => ask(text)
             .and_then(|asked| {
                 let list = asked.lists()?.given().next().map(|(list, _)| list);
-                list.map_or(Ok(asked), |list| Err(no_list(list).into()))
+                list.map_or(Ok(asked), |list| Err(lists::not_taken(list).into()))
             })
             .map_err(|refusal| nearest(refusal, function.inputs))
             .and_then(|asked| Ok(function_node(function, &asked)?)),
@@ -717,20 +728,24 @@ pub(super) fn part_node<T>(part: &Part<T>, request: &Request, value: impl FnOnce
     node
 }
 
+/// Puts how sure a job is, where that was asked for.
+pub(super) fn put_sure(node: &mut Node, sure: Option<&Sure>) {
+    let Some(sure) = sure else { return };
+    let mut estimates = object();
+    for (place, noun, key, estimate) in sure.parts() {
+        estimates.put(place, json_uncertainty::estimate_node(noun, key, estimate));
+    }
+    node.put("uncertainty", estimates);
+}
+
 /// The answer of a plan as a tree.
-fn plan_node(plan: &Plan) -> Node {
+fn plan_node(plan: &Plan, lists: &Lists<'_>) -> Node {
     let request = &plan.bottling.request;
     let mut node = start();
-    node.put("request", request_node(&plan.request));
+    node.put("request", asked_node(&plan.request, lists));
     node.put("answered", Node::Flag(plan.answered()));
     node.put("danger", Node::Flag(plan.danger()));
-    if let Some(sure) = &plan.sure {
-        let mut estimates = object();
-        for (place, noun, key, estimate) in sure.parts() {
-            estimates.put(place, json_uncertainty::estimate_node(noun, key, estimate));
-        }
-        node.put("uncertainty", estimates);
-    }
+    put_sure(&mut node, plan.sure.as_ref());
     node.put("bottling", json_bottling::bottling_node(&plan.bottling));
 
     let mut kegging = object();

@@ -1,7 +1,7 @@
 //! The bottling job as JSON.
 
 use super::bottling::{BottleRow, Bottling, Verdict};
-use super::json::{error_node, object, part_node, put_quantity, request_node, start};
+use super::json::{error_node, object, part_node, put_quantity, put_sure, start};
 use super::node::Node;
 use super::{Expectation, Point, Readiness, safety};
 use crate::basis::Request;
@@ -99,16 +99,26 @@ fn row_node(row: &BottleRow, request: &Request) -> Node {
             put_quantity(&mut node, "tablets", Key::Carbonation, co2.si());
         }
     }
+    let mut storage = object();
+    for (place, pressure) in &row.pressures {
+        if let Some(pressure) = pressure {
+            let mut inner = object();
+            put_package(&mut inner, pressure);
+            storage.put(place, inner);
+        }
+    }
+    node.put("storage", storage);
     node.put("glass", part_node(&row.glass, request, put_verdict));
     node
 }
 
 /// The answer of the bottling job, by itself.
-pub(super) fn job_node(job: &Bottling) -> Node {
+pub(super) fn job_node(job: &Bottling, request: Node) -> Node {
     let mut node = start();
-    node.put("request", request_node(&job.request));
+    node.put("request", request);
     node.put("answered", Node::Flag(job.answered()));
     node.put("danger", Node::Flag(job.danger()));
+    put_sure(&mut node, job.sure.as_ref());
     if let (Node::Object(members), Node::Object(parts)) = (&mut node, bottling_node(job)) {
         members.extend(parts);
     }
@@ -119,6 +129,9 @@ pub(super) fn job_node(job: &Bottling) -> Node {
 pub(super) fn bottling_node(job: &Bottling) -> Node {
     let request = &job.request;
     let mut node = object();
+    if let Some(packaged) = request.number(Key::Packaged) {
+        put_quantity(&mut node, "drink", Key::Packaged, packaged);
+    }
     if let Some(readiness) = &job.readiness {
         node.put("readiness", part_node(readiness, request, put_readiness));
     }

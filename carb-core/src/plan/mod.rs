@@ -30,7 +30,7 @@ use crate::table::inputs::carbonation;
 use alloc::vec::Vec;
 pub use bottling::{Bottling, Expectation, Storage};
 pub use readiness::{Point, Readiness};
-pub use sure::{Sure, plan_with};
+pub use sure::{Sure, bottle_with, plan_with};
 
 /// What a plan takes beside the inputs of its bottling.
 static KEG_INPUTS: &[Input] = &[optional(Key::Serving, "4 °C")];

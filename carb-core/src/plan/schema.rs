@@ -220,7 +220,8 @@ fn standing(properties: &mut Node) {
 }
 
 /// The parts of the bottling job that are objects.
-const BOTTLING_PARTS: [&str; 14] = [
+const BOTTLING_PARTS: [&str; 15] = [
+    "drink",
     "readiness",
     "gravity_point",
     "residual",
@@ -295,14 +296,15 @@ pub fn schema_text() -> String {
     for part in ["sugars", "bottles", "safety"] {
         properties.put(part, of_type("array"));
     }
+    let sure = || object(vec![("type", Node::text("object")), ("additionalProperties", see("estimate"))]);
+    properties.put("uncertainty", sure());
     let required = texts(["carb", "request", "answered", "danger", "priming", "storage", "ready", "safety"]);
     defs.put("answer.bottling", one_of(vec![closed(properties, required), see("error")]));
     let mut properties = start();
     for part in ["bottling", "kegging"] {
         properties.put(part, of_type("object"));
     }
-    let sure = object(vec![("type", Node::text("object")), ("additionalProperties", see("estimate"))]);
-    properties.put("uncertainty", sure);
+    properties.put("uncertainty", sure());
     let required = texts(["carb", "request", "answered", "danger", "bottling", "kegging"]);
     defs.put("answer.plan", one_of(vec![closed(properties, required), see("error")]));
     let schema = object(vec![

@@ -1,9 +1,9 @@
 //! How sure a plan is: the dose, what the weighed dose does in the bottle, the regulator.
 
-use super::bottling::{HOT_DAY, completed};
+use super::bottling::{Bottling, HOT_DAY, INPUTS, completed};
 use super::contents::{contents, keeping, physical, primed_batch};
-use super::{Plan, SERVING, inputs, plan};
-use crate::basis::{BasisName, Lists, Request};
+use super::{Plan, SERVING, bottle, inputs, plan};
+use crate::basis::{BasisName, Input, Lists, Request};
 use crate::bottling::glass::Glass;
 use crate::bottling::package::pressure_of_contents;
 use crate::bottling::priming::{self, PrimingDose};
@@ -48,24 +48,51 @@ impl Sure {
 /// As [`plan`], and where a doubt is about something that was not given.
 pub fn plan_with(request: &Request, lists: &Lists<'_>, doubts: Option<&Doubts>) -> Result<Plan, Error> {
     let mut found = plan(request, lists)?;
-    let inputs = inputs();
     if let Some(doubts) = doubts {
-        if let Some(name) = doubts.keys().find(|key| !inputs.iter().any(|input| input.key == *key)) {
-            return Err(Error::NotTaken { parameter: crate::quantity::Name::first(name), function: "plan" });
-        }
-        doubts.check(request, None)?;
-        found.sure = Some(sure(&found, lists, doubts)?);
+        let inputs = inputs();
+        check(doubts, request, &inputs, "plan")?;
+        let bottles = sure(&found.bottling, request, lists, doubts, &inputs)?;
+        found.sure = Some(Sure { regulator: regulator(request, lists, doubts, &inputs)?, ..bottles });
     }
     Ok(found)
 }
 
-fn sure(plan: &Plan, lists: &Lists<'_>, doubts: &Doubts) -> Result<Sure, Error> {
-    let (request, inputs) = (&plan.request, inputs());
+/// A bottling job that says how sure it is, where doubts are given.
+///
+/// # Errors
+/// As [`bottle`], and where a doubt is about something that was not given.
+pub fn bottle_with(request: &Request, lists: &Lists<'_>, doubts: Option<&Doubts>) -> Result<Bottling, Error> {
+    let mut found = bottle(request, lists)?;
+    if let Some(doubts) = doubts {
+        check(doubts, request, INPUTS, "bottling")?;
+        found.sure = Some(sure(&found, request, lists, doubts, INPUTS)?);
+    }
+    Ok(found)
+}
+
+fn check(doubts: &Doubts, request: &Request, inputs: &[Input], function: &'static str) -> Result<(), Error> {
+    if let Some(key) = doubts.keys().find(|key| !inputs.iter().any(|input| input.key == *key)) {
+        return Err(Error::NotTaken { parameter: crate::quantity::Name::first(key), function });
+    }
+    doubts.check(request, None)
+}
+
+fn one(found: Result<Vec<Estimate>, Error>) -> Option<Estimate> {
+    found.ok().and_then(|list| list.into_iter().next())
+}
+
+/// How sure the bottles are.
+fn sure(
+    job: &Bottling,
+    request: &Request,
+    lists: &Lists<'_>,
+    doubts: &Doubts,
+    inputs: &[Input],
+) -> Result<Sure, Error> {
     // What follows from gravities and losses follows anew from every draw of them.
     let whole = |request: &Request| completed(request, lists);
-    let by = |default| sources(request, doubts, &inputs, default);
+    let by = |default| sources(request, doubts, inputs, default);
     let (handbook, balance) = (by(BasisName::Handbook)?, by(BasisName::Physical)?);
-    let one = |found: Result<Vec<Estimate>, Error>| found.ok().and_then(|list| list.into_iter().next());
 
     let dose = one(estimate(
         &|request| {
@@ -85,14 +112,25 @@ fn sure(plan: &Plan, lists: &Lists<'_>, doubts: &Doubts) -> Result<Sure, Error> 
         &handbook,
     ));
     // The sugar is weighed: whatever the truth is, it is this much that went in.
-    let mass = plan.bottling.priming.value().map(|dose| dose.mass.si());
+    let mass = job.priming.value().map(|dose| dose.mass.si());
     let in_bottles =
         mass.and_then(|mass| estimate(&|request| bottles(&whole(request)?, lists, mass), request, &balance).ok());
     let mut in_bottles = in_bottles.into_iter().flatten();
     let (carbonation_found, bottle) = (in_bottles.next(), in_bottles.next());
-    let regulator = one(estimate(
+    Ok(Sure { dose, carbonation: carbonation_found, bottle, regulator: None })
+}
+
+/// How sure the regulator pressure is.
+fn regulator(
+    request: &Request,
+    lists: &Lists<'_>,
+    doubts: &Doubts,
+    inputs: &[Input],
+) -> Result<Option<Estimate>, Error> {
+    let handbook = sources(request, doubts, inputs, BasisName::Handbook)?;
+    Ok(one(estimate(
         &|request| {
-            let request = &whole(request)?;
+            let request = &completed(request, lists)?;
             let serving = Temperature::from_si(request.or(Key::Serving, SERVING)?);
             let context = request.context(BasisName::Handbook)?;
             let answer = kegging::pressure::keg_pressure(carbonation(request)?, serving, &context, &mut NoSteps)?;
@@ -100,8 +138,7 @@ fn sure(plan: &Plan, lists: &Lists<'_>, doubts: &Doubts) -> Result<Sure, Error> 
         },
         request,
         &handbook,
-    ));
-    Ok(Sure { dose, carbonation: carbonation_found, bottle, regulator })
+    )))
 }
 
 /// What a mass of sugar does: CO2 dissolved at the room's temperature, and gauge pressure on a hot day, SI.

@@ -1,7 +1,7 @@
 //! The plan as a page of text.
 
 use super::page::{Page, bar_and_psi, celsius};
-use super::{Plan, safety};
+use super::{Plan, Sure, safety};
 use crate::basis::{Ambient, Answer, Request};
 use crate::error::Error;
 use crate::evidence::steps::significant;
@@ -157,7 +157,7 @@ impl Plan {
         cautions(&mut page, &notes, self.bottling.beyond_every_bottle());
         self.bottling.write(&mut page);
         self.keg(&mut page);
-        self.sure(&mut page);
+        sure(&mut page, self.sure.as_ref());
         page.heading("What this stands on");
         self.bottling.standing(&mut page);
         if let Ok(answer) = &self.regulator.answer {
@@ -186,37 +186,39 @@ impl Plan {
             page.bullet(text);
         }
     }
+}
 
-    /// How sure the main answers are, and what to measure better.
-    fn sure(&self, page: &mut Page) {
-        let Some(sure) = &self.sure else { return };
-        page.heading("How sure this is (95 cases in 100)");
-        for (place, _, key, found) in sure.parts() {
-            let label = match place {
-                "priming" => "Dose",
-                "carbonation" => "Carbonation",
-                "hot_day" => "Bottle, hot day",
-                _ => "Regulator",
-            };
-            let (low, high) = found.interval;
-            let range = match key {
-                Key::Mass => format!("{:.0} to {:.0} g", GRAM.from_si(low), GRAM.from_si(high)),
-                Key::Carbonation => format!("{:.2} to {:.2} volumes", VOLUMES.from_si(low), VOLUMES.from_si(high)),
-                _ => format!(
-                    "{:.2} to {:.2} bar ({:.0} to {:.0} psi)",
-                    BAR.from_si(low),
-                    BAR.from_si(high),
-                    PSI.from_si(low),
-                    PSI.from_si(high)
-                ),
-            };
-            let parts: Vec<String> = found.budget.iter().filter(|part| part.share >= 0.01).map(part_in_words).collect();
-            page.say(label, &format!("{range}; of the variance {}", parts.join(", ")));
-        }
-        page.line("");
-        page.wrapped("", 0, SURE);
+/// How sure the main answers are, and what to measure better.
+pub(super) fn sure(page: &mut Page, sure: Option<&Sure>) {
+    let Some(sure) = sure else { return };
+    page.heading("How sure this is (95 cases in 100)");
+    for (place, _, key, found) in sure.parts() {
+        let label = match place {
+            "priming" => "Dose",
+            "carbonation" => "Carbonation",
+            "hot_day" => "Bottle, hot day",
+            _ => "Regulator",
+        };
+        let (low, high) = found.interval;
+        let range = match key {
+            Key::Mass => format!("{:.0} to {:.0} g", GRAM.from_si(low), GRAM.from_si(high)),
+            Key::Carbonation => format!("{:.2} to {:.2} volumes", VOLUMES.from_si(low), VOLUMES.from_si(high)),
+            _ => format!(
+                "{:.2} to {:.2} bar ({:.0} to {:.0} psi)",
+                BAR.from_si(low),
+                BAR.from_si(high),
+                PSI.from_si(low),
+                PSI.from_si(high)
+            ),
+        };
+        let parts: Vec<String> = found.budget.iter().filter(|part| part.share >= 0.01).map(part_in_words).collect();
+        page.say(label, &format!("{range}; of the variance {}", parts.join(", ")));
     }
+    page.line("");
+    page.wrapped("", 0, SURE);
+}
 
+impl Plan {
     fn working(&self, page: &mut Page) {
         page.heading("Working of the regulator pressure");
         page.line("(P is solved for, so that the drink holds the CO2 wanted.)");

@@ -2,7 +2,7 @@
 
 use super::bottling::{BottleRow, Bottling};
 use super::page::{Page, bar_and_psi, celsius};
-use super::text::{basis, cautions, head, sources};
+use super::text::{basis, cautions, head, sources, sure};
 use super::{fermented, safety};
 use crate::basis::BasisName;
 use crate::basis::beverage::Kind;
@@ -32,6 +32,7 @@ impl Bottling {
         head(&mut page, "BOTTLING", &self.request);
         cautions(&mut page, &notes, self.beyond_every_bottle());
         self.write(&mut page);
+        sure(&mut page, self.sure.as_ref());
         page.heading("What this stands on");
         self.standing(&mut page);
         sources(&mut page, &notes);
@@ -342,28 +343,34 @@ impl Bottling {
         }
         if self.bottles.iter().any(|row| row.glass.answer.is_ok()) {
             page.line("");
-            page.line("  Bottle                      worst, hot day    not more than       warmest");
+            page.line("  Worst case, bar              cellar    room hot day  not more than    up to");
             for row in &self.bottles {
                 self.verdict(page, row);
             }
             page.line("");
-            page.wrapped("", 0, "Not more than: a rating (r), or what the class sees in usual use at 40 °C. The warmest store is the one in which the worst case stays within it; above 40 °C no margin is given. The maker's rating decides.");
+            page.wrapped("", 0, "Not more than: a rating (r), or what the class sees in usual use at 40 °C. Up to that temperature the worst case stays within it; above 40 °C no margin is given. The maker's rating decides.");
         }
     }
 
     fn verdict(&self, page: &mut Page, row: &BottleRow) {
         let bottle = format!("{:.0} mL {}", row.content.ml(), class_words(row.class));
-        let label = format!("    {bottle:<26}");
+        let mut label = format!("    {bottle:<25}");
+        if bottle.chars().count() > 25 {
+            page.line(&label);
+            label = format!("{:29}", "");
+        }
         match &row.glass.answer {
             Ok(answer) => {
                 let found = &answer.value;
-                let pressure = |pa: f64| format!("{:.2} bar {:.0} psi", BAR.from_si(pa), PSI.from_si(pa));
                 let limit = match found.word {
                     "not_for_conditioning" => String::from("not for this"),
-                    _ => format!("{}{}", pressure(found.limit.si()), if found.rated { " (r)" } else { "" }),
+                    _ => {
+                        let pa = found.limit.si();
+                        let rated = if found.rated { " (r)" } else { "" };
+                        format!("{:.2} ({:.0} psi){rated}", BAR.from_si(pa), PSI.from_si(pa))
+                    }
                 };
                 let warmest = match found.warmest {
-                    Some(t) if t.c() > 39.99 => String::from("40 °C"),
                     Some(t) => format!("{:.0} °C", t.c()),
                     None => String::from("none"),
                 };
@@ -372,7 +379,12 @@ impl Bottling {
                     "high" => " !",
                     _ => " NO",
                 };
-                page.line(&format!("{label}{:<18}{limit:<20}{warmest}{word}", pressure(found.worst.si())));
+                let mut places = String::new();
+                for (_, pressure) in row.pressures.iter().filter(|(place, _)| *place != "pasteurising") {
+                    let worst = pressure.map(|pressure| pressure.worst.gauge.bar());
+                    places += &worst.map_or(String::from("       -"), |bar| format!("{bar:>8.2}"));
+                }
+                page.line(&format!("{label}{places}  {limit:<17}{warmest}{word}"));
             }
             Err(error) => page.wrapped(&label, 8, &error.to_string()),
         }

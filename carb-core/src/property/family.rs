@@ -81,8 +81,8 @@ pub static RANGES: &[Usual] = &[
     published(
         "sparkling wine in bottles below 250 mL, at least: 3 bar over at 20 °C, 12 % vol",
         "wine",
-        2.95,
-        2.95,
+        2.93,
+        2.93,
         &OIV,
     ),
     practice("pearl wine: 1 to 2.5 bar over at 20 °C, 12 % vol", "wine", 1.5, 2.6),

@@ -153,7 +153,7 @@ fields! {
     SyrupStrength = "syrup" number(Dimension::Percent, 0.0, 100.0), "dissolved dry matter in the syrup, percent of its mass";
     Dissolving = "dissolving" number(Dimension::Temperature, 273.15, 373.15), "temperature at which the sugar has to stay dissolved";
     Addition = "addition" Kind::Choice, "what is added: a sugar, or something for sweetness";
-    Mass = "mass" number(Dimension::Mass, 0.0, 1.0e6), "mass of priming sugar, as sold";
+    Mass = "mass" number(Dimension::Mass, 0.0, 1.0e6), "mass of sugar, or of what is added, as sold";
     Dose = "dose" number(Dimension::Concentration, 0.0, 400.0), "sugar or other addition, as sold, per litre of drink";
     Scale = "scale" number(Dimension::Mass, 1.0e-6, 1.0), "the smallest step that the scale shows";
     Tablet = "tablet" number(Dimension::Mass, 1.0e-5, 0.1), "mass of one carbonation tablet";
@@ -181,7 +181,7 @@ fields! {
     FillOrder = "fill_order" Kind::Choice,
         "what comes first in choosing bottles: least_leftover, fewest_bottles, fewest_sizes (the other two settle ties), or as_listed (the bottles in the order of their list)";
     Spare = "spare" number(Dimension::Percent, 0.0, 100.0), "bottles to wash beyond those to fill, in percent of them";
-    Time = "time" number(Dimension::Time, 0.0, 1.6e8), "time";
+    Time = "time" number(Dimension::Time, 0.0, 1.6e8), "time: since the bottles were closed, on the date of a reading, or of a spell at one temperature";
     Cells = "yeast" number(Dimension::CellCount, 0.0, 1.0e15), "living yeast in the drink";
     Age = "age" number(Dimension::Time, 0.0, 1.6e8), "time that the drink has stood since its fermentation ended";
     Filtered = "filtered" Kind::Flag, "whether the drink was filtered or fined bright";

@@ -1,9 +1,10 @@
 //! Tables over bottles: which to fill, what goes into each, what they have to stand, and when they are ready.
 
 use super::inputs::{
-    ABV, AGE, ALTITUDE, AMBIENT, BEVERAGE, CELLS, COLD_CRASH, COUNT_HEADSPACE, CRASH, CUSTOM, EXTRACT, FERMENTABLE,
-    FERMENTER_GAUGE, FERMENTER_HEADSPACE, FILTERED, HANDBOOK, MEASURED, MODEL, PHYSICAL, RESIDUAL, RESIDUAL_MODEL,
-    SEA_LEVEL, SOLUBILITY, USUAL_ROOM, WARMEST, YEAST, YIELD, YIELD_FACTOR, batch, carbonation, keeping, yeast_state,
+    ABV, AGE, ALTITUDE, AMBIENT, BEVERAGE, CELLS, COLD_CRASH, COUNT_HEADSPACE, CRASH, CUSTOM, DOSE_ALTITUDE,
+    DOSE_AMBIENT, EXTRACT, FERMENTABLE, FERMENTER_GAUGE, FERMENTER_HEADSPACE, FILTERED, HANDBOOK, MEASURED, MODEL,
+    PHYSICAL, RESIDUAL, RESIDUAL_MODEL, SEA_LEVEL, SOLUBILITY, USUAL_ROOM, WARMEST, YEAST, YIELD, YIELD_FACTOR, batch,
+    carbonation, keeping, yeast_state,
 };
 use super::tables::{Cell, Table, number, text, yes};
 use crate::basis::function::{optional, required};
@@ -89,8 +90,8 @@ pub static BOTTLE_DOSES: Table = Table {
         COLD_CRASH,
         CRASH,
         FERMENTER_HEADSPACE,
-        ALTITUDE,
-        AMBIENT,
+        DOSE_ALTITUDE,
+        DOSE_AMBIENT,
         SEA_LEVEL,
         optional(Key::Sugar, "sucrose"),
         optional(Key::SugarWater, CUSTOM),
@@ -119,7 +120,7 @@ pub static BOTTLE_DOSES: Table = Table {
     columns: &[
         text("title", "what the size is called, where it has a name"),
         number("bottle", Dimension::Volume, "drink that goes into one"),
-        number("", Dimension::Mass, "sugar for one, as sold"),
+        number("mass", Dimension::Mass, "sugar for one, as sold"),
         number("tablet", Dimension::Count, "tablets for one"),
         number("tablet", Dimension::Carbonation, "carbonation that they make"),
     ],

@@ -62,6 +62,7 @@ pub static CATALOGUE: &[&Equation] = &[
     &fermentable::THEORETICAL_YIELD,
     &syrup::SUCROSE_SOLUBILITY,
     &syrup::DEXTROSE_SOLUBILITY,
+    &syrup::CUSTOM_SOLUBILITY,
     &syrup::LEAST_WATER,
     &syrup::SYRUP_VOLUME,
     &syrup::SYRUP_STRENGTH,

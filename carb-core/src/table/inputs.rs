@@ -55,6 +55,10 @@ pub(super) const PHYSICAL: Input = optional(Key::Basis, "physical");
 
 pub(crate) const WARMEST: Input = optional(Key::Warmest, "needed, unless the residual CO2 was measured");
 pub(crate) const MEASURED: Input = optional(Key::Residual, "it follows from the warmest temperature");
+pub(crate) const DOSE_ALTITUDE: Input =
+    optional(Key::Altitude, "needed, unless ambient is given or the residual CO2 was measured");
+pub(crate) const DOSE_AMBIENT: Input =
+    optional(Key::Ambient, "needed, unless altitude is given or the residual CO2 was measured");
 pub(crate) const FERMENTER_GAUGE: Input = optional(Key::FermenterGauge, "0: open, or under an airlock");
 pub(crate) const COLD_CRASH: Input = optional(Key::ColdCrash, "open");
 pub(crate) const CRASH: Input = optional(Key::Crash, "needed with a cold crash that is closed or has CO2 supplied");

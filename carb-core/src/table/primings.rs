@@ -1,10 +1,10 @@
 //! Functions of the drink before it is bottled: what CO2 it holds, and what primes it.
 
 use super::inputs::{
-    ABV, ALTITUDE, AMBIENT, BEVERAGE, COLD_CRASH, COUNT_HEADSPACE, COUNT_SYRUP, CRASH, CUSTOM, EXTRACT, FERMENTABLE,
-    FERMENTER_GAUGE, FERMENTER_HEADSPACE, HANDBOOK, MEASURED, MODEL, RESIDUAL, RESIDUAL_MODEL, SCALE, SEA_LEVEL,
-    SOLUBILITY, SYRUP_WATER, WARMEST, YEAST, YIELD, YIELD_FACTOR, batch, carbonation, each, mass, note_headspace,
-    output, under, warmest, wort,
+    ABV, ALTITUDE, AMBIENT, BEVERAGE, COLD_CRASH, COUNT_HEADSPACE, COUNT_SYRUP, CRASH, CUSTOM, DOSE_ALTITUDE,
+    DOSE_AMBIENT, EXTRACT, FERMENTABLE, FERMENTER_GAUGE, FERMENTER_HEADSPACE, HANDBOOK, MEASURED, MODEL, RESIDUAL,
+    RESIDUAL_MODEL, SCALE, SEA_LEVEL, SOLUBILITY, SYRUP_WATER, WARMEST, YEAST, YIELD, YIELD_FACTOR, batch, carbonation,
+    each, mass, note_headspace, output, under, warmest, wort,
 };
 use crate::balance::open;
 use crate::basis::function::{one_of, optional, required};
@@ -80,8 +80,8 @@ pub static PRIMING_SUGAR: Function = Function {
         COLD_CRASH,
         CRASH,
         FERMENTER_HEADSPACE,
-        ALTITUDE,
-        AMBIENT,
+        DOSE_ALTITUDE,
+        DOSE_AMBIENT,
         SEA_LEVEL,
         optional(Key::Sugar, "sucrose"),
         optional(Key::SugarWater, CUSTOM),
@@ -160,8 +160,8 @@ pub static PRIMED_CARBONATION: Function = Function {
         COLD_CRASH,
         CRASH,
         FERMENTER_HEADSPACE,
-        ALTITUDE,
-        AMBIENT,
+        DOSE_ALTITUDE,
+        DOSE_AMBIENT,
         SEA_LEVEL,
         optional(Key::Sugar, "sucrose"),
         optional(Key::SugarWater, CUSTOM),
@@ -246,8 +246,8 @@ pub static PRIMING_WORT: Function = Function {
         COLD_CRASH,
         CRASH,
         FERMENTER_HEADSPACE,
-        ALTITUDE,
-        AMBIENT,
+        DOSE_ALTITUDE,
+        DOSE_AMBIENT,
         SEA_LEVEL,
         BEVERAGE,
         ABV,

@@ -11,6 +11,7 @@ from numpy.typing import NDArray
 
 from . import _carb
 from ._errors import CarbError, CarbWarning
+from ._lists import LISTS, asked
 from ._result import CODES, Caution, Result
 
 
@@ -128,13 +129,18 @@ def column(name: str, value: Any) -> NDArray[np.float64]:
     raise TypeError(name)
 
 
+def varies(value: Any) -> bool:
+    """Whether a value may be an array."""
+    return hasattr(value, "__len__") and not isinstance(value, str)
+
+
 def answer(kind: type[Result[Any]], given: dict[str, Any], refuse: bool, warn: bool) -> _carb.Record | Elements:
     """Answers where something may be an array."""
-    plain = {n: v for n, v in given.items() if v is not None and (not hasattr(v, "__len__") or isinstance(v, str))}
+    plain = {n: v for n, v in given.items() if v is not None and (not varies(v) or n in LISTS)}
     arrays = {n: column(n, v) for n, v in given.items() if v is not None and n not in plain}
     if all(array.shape == () for array in arrays.values()):
         return _carb.answer(kind.function, {n: float(arrays[n]) if n in arrays else v for n, v in given.items()})
-    found = Elements(kind, _carb.request(plain), arrays)
+    found = Elements(kind, asked(plain, lists=False), arrays)
     if refuse:
         found.refuse()
     found.caution()

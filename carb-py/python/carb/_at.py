@@ -6,9 +6,9 @@ from collections.abc import Callable, Mapping
 from functools import wraps
 from typing import Any
 
-from . import _carb
+from ._lists import asked
 from ._plan import Plan, plan
-from ._result import Frozen
+from ._result import Frozen, request_text
 
 
 class Bound(Frozen):
@@ -22,7 +22,7 @@ class Bound(Frozen):
     """The names that a plan takes."""
 
     def __init__(self, **context: Any) -> None:
-        object.__setattr__(self, "_context", _carb.request(context))
+        object.__setattr__(self, "_context", asked(context))
 
     def _with(self, names: frozenset[str], given: Mapping[str, Any]) -> dict[str, Any]:
         """What is given, and of the context what the function takes and the call does not replace."""
@@ -41,7 +41,7 @@ class Bound(Frozen):
         return isinstance(other, Bound) and self._context == other._context
 
     def __hash__(self) -> int:
-        return hash(tuple(self._context.items()))
+        return hash(request_text(self._context))
 
     def __reduce__(self) -> tuple[Any, ...]:
         return _made, (type(self), self._context)

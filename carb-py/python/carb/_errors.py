@@ -21,6 +21,8 @@ class CarbError(ValueError):
         The value at fault and the limits, in the parameter's unit, where there are any.
     index : tuple of int or None
         The element at fault, where arrays were given.
+    list, row : str and int, or None
+        The list and the row at fault, the first row being 1, where a row of a list is.
     """
 
     def __init__(
@@ -32,6 +34,8 @@ class CarbError(ValueError):
         low: float | None = None,
         high: float | None = None,
         index: tuple[int, ...] | None = None,
+        list: str | None = None,
+        row: int | None = None,
     ) -> None:
         super().__init__(text)
         self.code = code
@@ -40,6 +44,8 @@ class CarbError(ValueError):
         self.low = low
         self.high = high
         self.index = index
+        self.list = list
+        self.row = row
 
 
 class CarbWarning(UserWarning):
@@ -51,7 +57,8 @@ class CarbWarning(UserWarning):
 def refuse(error: dict[str, Any]) -> NoReturn:
     """Raises what an error object says, as the core raises it elsewhere."""
     low, high = (OPEN[end] if end in error and error[end] is None else error.get(end) for end in OPEN)
-    raise CarbError(error["text"], error["code"], error["parameter"], error.get("value"), low, high)
+    place = {"list": error.get("list"), "row": error.get("row")}
+    raise CarbError(error["text"], error["code"], error["parameter"], error.get("value"), low, high, **place)
 
 
 def answered(text: str) -> dict[str, Any]:

@@ -4,17 +4,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import TYPE_CHECKING, Any, Literal, TypeVar
 
 from ._at import Bound, bound
 from ._errors import CarbWarning
+from ._plan import Bottling, job
 from ._result import Part, Result, function, output, part
 from ._table import Table, table
 
 if TYPE_CHECKING:
-    from ._types import Number
+    from ._types import Doubt, Number, Rows
 
 __all__ = [
+    "AboveExpectedWarning",
     "AddedCo2",
     "AddedCo2Added",
     "AddedCo2Expected",
@@ -26,15 +29,28 @@ __all__ = [
     "AttenuationApparent",
     "AttenuationQuick",
     "AttenuationReal",
+    "BelowExpectedWarning",
     "BelowFreezingWarning",
     "CarbonationDangerWarning",
     "CarbonationHighWarning",
     "ChartCommonPracticeWarning",
     "ChartPressureWarning",
     "ChartTemperatureWarning",
+    "ClassCarbonationDangerWarning",
+    "ClassCarbonationHighWarning",
+    "ClassPressureDangerWarning",
     "Co2Saturation",
     "Co2SaturationLiquid",
     "Co2SaturationVapour",
+    "ColdConditioningWarning",
+    "Conditioning",
+    "ConditioningExpected",
+    "ConditioningLeast",
+    "ConditioningMost",
+    "ConditioningTime",
+    "ConditioningTimeExpected",
+    "ConditioningTimeLeast",
+    "ConditioningTimeMost",
     "CoreWarmWarning",
     "DextrinLeftWarning",
     "DissolvedCo2",
@@ -43,6 +59,11 @@ __all__ = [
     "ExtractHighWarning",
     "FermentableDangerWarning",
     "FermentableLeftWarning",
+    "FermenterVacuumWarning",
+    "FewCellsWarning",
+    "FewReadingsWarning",
+    "FilteredDrinkWarning",
+    "FinalGravity",
     "ForeignModelWarning",
     "GasPressureWarning",
     "Gravity",
@@ -52,11 +73,14 @@ __all__ = [
     "GravityRangeWarning",
     "HeatedGlassWarning",
     "HenryTemperatureWarning",
+    "HotConditioningWarning",
     "KegPressure",
     "LactoseLeftWarning",
     "LiquidAlcoholWarning",
     "LiquidWarmWarning",
     "NearCriticalWarning",
+    "NotForConditioningWarning",
+    "OldDrinkWarning",
     "OriginalRangeWarning",
     "PackageCarbonation",
     "PackageCarbonationDissolved",
@@ -68,26 +92,47 @@ __all__ = [
     "PackagePressureWorst",
     "PressureDangerWarning",
     "PressureHighWarning",
+    "PrimedCarbonation",
+    "PrimedCarbonationAdded",
     "PrimingSugar",
+    "PrimingSyrup",
+    "PrimingSyrupLeast",
+    "PrimingWort",
+    "RatingDangerWarning",
     "ResidualCo2",
     "ResidualHeldWarning",
+    "Reyeasting",
+    "ReyeastingDryYeast",
+    "StillFallingWarning",
+    "StrongDrinkWarning",
     "SweetenerLeftWarning",
     "SweetenerPacketWarning",
+    "UnfinishedDangerWarning",
     "ViscosityTemperatureWarning",
+    "WildDangerWarning",
     "WineTemperatureWarning",
     "added_co2",
     "ambient_pressure",
     "attenuation",
     "bottle_classes",
+    "bottle_doses",
+    "bottle_pressures",
     "bottle_sizes",
+    "bottle_verdicts",
+    "bottling",
     "carbonation_ranges",
     "cautions",
     "co2_saturation",
+    "conditioning",
+    "conditioning_days",
+    "conditioning_time",
     "cylinder_sizes",
     "dissolved_co2",
     "drink_properties",
     "equations",
     "fermentables",
+    "fill_list",
+    "final_gravity",
     "gravity",
     "gravity_co2",
     "instruments",
@@ -95,8 +140,13 @@ __all__ = [
     "keg_sizes",
     "package_carbonation",
     "package_pressure",
+    "pressure_parts",
+    "primed_carbonation",
     "priming_sugar",
+    "priming_syrup",
+    "priming_wort",
     "residual_co2",
+    "reyeasting",
     "solubility_models",
     "sources",
     "sweeteners",
@@ -284,6 +334,114 @@ class PressureDangerWarning(CarbWarning):
     """Elements with the caution ``pressure_danger``."""
 
     code = "pressure_danger"
+
+
+class ClassCarbonationHighWarning(CarbWarning):
+    """Elements with the caution ``class_carbonation_high``."""
+
+    code = "class_carbonation_high"
+
+
+class ClassCarbonationDangerWarning(CarbWarning):
+    """Elements with the caution ``class_carbonation_danger``."""
+
+    code = "class_carbonation_danger"
+
+
+class ClassPressureDangerWarning(CarbWarning):
+    """Elements with the caution ``class_pressure_danger``."""
+
+    code = "class_pressure_danger"
+
+
+class RatingDangerWarning(CarbWarning):
+    """Elements with the caution ``rating_danger``."""
+
+    code = "rating_danger"
+
+
+class NotForConditioningWarning(CarbWarning):
+    """Elements with the caution ``not_for_conditioning``."""
+
+    code = "not_for_conditioning"
+
+
+class UnfinishedDangerWarning(CarbWarning):
+    """Elements with the caution ``unfinished_danger``."""
+
+    code = "unfinished_danger"
+
+
+class StillFallingWarning(CarbWarning):
+    """Elements with the caution ``still_falling``."""
+
+    code = "still_falling"
+
+
+class FewReadingsWarning(CarbWarning):
+    """Elements with the caution ``few_readings``."""
+
+    code = "few_readings"
+
+
+class BelowExpectedWarning(CarbWarning):
+    """Elements with the caution ``below_expected``."""
+
+    code = "below_expected"
+
+
+class AboveExpectedWarning(CarbWarning):
+    """Elements with the caution ``above_expected``."""
+
+    code = "above_expected"
+
+
+class WildDangerWarning(CarbWarning):
+    """Elements with the caution ``wild_danger``."""
+
+    code = "wild_danger"
+
+
+class StrongDrinkWarning(CarbWarning):
+    """Elements with the caution ``strong_drink``."""
+
+    code = "strong_drink"
+
+
+class OldDrinkWarning(CarbWarning):
+    """Elements with the caution ``old_drink``."""
+
+    code = "old_drink"
+
+
+class FilteredDrinkWarning(CarbWarning):
+    """Elements with the caution ``filtered_drink``."""
+
+    code = "filtered_drink"
+
+
+class ColdConditioningWarning(CarbWarning):
+    """Elements with the caution ``cold_conditioning``."""
+
+    code = "cold_conditioning"
+
+
+class HotConditioningWarning(CarbWarning):
+    """Elements with the caution ``hot_conditioning``."""
+
+    code = "hot_conditioning"
+
+
+class FewCellsWarning(CarbWarning):
+    """Elements with the caution ``few_cells``."""
+
+    code = "few_cells"
+
+
+class FermenterVacuumWarning(CarbWarning):
+    """Elements with the caution ``fermenter_vacuum``."""
+
+    code = "fermenter_vacuum"
 
 
 class DissolvedCo2(Result[T]):
@@ -495,7 +653,7 @@ def keg_pressure(
 
 
 class ResidualCo2(Result[T]):
-    """CO2 left in a drink after fermentation, open to the air."""
+    """CO2 left in a drink after fermentation: by its warmest temperature since, open to the air or under pressure, and what a cold crash adds."""
 
     __slots__ = ()
     function = "residual_co2"
@@ -511,6 +669,15 @@ def residual_co2(
     warmest_c: Number | None = None,
     warmest_f: Number | None = None,
     warmest_k: Number | None = None,
+    fermenter_gauge_kpa: Number | None = None,
+    fermenter_gauge_bar: Number | None = None,
+    fermenter_gauge_psi: Number | None = None,
+    fermenter_gauge_pa: Number | None = None,
+    cold_crash: Literal["open", "closed", "co2_supplied"] | None = None,
+    crash_c: Number | None = None,
+    crash_f: Number | None = None,
+    crash_k: Number | None = None,
+    fermenter_headspace_percent: Number | None = None,
     altitude_m: Number | None = None,
     altitude_ft: Number | None = None,
     ambient_kpa: Number | None = None,
@@ -532,12 +699,25 @@ def residual_co2(
     errors: Literal["raise", "nan"] = "raise",
     **unknown: Any,
 ) -> ResidualCo2[Any]:
-    """CO2 left in a drink after fermentation, open to the air.
+    """CO2 left in a drink after fermentation: by its warmest temperature since, open to the air or under pressure, and what a cold crash adds.
 
     Parameters
     ----------
     warmest_c, warmest_f, warmest_k : float or array, optional
         Highest temperature of the drink since active fermentation. From 0 to 45 in ``warmest_c``. Required.
+    fermenter_gauge_kpa, fermenter_gauge_bar, fermenter_gauge_psi, fermenter_gauge_pa : float or array,
+        optional
+        Pressure above the air outside that the fermenter held at the warmest temperature. From 0 to 500 in
+        ``fermenter_gauge_kpa``. Default: 0: open, or under an airlock.
+    cold_crash : {"open", "closed", "co2_supplied"}, optional
+        How the drink was chilled before packaging: open (or through an airlock), closed (tight, with its own
+        gas over it), co2_supplied (CO2 let in, at the fermenter's pressure). Default: open.
+    crash_c, crash_f, crash_k : float or array, optional
+        Temperature to which the drink was chilled before packaging. From -5 to 60 in ``crash_c``. Default:
+        needed with a cold crash that is closed or has CO2 supplied.
+    fermenter_headspace_percent : float or array, optional
+        Gas over the drink in a closed fermenter, in percent of the drink's volume. From 0 to 1000 in
+        ``fermenter_headspace_percent``. Default: needed with a closed cold crash.
     altitude_m, altitude_ft : float or array, optional
         Height above sea level, from which the air pressure outside follows by ISO 2533. From -500 to 9000 in
         ``altitude_m``. Required: this, or another ambient.
@@ -599,10 +779,10 @@ class PrimingSugar(Result[T]):
     function = "priming_sugar"
     outputs = ("mass_g", "mass_kg", "mass_oz", "mass_lb", "dose_g_per_l")
     shown = ("mass_g", "mass_oz", "dose_g_per_l")
-    mass_g = output("mass_g", "Mass of priming sugar, as sold.")
-    mass_kg = output("mass_kg", "Mass of priming sugar, as sold, kg.")
-    mass_oz = output("mass_oz", "Mass of priming sugar, as sold, oz.")
-    mass_lb = output("mass_lb", "Mass of priming sugar, as sold, lb.")
+    mass_g = output("mass_g", "Mass of sugar, or of what is added, as sold.")
+    mass_kg = output("mass_kg", "Mass of sugar, or of what is added, as sold, kg.")
+    mass_oz = output("mass_oz", "Mass of sugar, or of what is added, as sold, oz.")
+    mass_lb = output("mass_lb", "Mass of sugar, or of what is added, as sold, lb.")
     dose_g_per_l = output("dose_g_per_l", "Sugar or other addition, as sold, per litre of drink, g/L.")
 
 
@@ -619,6 +799,17 @@ def priming_sugar(
     packaged_us_gal: Number | None = None,
     packaged_imp_gal: Number | None = None,
     packaged_us_fl_oz: Number | None = None,
+    residual_co2_g_per_l: Number | None = None,
+    residual_volumes: Number | None = None,
+    fermenter_gauge_kpa: Number | None = None,
+    fermenter_gauge_bar: Number | None = None,
+    fermenter_gauge_psi: Number | None = None,
+    fermenter_gauge_pa: Number | None = None,
+    cold_crash: Literal["open", "closed", "co2_supplied"] | None = None,
+    crash_c: Number | None = None,
+    crash_f: Number | None = None,
+    crash_k: Number | None = None,
+    fermenter_headspace_percent: Number | None = None,
     altitude_m: Number | None = None,
     altitude_ft: Number | None = None,
     ambient_kpa: Number | None = None,
@@ -634,6 +825,12 @@ def priming_sugar(
     sugar_sg: float | None = None,
     sugar_fermentable_percent: float | None = None,
     sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None = None,
+    syrup_water_l: Number | None = None,
+    syrup_water_ml: Number | None = None,
+    syrup_water_us_gal: Number | None = None,
+    syrup_water_imp_gal: Number | None = None,
+    syrup_water_us_fl_oz: Number | None = None,
+    count_syrup: bool | None = None,
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
     abv_percent: Number | None = None,
     extract_g_per_l: Number | None = None,
@@ -664,16 +861,33 @@ def priming_sugar(
     co2_g_per_l, volumes : float or array, optional
         CO2 per litre of drink. From 0 to 30 in ``co2_g_per_l``. Required.
     warmest_c, warmest_f, warmest_k : float or array, optional
-        Highest temperature of the drink since active fermentation. From 0 to 45 in ``warmest_c``. Required.
+        Highest temperature of the drink since active fermentation. From 0 to 45 in ``warmest_c``. Default:
+        needed, unless the residual CO2 was measured.
     packaged_l, packaged_ml, packaged_us_gal, packaged_imp_gal, packaged_us_fl_oz : float or array, optional
         Drink that reaches packages (not the batch size: trub and losses stay behind). From 0.001 to 1e+06 in
         ``packaged_l``. Required.
+    residual_co2_g_per_l, residual_volumes : float or array, optional
+        CO2 in the drink before it is packaged, measured: it overrides what the warmest temperature says. From
+        0 to 30 in ``residual_co2_g_per_l``. Default: it follows from the warmest temperature.
+    fermenter_gauge_kpa, fermenter_gauge_bar, fermenter_gauge_psi, fermenter_gauge_pa : float or array,
+        optional
+        Pressure above the air outside that the fermenter held at the warmest temperature. From 0 to 500 in
+        ``fermenter_gauge_kpa``. Default: 0: open, or under an airlock.
+    cold_crash : {"open", "closed", "co2_supplied"}, optional
+        How the drink was chilled before packaging: open (or through an airlock), closed (tight, with its own
+        gas over it), co2_supplied (CO2 let in, at the fermenter's pressure). Default: open.
+    crash_c, crash_f, crash_k : float or array, optional
+        Temperature to which the drink was chilled before packaging. From -5 to 60 in ``crash_c``. Default:
+        needed with a cold crash that is closed or has CO2 supplied.
+    fermenter_headspace_percent : float or array, optional
+        Gas over the drink in a closed fermenter, in percent of the drink's volume. From 0 to 1000 in
+        ``fermenter_headspace_percent``. Default: needed with a closed cold crash.
     altitude_m, altitude_ft : float or array, optional
         Height above sea level, from which the air pressure outside follows by ISO 2533. From -500 to 9000 in
-        ``altitude_m``. Required: this, or another ambient.
+        ``altitude_m``. Default: needed, unless ambient is given or the residual CO2 was measured.
     ambient_kpa, ambient_bar, ambient_psi, ambient_pa : float or array, optional
         Measured pressure of the air outside, at the station (not reduced to sea level). From 30 to 110 in
-        ``ambient_kpa``. Required: this, or another ambient.
+        ``ambient_kpa``. Default: needed, unless altitude is given or the residual CO2 was measured.
     sea_level_kpa, sea_level_bar, sea_level_psi, sea_level_pa : float, optional
         Air pressure reduced to sea level, as weather reports give it; needs the altitude too. From 87 to 109
         in ``sea_level_kpa``. Default: 101.325 kPa, the standard atmosphere.
@@ -695,6 +909,12 @@ def priming_sugar(
         ``sugar_fermentable_percent``. Default: only with a custom sugar.
     sugar_kind : {"hexose", "disaccharide", "trisaccharide"}, optional
         What the fermentable part of a sugar of one's own is. Default: only with a custom sugar.
+    syrup_water_l, syrup_water_ml, syrup_water_us_gal, syrup_water_imp_gal, syrup_water_us_fl_oz : float or
+        array, optional
+        Water in which the priming sugar is dissolved. From 0 to 1000 in ``syrup_water_l``. Default: the sugar
+        goes in dry, and its room is left out; counts by the physical basis only.
+    count_syrup : bool, optional
+        Whether the volume of the syrup, if one is made, counts. Default: that of the basis.
     beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
         What the drink is. Default: beer.
     abv_percent : float or array, optional
@@ -756,8 +976,558 @@ def priming_sugar(
     Examples
     --------
     >>> import carb
-    >>> carb.priming_sugar(volumes=2.5, warmest_f=68, packaged_us_gal=5, altitude_m=0, sugar="sucrose").mass_g
+    >>> carb.priming_sugar(
+    ...     volumes=2.5,
+    ...     warmest_f=68,
+    ...     packaged_us_gal=5,
+    ...     altitude_m=0,
+    ...     sugar="sucrose",
+    ... ).mass_g
     119.2044278929602
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+class PrimedCarbonationAdded(Part[T]):
+    """The outputs of PrimedCarbonation that are added."""
+
+    __slots__ = ()
+    shown = ("abv_percent",)
+    abv_percent = output("abv_percent", "Alcohol by volume, %.")
+
+
+class PrimedCarbonation(Result[T]):
+    """Carbonation and alcohol of a drink to which a mass of priming sugar was added: the inverse of priming_sugar."""
+
+    __slots__ = ()
+    function = "primed_carbonation"
+    outputs = ("co2_g_per_l", "volumes", "added_abv_percent", "abv_percent")
+    shown = ("co2_g_per_l", "volumes", "added_abv_percent", "abv_percent")
+    added = part(PrimedCarbonationAdded, "added", "Added.")
+    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
+    volumes = output("volumes", "CO2 per litre of drink, vol.")
+    abv_percent = output("abv_percent", "Alcohol by volume, %.")
+
+
+@function(PrimedCarbonation)
+def primed_carbonation(
+    *,
+    mass_g: Number | None = None,
+    mass_kg: Number | None = None,
+    mass_oz: Number | None = None,
+    mass_lb: Number | None = None,
+    warmest_c: Number | None = None,
+    warmest_f: Number | None = None,
+    warmest_k: Number | None = None,
+    packaged_l: Number | None = None,
+    packaged_ml: Number | None = None,
+    packaged_us_gal: Number | None = None,
+    packaged_imp_gal: Number | None = None,
+    packaged_us_fl_oz: Number | None = None,
+    residual_co2_g_per_l: Number | None = None,
+    residual_volumes: Number | None = None,
+    fermenter_gauge_kpa: Number | None = None,
+    fermenter_gauge_bar: Number | None = None,
+    fermenter_gauge_psi: Number | None = None,
+    fermenter_gauge_pa: Number | None = None,
+    cold_crash: Literal["open", "closed", "co2_supplied"] | None = None,
+    crash_c: Number | None = None,
+    crash_f: Number | None = None,
+    crash_k: Number | None = None,
+    fermenter_headspace_percent: Number | None = None,
+    altitude_m: Number | None = None,
+    altitude_ft: Number | None = None,
+    ambient_kpa: Number | None = None,
+    ambient_bar: Number | None = None,
+    ambient_psi: Number | None = None,
+    ambient_pa: Number | None = None,
+    sea_level_kpa: float | None = None,
+    sea_level_bar: float | None = None,
+    sea_level_psi: float | None = None,
+    sea_level_pa: float | None = None,
+    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom"] | None = None,
+    sugar_water_percent: float | None = None,
+    sugar_sg: float | None = None,
+    sugar_fermentable_percent: float | None = None,
+    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None = None,
+    syrup_water_l: Number | None = None,
+    syrup_water_ml: Number | None = None,
+    syrup_water_us_gal: Number | None = None,
+    syrup_water_imp_gal: Number | None = None,
+    syrup_water_us_fl_oz: Number | None = None,
+    count_syrup: bool | None = None,
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
+    abv_percent: Number | None = None,
+    extract_g_per_l: Number | None = None,
+    fermentable_g_per_l: Number | None = None,
+    yeast: Literal["live", "none"] | None = None,
+    basis: Literal["handbook", "physical"] | None = None,
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
+    residual_model: Literal["table", "equilibrium"] | None = None,
+    yield_percent: float | None = None,
+    count_headspace: bool | None = None,
+    headspace_percent: Number | None = None,
+    filling_c: Number | None = None,
+    filling_f: Number | None = None,
+    filling_k: Number | None = None,
+    room_c: Number | None = None,
+    room_f: Number | None = None,
+    room_k: Number | None = None,
+    solubility_multiplier: float | None = None,
+    residual_multiplier: float | None = None,
+    yield_multiplier: float | None = None,
+    errors: Literal["raise", "nan"] = "raise",
+    **unknown: Any,
+) -> PrimedCarbonation[Any]:
+    """Carbonation and alcohol of a drink to which a mass of priming sugar was added: the inverse of priming_sugar.
+
+    Parameters
+    ----------
+    mass_g, mass_kg, mass_oz, mass_lb : float or array, optional
+        Mass of sugar, or of what is added, as sold. From 0 to 1e+09 in ``mass_g``. Required.
+    warmest_c, warmest_f, warmest_k : float or array, optional
+        Highest temperature of the drink since active fermentation. From 0 to 45 in ``warmest_c``. Default:
+        needed, unless the residual CO2 was measured.
+    packaged_l, packaged_ml, packaged_us_gal, packaged_imp_gal, packaged_us_fl_oz : float or array, optional
+        Drink that reaches packages (not the batch size: trub and losses stay behind). From 0.001 to 1e+06 in
+        ``packaged_l``. Required.
+    residual_co2_g_per_l, residual_volumes : float or array, optional
+        CO2 in the drink before it is packaged, measured: it overrides what the warmest temperature says. From
+        0 to 30 in ``residual_co2_g_per_l``. Default: it follows from the warmest temperature.
+    fermenter_gauge_kpa, fermenter_gauge_bar, fermenter_gauge_psi, fermenter_gauge_pa : float or array,
+        optional
+        Pressure above the air outside that the fermenter held at the warmest temperature. From 0 to 500 in
+        ``fermenter_gauge_kpa``. Default: 0: open, or under an airlock.
+    cold_crash : {"open", "closed", "co2_supplied"}, optional
+        How the drink was chilled before packaging: open (or through an airlock), closed (tight, with its own
+        gas over it), co2_supplied (CO2 let in, at the fermenter's pressure). Default: open.
+    crash_c, crash_f, crash_k : float or array, optional
+        Temperature to which the drink was chilled before packaging. From -5 to 60 in ``crash_c``. Default:
+        needed with a cold crash that is closed or has CO2 supplied.
+    fermenter_headspace_percent : float or array, optional
+        Gas over the drink in a closed fermenter, in percent of the drink's volume. From 0 to 1000 in
+        ``fermenter_headspace_percent``. Default: needed with a closed cold crash.
+    altitude_m, altitude_ft : float or array, optional
+        Height above sea level, from which the air pressure outside follows by ISO 2533. From -500 to 9000 in
+        ``altitude_m``. Default: needed, unless ambient is given or the residual CO2 was measured.
+    ambient_kpa, ambient_bar, ambient_psi, ambient_pa : float or array, optional
+        Measured pressure of the air outside, at the station (not reduced to sea level). From 30 to 110 in
+        ``ambient_kpa``. Default: needed, unless altitude is given or the residual CO2 was measured.
+    sea_level_kpa, sea_level_bar, sea_level_psi, sea_level_pa : float, optional
+        Air pressure reduced to sea level, as weather reports give it; needs the altitude too. From 87 to 109
+        in ``sea_level_kpa``. Default: 101.325 kPa, the standard atmosphere.
+    sugar : {"dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey",
+        "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar",
+        "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses",
+        "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate",
+        "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63",
+        "custom"}, optional
+        The priming sugar. Default: sucrose.
+    sugar_water_percent : float, optional
+        Water in a sugar of one's own, percent of its mass. From 0 to 100 in ``sugar_water_percent``. Default:
+        only with a custom sugar.
+    sugar_sg : float, optional
+        Specific gravity 20/20 °C of a syrup of one's own, from which its water follows. From 1 to 1.45 in
+        ``sugar_sg``. Default: only with a custom sugar.
+    sugar_fermentable_percent : float, optional
+        What yeast ferments of the dry matter of a sugar of one's own, percent. From 0 to 100 in
+        ``sugar_fermentable_percent``. Default: only with a custom sugar.
+    sugar_kind : {"hexose", "disaccharide", "trisaccharide"}, optional
+        What the fermentable part of a sugar of one's own is. Default: only with a custom sugar.
+    syrup_water_l, syrup_water_ml, syrup_water_us_gal, syrup_water_imp_gal, syrup_water_us_fl_oz : float or
+        array, optional
+        Water in which the priming sugar is dissolved. From 0 to 1000 in ``syrup_water_l``. Default: the sugar
+        goes in dry, and its room is left out; counts by the physical basis only.
+    count_syrup : bool, optional
+        Whether the volume of the syrup, if one is made, counts. Default: that of the basis.
+    beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
+        What the drink is. Default: beer.
+    abv_percent : float or array, optional
+        Alcohol by volume. From 0 to 25 in ``abv_percent``. Default: usual for the drink, and noted.
+    extract_g_per_l : float or array, optional
+        Everything dissolved except CO2 and alcohol: it lowers the solubility of CO2. From 0 to 400 in
+        ``extract_g_per_l``. Default: usual for the drink, and noted.
+    fermentable_g_per_l : float or array, optional
+        What yeast in the package can still turn into CO2: it makes pressure. From 0 to 400 in
+        ``fermentable_g_per_l``. Default: 0 for beer and water, and noted; needed for other drinks with living
+        yeast.
+    yeast : {"live", "none"}, optional
+        Whether living yeast goes into the package. Default: live.
+    basis : {"handbook", "physical"}, optional
+        The set of assumptions to start from. Default: handbook.
+    model : {"chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water",
+        "carroll_water"}, optional
+        The solubility model (default: that of the basis for this drink). Default: that of the basis for the
+        drink.
+    residual_model : {"table", "equilibrium"}, optional
+        The model of residual CO2 (default: that of the basis). Default: that of the basis.
+    yield_percent : float, optional
+        CO2 really made, in percent of the sugar's theoretical yield. From 50 to 105 in ``yield_percent``.
+        Default: that of the basis: 100 by the handbook, 95 by the balance.
+    count_headspace : bool, optional
+        Whether the gas over the drink takes its share of the CO2. Default: that of the basis.
+    headspace_percent : float or array, optional
+        Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
+        Default: 4 % of the liquid; counts by the physical basis only.
+    filling_c, filling_f, filling_k : float or array, optional
+        Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: the
+        warmest; counts by the physical basis only.
+    room_c, room_f, room_k : float or array, optional
+        Temperature at which bottles are conditioned. From -5 to 60 in ``room_c``. Default: 20 °C; counts by
+        the physical basis only.
+    solubility_multiplier : float, optional
+        Factor on every solubility. From 0.5 to 2 in ``solubility_multiplier``. Default: 1.
+    residual_multiplier : float, optional
+        Factor on the residual CO2. From 0 to 3 in ``residual_multiplier``. Default: 1.
+    yield_multiplier : float, optional
+        Factor on the yield of sugar. From 0.5 to 2 in ``yield_multiplier``. Default: 1.
+    errors : {"raise", "nan"}, optional
+        For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
+
+    Returns
+    -------
+    PrimedCarbonation
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, a value outside its range, or where there is no answer.
+
+    Warns
+    -----
+    CarbWarning
+        For arrays, where elements lie outside the range of an equation. (For numbers, see ``cautions``.)
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.primed_carbonation(
+    ...     mass_g=120,
+    ...     warmest_f=68,
+    ...     packaged_us_gal=5,
+    ...     altitude_m=0,
+    ...     sugar="sucrose",
+    ... ).co2_g_per_l
+    4.963617394926277
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+class PrimingWort(Result[T]):
+    """Unfermented wort (gyle, Speise) or fermenting beer (kräusen) that gives a drink its carbonation: current gravity none for the first."""
+
+    __slots__ = ()
+    function = "priming_wort"
+    outputs = ("wort_l", "wort_ml", "wort_us_gal", "wort_imp_gal", "wort_us_fl_oz", "wort_percent")
+    shown = ("wort_l", "wort_us_gal", "wort_percent")
+    wort_l = output("wort_l", "Wort or fermenting beer that primes the drink, L.")
+    wort_ml = output("wort_ml", "Wort or fermenting beer that primes the drink, mL.")
+    wort_us_gal = output("wort_us_gal", "Wort or fermenting beer that primes the drink, US gal.")
+    wort_imp_gal = output("wort_imp_gal", "Wort or fermenting beer that primes the drink, imp gal.")
+    wort_us_fl_oz = output("wort_us_fl_oz", "Wort or fermenting beer that primes the drink, US fl oz.")
+    wort_percent = output("wort_percent", "Wort that primes the drink, in percent of the drink's volume, %.")
+
+
+@function(PrimingWort)
+def priming_wort(
+    *,
+    co2_g_per_l: Number | None = None,
+    volumes: Number | None = None,
+    warmest_c: Number | None = None,
+    warmest_f: Number | None = None,
+    warmest_k: Number | None = None,
+    packaged_l: Number | None = None,
+    packaged_ml: Number | None = None,
+    packaged_us_gal: Number | None = None,
+    packaged_imp_gal: Number | None = None,
+    packaged_us_fl_oz: Number | None = None,
+    wort_original_sg: Number | None = None,
+    wort_original_plato: Number | None = None,
+    wort_current_sg: Number | None = None,
+    wort_current_plato: Number | None = None,
+    limit_attenuation_percent: Number | None = None,
+    wort_co2_g_per_l: Number | None = None,
+    wort_volumes: Number | None = None,
+    residual_co2_g_per_l: Number | None = None,
+    residual_volumes: Number | None = None,
+    fermenter_gauge_kpa: Number | None = None,
+    fermenter_gauge_bar: Number | None = None,
+    fermenter_gauge_psi: Number | None = None,
+    fermenter_gauge_pa: Number | None = None,
+    cold_crash: Literal["open", "closed", "co2_supplied"] | None = None,
+    crash_c: Number | None = None,
+    crash_f: Number | None = None,
+    crash_k: Number | None = None,
+    fermenter_headspace_percent: Number | None = None,
+    altitude_m: Number | None = None,
+    altitude_ft: Number | None = None,
+    ambient_kpa: Number | None = None,
+    ambient_bar: Number | None = None,
+    ambient_psi: Number | None = None,
+    ambient_pa: Number | None = None,
+    sea_level_kpa: float | None = None,
+    sea_level_bar: float | None = None,
+    sea_level_psi: float | None = None,
+    sea_level_pa: float | None = None,
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
+    abv_percent: Number | None = None,
+    extract_g_per_l: Number | None = None,
+    fermentable_g_per_l: Number | None = None,
+    yeast: Literal["live", "none"] | None = None,
+    extract_scale: Literal["asbc", "lincoln", "quick"] | None = None,
+    basis: Literal["handbook", "physical"] | None = None,
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
+    residual_model: Literal["table", "equilibrium"] | None = None,
+    yield_percent: float | None = None,
+    count_headspace: bool | None = None,
+    headspace_percent: Number | None = None,
+    filling_c: Number | None = None,
+    filling_f: Number | None = None,
+    filling_k: Number | None = None,
+    room_c: Number | None = None,
+    room_f: Number | None = None,
+    room_k: Number | None = None,
+    solubility_multiplier: float | None = None,
+    residual_multiplier: float | None = None,
+    yield_multiplier: float | None = None,
+    errors: Literal["raise", "nan"] = "raise",
+    **unknown: Any,
+) -> PrimingWort[Any]:
+    """Unfermented wort (gyle, Speise) or fermenting beer (kräusen) that gives a drink its carbonation: current gravity none for the first.
+
+    Parameters
+    ----------
+    co2_g_per_l, volumes : float or array, optional
+        CO2 per litre of drink. From 0 to 30 in ``co2_g_per_l``. Required.
+    warmest_c, warmest_f, warmest_k : float or array, optional
+        Highest temperature of the drink since active fermentation. From 0 to 45 in ``warmest_c``. Default:
+        needed, unless the residual CO2 was measured.
+    packaged_l, packaged_ml, packaged_us_gal, packaged_imp_gal, packaged_us_fl_oz : float or array, optional
+        Drink that reaches packages (not the batch size: trub and losses stay behind). From 0.001 to 1e+06 in
+        ``packaged_l``. Required.
+    wort_original_sg : float or array, optional
+        Specific gravity 20/20 °C of the priming wort before fermentation. From 1.001 to 1.165 in
+        ``wort_original_sg``. Required: this, or another wort.
+    wort_original_plato : float or array, optional
+        Extract of the priming wort before fermentation. From 0.2 to 37 in ``wort_original_plato``. Required:
+        this, or another wort.
+    wort_current_sg : float or array, optional
+        Specific gravity 20/20 °C of the priming wort when it is added. From 0.98 to 1.165 in
+        ``wort_current_sg``. Default: fresh wort.
+    wort_current_plato : float or array, optional
+        Apparent extract of the priming wort when it is added. From -5.2 to 37 in ``wort_current_plato``.
+        Default: fresh wort.
+    limit_attenuation_percent : float or array, optional
+        Real degree of fermentation at which the yeast ends: the limit attenuation. From 1 to 100 in
+        ``limit_attenuation_percent``. Required.
+    wort_co2_g_per_l, wort_volumes : float or array, optional
+        CO2 that the priming wort holds: none in fresh wort, about saturation in fermenting beer. From 0 to 30
+        in ``wort_co2_g_per_l``. Default: none in fresh wort, what the drink keeps in fermenting one.
+    residual_co2_g_per_l, residual_volumes : float or array, optional
+        CO2 in the drink before it is packaged, measured: it overrides what the warmest temperature says. From
+        0 to 30 in ``residual_co2_g_per_l``. Default: it follows from the warmest temperature.
+    fermenter_gauge_kpa, fermenter_gauge_bar, fermenter_gauge_psi, fermenter_gauge_pa : float or array,
+        optional
+        Pressure above the air outside that the fermenter held at the warmest temperature. From 0 to 500 in
+        ``fermenter_gauge_kpa``. Default: 0: open, or under an airlock.
+    cold_crash : {"open", "closed", "co2_supplied"}, optional
+        How the drink was chilled before packaging: open (or through an airlock), closed (tight, with its own
+        gas over it), co2_supplied (CO2 let in, at the fermenter's pressure). Default: open.
+    crash_c, crash_f, crash_k : float or array, optional
+        Temperature to which the drink was chilled before packaging. From -5 to 60 in ``crash_c``. Default:
+        needed with a cold crash that is closed or has CO2 supplied.
+    fermenter_headspace_percent : float or array, optional
+        Gas over the drink in a closed fermenter, in percent of the drink's volume. From 0 to 1000 in
+        ``fermenter_headspace_percent``. Default: needed with a closed cold crash.
+    altitude_m, altitude_ft : float or array, optional
+        Height above sea level, from which the air pressure outside follows by ISO 2533. From -500 to 9000 in
+        ``altitude_m``. Default: needed, unless ambient is given or the residual CO2 was measured.
+    ambient_kpa, ambient_bar, ambient_psi, ambient_pa : float or array, optional
+        Measured pressure of the air outside, at the station (not reduced to sea level). From 30 to 110 in
+        ``ambient_kpa``. Default: needed, unless altitude is given or the residual CO2 was measured.
+    sea_level_kpa, sea_level_bar, sea_level_psi, sea_level_pa : float, optional
+        Air pressure reduced to sea level, as weather reports give it; needs the altitude too. From 87 to 109
+        in ``sea_level_kpa``. Default: 101.325 kPa, the standard atmosphere.
+    beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
+        What the drink is. Default: beer.
+    abv_percent : float or array, optional
+        Alcohol by volume. From 0 to 25 in ``abv_percent``. Default: usual for the drink, and noted.
+    extract_g_per_l : float or array, optional
+        Everything dissolved except CO2 and alcohol: it lowers the solubility of CO2. From 0 to 400 in
+        ``extract_g_per_l``. Default: usual for the drink, and noted.
+    fermentable_g_per_l : float or array, optional
+        What yeast in the package can still turn into CO2: it makes pressure. From 0 to 400 in
+        ``fermentable_g_per_l``. Default: 0 for beer and water, and noted; needed for other drinks with living
+        yeast.
+    yeast : {"live", "none"}, optional
+        Whether living yeast goes into the package. Default: live.
+    extract_scale : {"asbc", "lincoln", "quick"}, optional
+        Which relation turns specific gravity into extract. Default: asbc.
+    basis : {"handbook", "physical"}, optional
+        The set of assumptions to start from. Default: handbook.
+    model : {"chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water",
+        "carroll_water"}, optional
+        The solubility model (default: that of the basis for this drink). Default: that of the basis for the
+        drink.
+    residual_model : {"table", "equilibrium"}, optional
+        The model of residual CO2 (default: that of the basis). Default: that of the basis.
+    yield_percent : float, optional
+        CO2 really made, in percent of the sugar's theoretical yield. From 50 to 105 in ``yield_percent``.
+        Default: that of the basis: 100 by the handbook, 95 by the balance.
+    count_headspace : bool, optional
+        Whether the gas over the drink takes its share of the CO2. Default: that of the basis.
+    headspace_percent : float or array, optional
+        Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
+        Default: 4 % of the liquid; counts by the physical basis only.
+    filling_c, filling_f, filling_k : float or array, optional
+        Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: the
+        warmest; counts by the physical basis only.
+    room_c, room_f, room_k : float or array, optional
+        Temperature at which bottles are conditioned. From -5 to 60 in ``room_c``. Default: 20 °C; counts by
+        the physical basis only.
+    solubility_multiplier : float, optional
+        Factor on every solubility. From 0.5 to 2 in ``solubility_multiplier``. Default: 1.
+    residual_multiplier : float, optional
+        Factor on the residual CO2. From 0 to 3 in ``residual_multiplier``. Default: 1.
+    yield_multiplier : float, optional
+        Factor on the yield of sugar. From 0.5 to 2 in ``yield_multiplier``. Default: 1.
+    errors : {"raise", "nan"}, optional
+        For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
+
+    Returns
+    -------
+    PrimingWort
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, a value outside its range, or where there is no answer.
+
+    Warns
+    -----
+    CarbWarning
+        For arrays, where elements lie outside the range of an equation. (For numbers, see ``cautions``.)
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.priming_wort(
+    ...     co2_g_per_l=5,
+    ...     residual_co2_g_per_l=1.7,
+    ...     packaged_l=20,
+    ...     wort_original_plato=12,
+    ...     limit_attenuation_percent=65,
+    ...     altitude_m=0,
+    ... ).wort_l
+    1.78480760330025
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+class PrimingSyrupLeast(Part[T]):
+    """The outputs of PrimingSyrup that are least."""
+
+    __slots__ = ()
+    shown = ("syrup_water_l", "syrup_water_us_gal")
+    syrup_water_l = output("syrup_water_l", "Water in which the priming sugar is dissolved, L.")
+    syrup_water_ml = output("syrup_water_ml", "Water in which the priming sugar is dissolved, mL.")
+    syrup_water_us_gal = output("syrup_water_us_gal", "Water in which the priming sugar is dissolved, US gal.")
+    syrup_water_imp_gal = output("syrup_water_imp_gal", "Water in which the priming sugar is dissolved, imp gal.")
+    syrup_water_us_fl_oz = output("syrup_water_us_fl_oz", "Water in which the priming sugar is dissolved, US fl oz.")
+
+
+class PrimingSyrup(Result[T]):
+    """Syrup of a mass of priming sugar: its volume, the least water that dissolves it, its strength."""
+
+    __slots__ = ()
+    function = "priming_syrup"
+    outputs = ("syrup_l", "syrup_ml", "syrup_us_gal", "syrup_imp_gal", "syrup_us_fl_oz", "least_syrup_water_l", "least_syrup_water_ml", "least_syrup_water_us_gal", "least_syrup_water_imp_gal", "least_syrup_water_us_fl_oz", "syrup_percent")
+    shown = ("syrup_l", "syrup_us_gal", "least_syrup_water_l", "least_syrup_water_us_gal", "syrup_percent")
+    least = part(PrimingSyrupLeast, "least", "Least.")
+    syrup_l = output("syrup_l", "Volume of the syrup when it has cooled, L.")
+    syrup_ml = output("syrup_ml", "Volume of the syrup when it has cooled, mL.")
+    syrup_us_gal = output("syrup_us_gal", "Volume of the syrup when it has cooled, US gal.")
+    syrup_imp_gal = output("syrup_imp_gal", "Volume of the syrup when it has cooled, imp gal.")
+    syrup_us_fl_oz = output("syrup_us_fl_oz", "Volume of the syrup when it has cooled, US fl oz.")
+    syrup_percent = output("syrup_percent", "Dissolved dry matter in the syrup, percent of its mass, %.")
+
+
+@function(PrimingSyrup)
+def priming_syrup(
+    *,
+    mass_g: Number | None = None,
+    mass_kg: Number | None = None,
+    mass_oz: Number | None = None,
+    mass_lb: Number | None = None,
+    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom"] | None = None,
+    sugar_water_percent: float | None = None,
+    sugar_sg: float | None = None,
+    sugar_fermentable_percent: float | None = None,
+    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None = None,
+    syrup_water_l: Number | None = None,
+    syrup_water_ml: Number | None = None,
+    syrup_water_us_gal: Number | None = None,
+    syrup_water_imp_gal: Number | None = None,
+    syrup_water_us_fl_oz: Number | None = None,
+    dissolving_c: Number | None = None,
+    dissolving_f: Number | None = None,
+    dissolving_k: Number | None = None,
+    errors: Literal["raise", "nan"] = "raise",
+    **unknown: Any,
+) -> PrimingSyrup[Any]:
+    """Syrup of a mass of priming sugar: its volume, the least water that dissolves it, its strength.
+
+    Parameters
+    ----------
+    mass_g, mass_kg, mass_oz, mass_lb : float or array, optional
+        Mass of sugar, or of what is added, as sold. From 0 to 1e+09 in ``mass_g``. Required.
+    sugar : {"dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey",
+        "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar",
+        "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses",
+        "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate",
+        "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63",
+        "custom"}, optional
+        The priming sugar. Default: sucrose.
+    sugar_water_percent : float, optional
+        Water in a sugar of one's own, percent of its mass. From 0 to 100 in ``sugar_water_percent``. Default:
+        only with a custom sugar.
+    sugar_sg : float, optional
+        Specific gravity 20/20 °C of a syrup of one's own, from which its water follows. From 1 to 1.45 in
+        ``sugar_sg``. Default: only with a custom sugar.
+    sugar_fermentable_percent : float, optional
+        What yeast ferments of the dry matter of a sugar of one's own, percent. From 0 to 100 in
+        ``sugar_fermentable_percent``. Default: only with a custom sugar.
+    sugar_kind : {"hexose", "disaccharide", "trisaccharide"}, optional
+        What the fermentable part of a sugar of one's own is. Default: only with a custom sugar.
+    syrup_water_l, syrup_water_ml, syrup_water_us_gal, syrup_water_imp_gal, syrup_water_us_fl_oz : float or
+        array, optional
+        Water in which the priming sugar is dissolved. From 0 to 1000 in ``syrup_water_l``. Default: three
+        times the mass of the sugar; none for a liquid.
+    dissolving_c, dissolving_f, dissolving_k : float or array, optional
+        Temperature at which the sugar has to stay dissolved. From 0 to 100 in ``dissolving_c``. Default: 20
+        °C: it stays dissolved when it has cooled.
+    errors : {"raise", "nan"}, optional
+        For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
+
+    Returns
+    -------
+    PrimingSyrup
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, a value outside its range, or where there is no answer.
+
+    Warns
+    -----
+    CarbWarning
+        For arrays, where elements lie outside the range of an equation. (For numbers, see ``cautions``.)
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.priming_syrup(mass_g=116, syrup_water_ml=350).syrup_l
+    0.42192
     """
     raise NotImplementedError  # The decorator answers.
 
@@ -832,6 +1602,11 @@ def package_pressure(
     extract_g_per_l: Number | None = None,
     fermentable_g_per_l: Number | None = None,
     yeast: Literal["live", "none"] | None = None,
+    bottle_class: Literal["light_one_way", "heavier_reusable", "swing_top", "heavy_belgian", "champagne", "soft_drink_multi_trip", "soft_drink_glass", "pet_soft_drink", "growler", "still_wine"] | None = None,
+    rating_gauge_kpa: float | None = None,
+    rating_gauge_bar: float | None = None,
+    rating_gauge_psi: float | None = None,
+    rating_gauge_pa: float | None = None,
     basis: Literal["handbook", "physical"] | None = None,
     model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
     yield_percent: float | None = None,
@@ -875,6 +1650,13 @@ def package_pressure(
         yeast.
     yeast : {"live", "none"}, optional
         Whether living yeast goes into the package. Default: live.
+    bottle_class : {"light_one_way", "heavier_reusable", "swing_top", "heavy_belgian", "champagne",
+        "soft_drink_multi_trip", "soft_drink_glass", "pet_soft_drink", "growler", "still_wine"}, optional
+        Class of the bottle: see the table bottle_classes. Default: light one-way and heavier reusable bottles
+        are both looked at.
+    rating_gauge_kpa, rating_gauge_bar, rating_gauge_psi, rating_gauge_pa : float, optional
+        Pressure above the air outside for which the maker rates the bottle. From 0 to 3000 in
+        ``rating_gauge_kpa``. Default: no rating is known.
     basis : {"handbook", "physical"}, optional
         The set of assumptions to start from. Default: physical.
     model : {"chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water",
@@ -908,7 +1690,12 @@ def package_pressure(
     Examples
     --------
     >>> import carb
-    >>> carb.package_pressure(volumes=2.4, temperature_c=30, headspace_percent=4, altitude_m=240).expected.gauge_kpa
+    >>> carb.package_pressure(
+    ...     volumes=2.4,
+    ...     temperature_c=30,
+    ...     headspace_percent=4,
+    ...     altitude_m=240,
+    ... ).expected.gauge_kpa
     279.4888057489013
     """
     raise NotImplementedError  # The decorator answers.
@@ -1054,8 +1841,295 @@ def package_carbonation(
     Examples
     --------
     >>> import carb
-    >>> carb.package_carbonation(gauge_bar=1.8, temperature_c=20, headspace_percent=4, altitude_m=240).total.co2_g_per_l
+    >>> carb.package_carbonation(
+    ...     gauge_bar=1.8,
+    ...     temperature_c=20,
+    ...     headspace_percent=4,
+    ...     altitude_m=240,
+    ... ).total.co2_g_per_l
     4.564874213766723
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+class ConditioningExpected(Part[T]):
+    """The outputs of Conditioning that are expected."""
+
+    __slots__ = ()
+    shown = ("progress_percent",)
+    progress_percent = output("progress_percent", "Share of the carbonation that is made, %.")
+
+
+class ConditioningLeast(Part[T]):
+    """The outputs of Conditioning that are least."""
+
+    __slots__ = ()
+    shown = ("progress_percent",)
+    progress_percent = output("progress_percent", "Share of the carbonation that is made, %.")
+
+
+class ConditioningMost(Part[T]):
+    """The outputs of Conditioning that are most."""
+
+    __slots__ = ()
+    shown = ("progress_percent",)
+    progress_percent = output("progress_percent", "Share of the carbonation that is made, %.")
+
+
+class Conditioning(Result[T]):
+    """Share of the carbonation that bottles have made after some time at a temperature: an estimate, with the slow and the fast end of its range."""
+
+    __slots__ = ()
+    function = "conditioning"
+    outputs = ("expected_progress_percent", "least_progress_percent", "most_progress_percent")
+    shown = ("expected_progress_percent", "least_progress_percent", "most_progress_percent")
+    expected = part(ConditioningExpected, "expected", "Expected.")
+    least = part(ConditioningLeast, "least", "Least.")
+    most = part(ConditioningMost, "most", "Most.")
+
+
+@function(Conditioning)
+def conditioning(
+    *,
+    room_c: Number | None = None,
+    room_f: Number | None = None,
+    room_k: Number | None = None,
+    time_h: Number | None = None,
+    time_d: Number | None = None,
+    time_min: Number | None = None,
+    time_s: Number | None = None,
+    yeast_million_per_ml: Number | None = None,
+    age_h: float | None = None,
+    age_d: float | None = None,
+    age_min: float | None = None,
+    age_s: float | None = None,
+    filtered: bool | None = None,
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
+    abv_percent: Number | None = None,
+    errors: Literal["raise", "nan"] = "raise",
+    **unknown: Any,
+) -> Conditioning[Any]:
+    """Share of the carbonation that bottles have made after some time at a temperature: an estimate, with the slow and the fast end of its range.
+
+    Parameters
+    ----------
+    room_c, room_f, room_k : float or array, optional
+        Temperature at which bottles are conditioned. From -5 to 60 in ``room_c``. Required.
+    time_h, time_d, time_min, time_s : float or array, optional
+        Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature. From
+        0 to 44444.4 in ``time_h``. Required.
+    yeast_million_per_ml : float or array, optional
+        Living yeast in the drink. From 0 to 1000 in ``yeast_million_per_ml``. Default: enough: 1 million
+        cells in a millilitre.
+    age_h, age_d, age_min, age_s : float, optional
+        Time that the drink has stood since its fermentation ended. From 0 to 44444.4 in ``age_h``. Default:
+        fresh.
+    filtered : bool, optional
+        Whether the drink was filtered or fined bright. Default: false.
+    beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
+        What the drink is. Default: beer.
+    abv_percent : float or array, optional
+        Alcohol by volume. From 0 to 25 in ``abv_percent``. Default: usual for the drink, and noted.
+    errors : {"raise", "nan"}, optional
+        For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
+
+    Returns
+    -------
+    Conditioning
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, a value outside its range, or where there is no answer.
+
+    Warns
+    -----
+    CarbWarning
+        For arrays, where elements lie outside the range of an equation. (For numbers, see ``cautions``.)
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.conditioning(room_c=20, time_d=14).expected.progress_percent
+    96.1225792168278
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+class ConditioningTimeExpected(Part[T]):
+    """The outputs of ConditioningTime that are expected."""
+
+    __slots__ = ()
+    shown = ("time_h", "time_d")
+    time_h = output("time_h", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
+    time_d = output("time_d", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
+    time_min = output("time_min", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature, min.")
+    time_s = output("time_s", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
+
+
+class ConditioningTimeLeast(Part[T]):
+    """The outputs of ConditioningTime that are least."""
+
+    __slots__ = ()
+    shown = ("time_h", "time_d")
+    time_h = output("time_h", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
+    time_d = output("time_d", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
+    time_min = output("time_min", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature, min.")
+    time_s = output("time_s", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
+
+
+class ConditioningTimeMost(Part[T]):
+    """The outputs of ConditioningTime that are most."""
+
+    __slots__ = ()
+    shown = ("time_h", "time_d")
+    time_h = output("time_h", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
+    time_d = output("time_d", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
+    time_min = output("time_min", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature, min.")
+    time_s = output("time_s", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
+
+
+class ConditioningTime(Result[T]):
+    """Time until bottles have made a share of their carbonation at a temperature: an estimate, with the fast (least) and the slow (most) end of its range."""
+
+    __slots__ = ()
+    function = "conditioning_time"
+    outputs = ("expected_time_h", "expected_time_d", "expected_time_min", "expected_time_s", "least_time_h", "least_time_d", "least_time_min", "least_time_s", "most_time_h", "most_time_d", "most_time_min", "most_time_s")
+    shown = ("expected_time_h", "expected_time_d", "least_time_h", "least_time_d", "most_time_h", "most_time_d")
+    expected = part(ConditioningTimeExpected, "expected", "Expected.")
+    least = part(ConditioningTimeLeast, "least", "Least.")
+    most = part(ConditioningTimeMost, "most", "Most.")
+
+
+@function(ConditioningTime)
+def conditioning_time(
+    *,
+    room_c: Number | None = None,
+    room_f: Number | None = None,
+    room_k: Number | None = None,
+    progress_percent: Number | None = None,
+    yeast_million_per_ml: Number | None = None,
+    age_h: float | None = None,
+    age_d: float | None = None,
+    age_min: float | None = None,
+    age_s: float | None = None,
+    filtered: bool | None = None,
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
+    abv_percent: Number | None = None,
+    errors: Literal["raise", "nan"] = "raise",
+    **unknown: Any,
+) -> ConditioningTime[Any]:
+    """Time until bottles have made a share of their carbonation at a temperature: an estimate, with the fast (least) and the slow (most) end of its range.
+
+    Parameters
+    ----------
+    room_c, room_f, room_k : float or array, optional
+        Temperature at which bottles are conditioned. From -5 to 60 in ``room_c``. Required.
+    progress_percent : float or array, optional
+        Share of the carbonation that is made. From 0 to 100 in ``progress_percent``. Default: 95 %.
+    yeast_million_per_ml : float or array, optional
+        Living yeast in the drink. From 0 to 1000 in ``yeast_million_per_ml``. Default: enough: 1 million
+        cells in a millilitre.
+    age_h, age_d, age_min, age_s : float, optional
+        Time that the drink has stood since its fermentation ended. From 0 to 44444.4 in ``age_h``. Default:
+        fresh.
+    filtered : bool, optional
+        Whether the drink was filtered or fined bright. Default: false.
+    beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
+        What the drink is. Default: beer.
+    abv_percent : float or array, optional
+        Alcohol by volume. From 0 to 25 in ``abv_percent``. Default: usual for the drink, and noted.
+    errors : {"raise", "nan"}, optional
+        For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
+
+    Returns
+    -------
+    ConditioningTime
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, a value outside its range, or where there is no answer.
+
+    Warns
+    -----
+    CarbWarning
+        For arrays, where elements lie outside the range of an equation. (For numbers, see ``cautions``.)
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.conditioning_time(room_c=20, progress_percent=95).expected.time_h
+    311.5902982611831
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+class ReyeastingDryYeast(Part[T]):
+    """The outputs of Reyeasting that are dry_yeast."""
+
+    __slots__ = ()
+    shown = ("mass_g", "mass_oz")
+    mass_g = output("mass_g", "Mass of sugar, or of what is added, as sold.")
+    mass_kg = output("mass_kg", "Mass of sugar, or of what is added, as sold, kg.")
+    mass_oz = output("mass_oz", "Mass of sugar, or of what is added, as sold, oz.")
+    mass_lb = output("mass_lb", "Mass of sugar, or of what is added, as sold, lb.")
+
+
+class Reyeasting(Result[T]):
+    """Dry yeast that brings living cells into a drink before it is bottled."""
+
+    __slots__ = ()
+    function = "reyeasting"
+    outputs = ("dry_yeast_mass_g", "dry_yeast_mass_kg", "dry_yeast_mass_oz", "dry_yeast_mass_lb")
+    shown = ("dry_yeast_mass_g", "dry_yeast_mass_oz")
+    dry_yeast = part(ReyeastingDryYeast, "dry_yeast", "Dry_yeast.")
+
+
+@function(Reyeasting)
+def reyeasting(
+    *,
+    packaged_l: Number | None = None,
+    packaged_ml: Number | None = None,
+    packaged_us_gal: Number | None = None,
+    packaged_imp_gal: Number | None = None,
+    packaged_us_fl_oz: Number | None = None,
+    yeast_million_per_ml: Number | None = None,
+    errors: Literal["raise", "nan"] = "raise",
+    **unknown: Any,
+) -> Reyeasting[Any]:
+    """Dry yeast that brings living cells into a drink before it is bottled.
+
+    Parameters
+    ----------
+    packaged_l, packaged_ml, packaged_us_gal, packaged_imp_gal, packaged_us_fl_oz : float or array, optional
+        Drink that reaches packages (not the batch size: trub and losses stay behind). From 0.001 to 1e+06 in
+        ``packaged_l``. Required.
+    yeast_million_per_ml : float or array, optional
+        Living yeast in the drink. From 0 to 1000 in ``yeast_million_per_ml``. Default: 1 million cells in a
+        millilitre.
+    errors : {"raise", "nan"}, optional
+        For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
+
+    Returns
+    -------
+    Reyeasting
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, a value outside its range, or where there is no answer.
+
+    Warns
+    -----
+    CarbWarning
+        For arrays, where elements lie outside the range of an equation. (For numbers, see ``cautions``.)
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.reyeasting(packaged_l=19.2).dry_yeast.mass_g
+    0.96
     """
     raise NotImplementedError  # The decorator answers.
 
@@ -1211,6 +2285,71 @@ def attenuation(
     >>> import carb
     >>> carb.attenuation(original_sg=1.048, current_sg=1.01).real_extract_plato
     4.251493453947701
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+class FinalGravity(Result[T]):
+    """Gravity at which a fermentation ends, from the original gravity and the attenuation expected of it."""
+
+    __slots__ = ()
+    function = "final_gravity"
+    outputs = ("final_sg", "final_plato")
+    shown = ("final_sg", "final_plato")
+    final_sg = output("final_sg", "Specific gravity 20/20 °C at which fermentation will end, best by a forced-fermentation test, SG.")
+    final_plato = output("final_plato", "Apparent extract at which fermentation will end, best by a forced-fermentation test, °P.")
+
+
+@function(FinalGravity)
+def final_gravity(
+    *,
+    original_sg: Number | None = None,
+    original_plato: Number | None = None,
+    expected_attenuation_percent: Number | None = None,
+    extract_scale: Literal["asbc", "lincoln", "quick"] | None = None,
+    errors: Literal["raise", "nan"] = "raise",
+    **unknown: Any,
+) -> FinalGravity[Any]:
+    """Gravity at which a fermentation ends, from the original gravity and the attenuation expected of it.
+
+    Parameters
+    ----------
+    original_sg : float or array, optional
+        Specific gravity 20/20 °C of the wort or must before fermentation. From 1.001 to 1.165 in
+        ``original_sg``. Required: this, or another original.
+    original_plato : float or array, optional
+        Extract of the wort or must before fermentation. From 0.2 to 37 in ``original_plato``. Required: this,
+        or another original.
+    expected_attenuation_percent : float or array, optional
+        Apparent attenuation at which fermentation is expected to end. From 1 to 125 in
+        ``expected_attenuation_percent``. Required.
+    extract_scale : {"asbc", "lincoln", "quick"}, optional
+        Which relation turns specific gravity into extract. Default: asbc.
+    errors : {"raise", "nan"}, optional
+        For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
+
+    Returns
+    -------
+    FinalGravity
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, a value outside its range, or where there is no answer.
+
+    Warns
+    -----
+    CarbWarning
+        For arrays, where elements lie outside the range of an equation. (For numbers, see ``cautions``.)
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.final_gravity(
+    ...     original_sg=1.048,
+    ...     expected_attenuation_percent=78,
+    ... ).final_sg
+    1.0102356262042567
     """
     raise NotImplementedError  # The decorator answers.
 
@@ -1721,6 +2860,701 @@ def solubility_models(
 
 
 @table
+def fill_list(
+    *,
+    packaged_l: float | None = None,
+    packaged_ml: float | None = None,
+    packaged_us_gal: float | None = None,
+    packaged_imp_gal: float | None = None,
+    packaged_us_fl_oz: float | None = None,
+    fill_order: Literal["least_leftover", "fewest_bottles", "fewest_sizes", "as_listed"] | None = None,
+    spare_percent: float | None = None,
+    headspace_percent: float | None = None,
+    bottles: Rows | None = None,
+    **unknown: Any,
+) -> Table:
+    """Which bottles to fill, and how many: the exact optimum over the bottles at hand, in tenths of a
+    millilitre.
+
+    Parameters
+    ----------
+    packaged_l, packaged_ml, packaged_us_gal, packaged_imp_gal, packaged_us_fl_oz : float, optional
+        Drink that reaches packages (not the batch size: trub and losses stay behind). From 0.001 to 1e+06 in
+        ``packaged_l``. Required.
+    fill_order : {"least_leftover", "fewest_bottles", "fewest_sizes", "as_listed"}, optional
+        What comes first in choosing bottles: least_leftover, fewest_bottles, fewest_sizes (the other two
+        settle ties), or as_listed (the bottles in the order of their list). Default: least_leftover.
+    spare_percent : float, optional
+        Bottles to wash beyond those to fill, in percent of them. From 0 to 100 in ``spare_percent``. Default:
+        5 %.
+    headspace_percent : float, optional
+        Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
+        Default: 4 % of the drink, where no capacity is given.
+    bottles : sequence of mappings, optional
+        The bottles at hand: a row for each kind. A row has:
+
+        - ``bottle_l``, ``bottle_ml``, ``bottle_us_gal``, ``bottle_imp_gal``, ``bottle_us_fl_oz``: Drink that
+          goes into one bottle. From 0.01 to 100 in ``bottle_l``. Required.
+        - ``count``: How many there are. From 0 to 100000 in ``count``. Required.
+        - ``bottle_class`` ("light_one_way", "heavier_reusable", "swing_top", "heavy_belgian", "champagne",
+          "soft_drink_multi_trip", "soft_drink_glass", "pet_soft_drink", "growler", "still_wine"): Class of the
+          bottle: see the table bottle_classes. Default: that of the request; light one-way and heavier reusable
+          bottles are both looked at.
+        - ``capacity_l``, ``capacity_ml``, ``capacity_us_gal``, ``capacity_imp_gal``, ``capacity_us_fl_oz``:
+          What one bottle holds, filled to the brim. From 0.01 to 120 in ``capacity_l``. Default: what the
+          headspace leaves.
+        - ``rating_gauge_kpa``, ``rating_gauge_bar``, ``rating_gauge_psi``, ``rating_gauge_pa``: Pressure
+          above the air outside for which the maker rates the bottle. From 0 to 3000 in ``rating_gauge_kpa``.
+          Default: no rating is known.
+
+        A data frame, or a mapping of columns, holds rows too.
+
+    Returns
+    -------
+    Table
+        The columns:
+
+        - ``bottle_class``: class of the bottle, where it was told
+        - ``bottle_l`` (L), ``bottle_us_gal`` (US gal): drink that goes into one
+        - ``count``: how many are at hand
+        - ``filled_count``: how many to fill
+        - ``washed_count``: how many to wash, spares included
+        - ``gas_l`` (L), ``gas_us_gal`` (US gal): gas over the drink in each
+        - ``headspace_percent`` (%): the same in percent of the drink
+        - ``leftover_l`` (L), ``leftover_us_gal`` (US gal): drink that stays over, of the whole batch
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, or a value outside its range.
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.fill_list(
+    ...     packaged_l=19.2,
+    ...     bottles=[{"bottle_ml": 500, "count": 24}, {"bottle_ml": 330, "count": 40}],
+    ... ).column("count")
+    (24.0, 40.0)
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+@table
+def bottle_doses(
+    *,
+    co2_g_per_l: float | None = None,
+    volumes: float | None = None,
+    warmest_c: float | None = None,
+    warmest_f: float | None = None,
+    warmest_k: float | None = None,
+    tablet_g: float | None = None,
+    tablet_kg: float | None = None,
+    tablet_oz: float | None = None,
+    tablet_lb: float | None = None,
+    residual_co2_g_per_l: float | None = None,
+    residual_volumes: float | None = None,
+    fermenter_gauge_kpa: float | None = None,
+    fermenter_gauge_bar: float | None = None,
+    fermenter_gauge_psi: float | None = None,
+    fermenter_gauge_pa: float | None = None,
+    cold_crash: Literal["open", "closed", "co2_supplied"] | None = None,
+    crash_c: float | None = None,
+    crash_f: float | None = None,
+    crash_k: float | None = None,
+    fermenter_headspace_percent: float | None = None,
+    altitude_m: float | None = None,
+    altitude_ft: float | None = None,
+    ambient_kpa: float | None = None,
+    ambient_bar: float | None = None,
+    ambient_psi: float | None = None,
+    ambient_pa: float | None = None,
+    sea_level_kpa: float | None = None,
+    sea_level_bar: float | None = None,
+    sea_level_psi: float | None = None,
+    sea_level_pa: float | None = None,
+    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom"] | None = None,
+    sugar_water_percent: float | None = None,
+    sugar_sg: float | None = None,
+    sugar_fermentable_percent: float | None = None,
+    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None = None,
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
+    abv_percent: float | None = None,
+    extract_g_per_l: float | None = None,
+    fermentable_g_per_l: float | None = None,
+    yeast: Literal["live", "none"] | None = None,
+    basis: Literal["handbook", "physical"] | None = None,
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
+    residual_model: Literal["table", "equilibrium"] | None = None,
+    yield_percent: float | None = None,
+    count_headspace: bool | None = None,
+    headspace_percent: float | None = None,
+    filling_c: float | None = None,
+    filling_f: float | None = None,
+    filling_k: float | None = None,
+    room_c: float | None = None,
+    room_f: float | None = None,
+    room_k: float | None = None,
+    solubility_multiplier: float | None = None,
+    residual_multiplier: float | None = None,
+    yield_multiplier: float | None = None,
+    bottles: Rows | None = None,
+    **unknown: Any,
+) -> Table:
+    """Priming sugar for one bottle, by size, and the whole number of tablets that comes nearest, with the
+    carbonation that they make; the usual sizes where no bottles are listed.
+
+    Parameters
+    ----------
+    co2_g_per_l, volumes : float, optional
+        CO2 per litre of drink. From 0 to 30 in ``co2_g_per_l``. Required.
+    warmest_c, warmest_f, warmest_k : float, optional
+        Highest temperature of the drink since active fermentation. From 0 to 45 in ``warmest_c``. Default:
+        needed, unless the residual CO2 was measured.
+    tablet_g, tablet_kg, tablet_oz, tablet_lb : float, optional
+        Mass of one carbonation tablet. From 0.01 to 100 in ``tablet_g``. Default: no tablets.
+    residual_co2_g_per_l, residual_volumes : float, optional
+        CO2 in the drink before it is packaged, measured: it overrides what the warmest temperature says. From
+        0 to 30 in ``residual_co2_g_per_l``. Default: it follows from the warmest temperature.
+    fermenter_gauge_kpa, fermenter_gauge_bar, fermenter_gauge_psi, fermenter_gauge_pa : float, optional
+        Pressure above the air outside that the fermenter held at the warmest temperature. From 0 to 500 in
+        ``fermenter_gauge_kpa``. Default: 0: open, or under an airlock.
+    cold_crash : {"open", "closed", "co2_supplied"}, optional
+        How the drink was chilled before packaging: open (or through an airlock), closed (tight, with its own
+        gas over it), co2_supplied (CO2 let in, at the fermenter's pressure). Default: open.
+    crash_c, crash_f, crash_k : float, optional
+        Temperature to which the drink was chilled before packaging. From -5 to 60 in ``crash_c``. Default:
+        needed with a cold crash that is closed or has CO2 supplied.
+    fermenter_headspace_percent : float, optional
+        Gas over the drink in a closed fermenter, in percent of the drink's volume. From 0 to 1000 in
+        ``fermenter_headspace_percent``. Default: needed with a closed cold crash.
+    altitude_m, altitude_ft : float, optional
+        Height above sea level, from which the air pressure outside follows by ISO 2533. From -500 to 9000 in
+        ``altitude_m``. Default: needed, unless ambient is given or the residual CO2 was measured.
+    ambient_kpa, ambient_bar, ambient_psi, ambient_pa : float, optional
+        Measured pressure of the air outside, at the station (not reduced to sea level). From 30 to 110 in
+        ``ambient_kpa``. Default: needed, unless altitude is given or the residual CO2 was measured.
+    sea_level_kpa, sea_level_bar, sea_level_psi, sea_level_pa : float, optional
+        Air pressure reduced to sea level, as weather reports give it; needs the altitude too. From 87 to 109
+        in ``sea_level_kpa``. Default: 101.325 kPa, the standard atmosphere.
+    sugar : {"dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey",
+        "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar",
+        "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses",
+        "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate",
+        "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63",
+        "custom"}, optional
+        The priming sugar. Default: sucrose.
+    sugar_water_percent : float, optional
+        Water in a sugar of one's own, percent of its mass. From 0 to 100 in ``sugar_water_percent``. Default:
+        only with a custom sugar.
+    sugar_sg : float, optional
+        Specific gravity 20/20 °C of a syrup of one's own, from which its water follows. From 1 to 1.45 in
+        ``sugar_sg``. Default: only with a custom sugar.
+    sugar_fermentable_percent : float, optional
+        What yeast ferments of the dry matter of a sugar of one's own, percent. From 0 to 100 in
+        ``sugar_fermentable_percent``. Default: only with a custom sugar.
+    sugar_kind : {"hexose", "disaccharide", "trisaccharide"}, optional
+        What the fermentable part of a sugar of one's own is. Default: only with a custom sugar.
+    beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
+        What the drink is. Default: beer.
+    abv_percent : float, optional
+        Alcohol by volume. From 0 to 25 in ``abv_percent``. Default: usual for the drink, and noted.
+    extract_g_per_l : float, optional
+        Everything dissolved except CO2 and alcohol: it lowers the solubility of CO2. From 0 to 400 in
+        ``extract_g_per_l``. Default: usual for the drink, and noted.
+    fermentable_g_per_l : float, optional
+        What yeast in the package can still turn into CO2: it makes pressure. From 0 to 400 in
+        ``fermentable_g_per_l``. Default: 0 for beer and water, and noted; needed for other drinks with living
+        yeast.
+    yeast : {"live", "none"}, optional
+        Whether living yeast goes into the package. Default: live.
+    basis : {"handbook", "physical"}, optional
+        The set of assumptions to start from. Default: handbook.
+    model : {"chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water",
+        "carroll_water"}, optional
+        The solubility model (default: that of the basis for this drink). Default: that of the basis for the
+        drink.
+    residual_model : {"table", "equilibrium"}, optional
+        The model of residual CO2 (default: that of the basis). Default: that of the basis.
+    yield_percent : float, optional
+        CO2 really made, in percent of the sugar's theoretical yield. From 50 to 105 in ``yield_percent``.
+        Default: that of the basis: 100 by the handbook, 95 by the balance.
+    count_headspace : bool, optional
+        Whether the gas over the drink takes its share of the CO2. Default: that of the basis.
+    headspace_percent : float, optional
+        Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
+        Default: 4 % of the liquid; counts by the physical basis only.
+    filling_c, filling_f, filling_k : float, optional
+        Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: the
+        warmest; counts by the physical basis only.
+    room_c, room_f, room_k : float, optional
+        Temperature at which bottles are conditioned. From -5 to 60 in ``room_c``. Default: 20 °C; counts by
+        the physical basis only.
+    solubility_multiplier : float, optional
+        Factor on every solubility. From 0.5 to 2 in ``solubility_multiplier``. Default: 1.
+    residual_multiplier : float, optional
+        Factor on the residual CO2. From 0 to 3 in ``residual_multiplier``. Default: 1.
+    yield_multiplier : float, optional
+        Factor on the yield of sugar. From 0.5 to 2 in ``yield_multiplier``. Default: 1.
+    bottles : sequence of mappings, optional
+        The bottles at hand: a row for each kind. A row has:
+
+        - ``bottle_l``, ``bottle_ml``, ``bottle_us_gal``, ``bottle_imp_gal``, ``bottle_us_fl_oz``: Drink that
+          goes into one bottle. From 0.01 to 100 in ``bottle_l``. Required.
+        - ``count``: How many there are. From 0 to 100000 in ``count``. Required.
+        - ``bottle_class`` ("light_one_way", "heavier_reusable", "swing_top", "heavy_belgian", "champagne",
+          "soft_drink_multi_trip", "soft_drink_glass", "pet_soft_drink", "growler", "still_wine"): Class of the
+          bottle: see the table bottle_classes. Default: that of the request; light one-way and heavier reusable
+          bottles are both looked at.
+        - ``capacity_l``, ``capacity_ml``, ``capacity_us_gal``, ``capacity_imp_gal``, ``capacity_us_fl_oz``:
+          What one bottle holds, filled to the brim. From 0.01 to 120 in ``capacity_l``. Default: what the
+          headspace leaves.
+        - ``rating_gauge_kpa``, ``rating_gauge_bar``, ``rating_gauge_psi``, ``rating_gauge_pa``: Pressure
+          above the air outside for which the maker rates the bottle. From 0 to 3000 in ``rating_gauge_kpa``.
+          Default: no rating is known.
+
+        A data frame, or a mapping of columns, holds rows too.
+
+    Returns
+    -------
+    Table
+        The columns:
+
+        - ``title``: what the size is called, where it has a name
+        - ``bottle_l`` (L), ``bottle_us_gal`` (US gal): drink that goes into one
+        - ``mass_g`` (g), ``mass_oz`` (oz): sugar for one, as sold
+        - ``tablet_count``: tablets for one
+        - ``tablet_co2_g_per_l`` (g/L), ``tablet_volumes`` (vol): carbonation that they make
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, or a value outside its range.
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.bottle_doses(
+    ...     volumes=2.5,
+    ...     warmest_c=20,
+    ...     altitude_m=0,
+    ...     tablet_g=3,
+    ...     bottles=[{"bottle_ml": 500, "count": 24}, {"bottle_ml": 750, "count": 4}],
+    ... ).column("tablet_count")
+    (1.0, 2.0)
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+@table
+def bottle_pressures(
+    *,
+    co2_g_per_l: float | None = None,
+    volumes: float | None = None,
+    headspace_percent: float | None = None,
+    filling_c: float | None = None,
+    filling_f: float | None = None,
+    filling_k: float | None = None,
+    altitude_m: float | None = None,
+    altitude_ft: float | None = None,
+    ambient_kpa: float | None = None,
+    ambient_bar: float | None = None,
+    ambient_psi: float | None = None,
+    ambient_pa: float | None = None,
+    sea_level_kpa: float | None = None,
+    sea_level_bar: float | None = None,
+    sea_level_psi: float | None = None,
+    sea_level_pa: float | None = None,
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
+    abv_percent: float | None = None,
+    extract_g_per_l: float | None = None,
+    fermentable_g_per_l: float | None = None,
+    yeast: Literal["live", "none"] | None = None,
+    basis: Literal["handbook", "physical"] | None = None,
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
+    yield_percent: float | None = None,
+    solubility_multiplier: float | None = None,
+    yield_multiplier: float | None = None,
+    **unknown: Any,
+) -> Table:
+    """Pressure in a sealed bottle against temperature, expected and worst, from 0 to 60 °C; no margin is
+    given above 40 °C, and filled glass is never heated.
+
+    Parameters
+    ----------
+    co2_g_per_l, volumes : float, optional
+        CO2 per litre of drink. From 0 to 30 in ``co2_g_per_l``. Required.
+    headspace_percent : float, optional
+        Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
+        Default: 4 % of the liquid.
+    filling_c, filling_f, filling_k : float, optional
+        Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: 20 °C.
+    altitude_m, altitude_ft : float, optional
+        Height above sea level, from which the air pressure outside follows by ISO 2533. From -500 to 9000 in
+        ``altitude_m``. Required: this, or another ambient.
+    ambient_kpa, ambient_bar, ambient_psi, ambient_pa : float, optional
+        Measured pressure of the air outside, at the station (not reduced to sea level). From 30 to 110 in
+        ``ambient_kpa``. Required: this, or another ambient.
+    sea_level_kpa, sea_level_bar, sea_level_psi, sea_level_pa : float, optional
+        Air pressure reduced to sea level, as weather reports give it; needs the altitude too. From 87 to 109
+        in ``sea_level_kpa``. Default: 101.325 kPa, the standard atmosphere.
+    beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
+        What the drink is. Default: beer.
+    abv_percent : float, optional
+        Alcohol by volume. From 0 to 25 in ``abv_percent``. Default: usual for the drink, and noted.
+    extract_g_per_l : float, optional
+        Everything dissolved except CO2 and alcohol: it lowers the solubility of CO2. From 0 to 400 in
+        ``extract_g_per_l``. Default: usual for the drink, and noted.
+    fermentable_g_per_l : float, optional
+        What yeast in the package can still turn into CO2: it makes pressure. From 0 to 400 in
+        ``fermentable_g_per_l``. Default: 0 for beer and water, and noted; needed for other drinks with living
+        yeast.
+    yeast : {"live", "none"}, optional
+        Whether living yeast goes into the package. Default: live.
+    basis : {"handbook", "physical"}, optional
+        The set of assumptions to start from. Default: physical.
+    model : {"chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water",
+        "carroll_water"}, optional
+        The solubility model (default: that of the basis for this drink). Default: that of the basis for the
+        drink.
+    yield_percent : float, optional
+        CO2 really made, in percent of the sugar's theoretical yield. From 50 to 105 in ``yield_percent``.
+        Default: that of the basis: 100 by the handbook, 95 by the balance.
+    solubility_multiplier : float, optional
+        Factor on every solubility. From 0.5 to 2 in ``solubility_multiplier``. Default: 1.
+    yield_multiplier : float, optional
+        Factor on the yield of sugar. From 0.5 to 2 in ``yield_multiplier``. Default: 1.
+
+    Returns
+    -------
+    Table
+        The columns:
+
+        - ``caution``: what is to be said of the temperature; empty to 40 °C
+        - ``c`` (°C), ``f`` (°F): temperature of the bottle
+        - ``expected_gauge_kpa`` (kPa), ``expected_gauge_bar`` (bar), ``expected_gauge_psi`` (psi): as the
+          balance expects it, without air; missing where the bottle is full or beyond
+        - ``worst_gauge_kpa`` (kPa), ``worst_gauge_bar`` (bar), ``worst_gauge_psi`` (psi): in the worst case
+        - ``expected_co2_g_per_l`` (g/L), ``expected_volumes`` (vol): CO2 then dissolved
+        - ``refused``: name of the error where there is no pressure; empty where there is one
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, or a value outside its range.
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.bottle_pressures(volumes=2.4, altitude_m=240).column("caution")
+    ('', '', '', '', '', '', '', '', '', 'heated_glass', 'heated_glass', 'heated_glass', 'heated_glass')
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+@table
+def bottle_verdicts(
+    *,
+    co2_g_per_l: float | None = None,
+    volumes: float | None = None,
+    hot_day_c: float | None = None,
+    hot_day_f: float | None = None,
+    hot_day_k: float | None = None,
+    headspace_percent: float | None = None,
+    filling_c: float | None = None,
+    filling_f: float | None = None,
+    filling_k: float | None = None,
+    altitude_m: float | None = None,
+    altitude_ft: float | None = None,
+    ambient_kpa: float | None = None,
+    ambient_bar: float | None = None,
+    ambient_psi: float | None = None,
+    ambient_pa: float | None = None,
+    sea_level_kpa: float | None = None,
+    sea_level_bar: float | None = None,
+    sea_level_psi: float | None = None,
+    sea_level_pa: float | None = None,
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
+    abv_percent: float | None = None,
+    extract_g_per_l: float | None = None,
+    fermentable_g_per_l: float | None = None,
+    yeast: Literal["live", "none"] | None = None,
+    basis: Literal["handbook", "physical"] | None = None,
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
+    yield_percent: float | None = None,
+    solubility_multiplier: float | None = None,
+    yield_multiplier: float | None = None,
+    **unknown: Any,
+) -> Table:
+    """Whether each class of bottle stands a carbonation by the worst case: against what it usually holds, and
+    on a hot day against its rating or what it usually sees at 40 °C. No rating but the maker's counts.
+
+    Parameters
+    ----------
+    co2_g_per_l, volumes : float, optional
+        CO2 per litre of drink. From 0 to 30 in ``co2_g_per_l``. Required.
+    hot_day_c, hot_day_f, hot_day_k : float, optional
+        Temperature that bottles reach on a hot day. From -5 to 60 in ``hot_day_c``. Default: 35 °C.
+    headspace_percent : float, optional
+        Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
+        Default: 4 % of the liquid.
+    filling_c, filling_f, filling_k : float, optional
+        Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: 20 °C.
+    altitude_m, altitude_ft : float, optional
+        Height above sea level, from which the air pressure outside follows by ISO 2533. From -500 to 9000 in
+        ``altitude_m``. Required: this, or another ambient.
+    ambient_kpa, ambient_bar, ambient_psi, ambient_pa : float, optional
+        Measured pressure of the air outside, at the station (not reduced to sea level). From 30 to 110 in
+        ``ambient_kpa``. Required: this, or another ambient.
+    sea_level_kpa, sea_level_bar, sea_level_psi, sea_level_pa : float, optional
+        Air pressure reduced to sea level, as weather reports give it; needs the altitude too. From 87 to 109
+        in ``sea_level_kpa``. Default: 101.325 kPa, the standard atmosphere.
+    beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
+        What the drink is. Default: beer.
+    abv_percent : float, optional
+        Alcohol by volume. From 0 to 25 in ``abv_percent``. Default: usual for the drink, and noted.
+    extract_g_per_l : float, optional
+        Everything dissolved except CO2 and alcohol: it lowers the solubility of CO2. From 0 to 400 in
+        ``extract_g_per_l``. Default: usual for the drink, and noted.
+    fermentable_g_per_l : float, optional
+        What yeast in the package can still turn into CO2: it makes pressure. From 0 to 400 in
+        ``fermentable_g_per_l``. Default: 0 for beer and water, and noted; needed for other drinks with living
+        yeast.
+    yeast : {"live", "none"}, optional
+        Whether living yeast goes into the package. Default: live.
+    basis : {"handbook", "physical"}, optional
+        The set of assumptions to start from. Default: physical.
+    model : {"chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water",
+        "carroll_water"}, optional
+        The solubility model (default: that of the basis for this drink). Default: that of the basis for the
+        drink.
+    yield_percent : float, optional
+        CO2 really made, in percent of the sugar's theoretical yield. From 50 to 105 in ``yield_percent``.
+        Default: that of the basis: 100 by the handbook, 95 by the balance.
+    solubility_multiplier : float, optional
+        Factor on every solubility. From 0.5 to 2 in ``solubility_multiplier``. Default: 1.
+    yield_multiplier : float, optional
+        Factor on the yield of sugar. From 0.5 to 2 in ``yield_multiplier``. Default: 1.
+
+    Returns
+    -------
+    Table
+        The columns:
+
+        - ``bottle_class``: class of the bottle
+        - ``verdict``: within, high, danger or not_for_conditioning
+        - ``usual_co2_g_per_l`` (g/L), ``usual_volumes`` (vol): the most that is usually put into it
+        - ``worst_gauge_kpa`` (kPa), ``worst_gauge_bar`` (bar), ``worst_gauge_psi`` (psi): worst pressure on
+          the hot day
+        - ``limit_gauge_kpa`` (kPa), ``limit_gauge_bar`` (bar), ``limit_gauge_psi`` (psi): pressure that must
+          not be passed; missing where it is not for conditioning
+        - ``rated``: whether that is a published rating
+        - ``warmest_c`` (°C), ``warmest_f`` (°F): up to which temperature the worst pressure stays within it,
+          at most 40 °C; missing where nowhere
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, or a value outside its range.
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.bottle_verdicts(volumes=2.4, altitude_m=240).column("bottle_class")
+    ('light_one_way', 'heavier_reusable', 'swing_top', 'heavy_belgian', 'champagne', 'soft_drink_multi_trip', 'soft_drink_glass', 'pet_soft_drink', 'growler', 'still_wine')
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+@table
+def pressure_parts(
+    *,
+    co2_g_per_l: float | None = None,
+    volumes: float | None = None,
+    temperature_c: float | None = None,
+    temperature_f: float | None = None,
+    temperature_k: float | None = None,
+    headspace_percent: float | None = None,
+    filling_c: float | None = None,
+    filling_f: float | None = None,
+    filling_k: float | None = None,
+    altitude_m: float | None = None,
+    altitude_ft: float | None = None,
+    ambient_kpa: float | None = None,
+    ambient_bar: float | None = None,
+    ambient_psi: float | None = None,
+    ambient_pa: float | None = None,
+    sea_level_kpa: float | None = None,
+    sea_level_bar: float | None = None,
+    sea_level_psi: float | None = None,
+    sea_level_pa: float | None = None,
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
+    abv_percent: float | None = None,
+    extract_g_per_l: float | None = None,
+    fermentable_g_per_l: float | None = None,
+    yeast: Literal["live", "none"] | None = None,
+    basis: Literal["handbook", "physical"] | None = None,
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
+    yield_percent: float | None = None,
+    solubility_multiplier: float | None = None,
+    yield_multiplier: float | None = None,
+    **unknown: Any,
+) -> Table:
+    """What the pressure in a sealed package is made of, part by part: CO2, the expanding liquid, air that was
+    sealed in, and the margins of the worst case.
+
+    Parameters
+    ----------
+    co2_g_per_l, volumes : float, optional
+        CO2 per litre of drink. From 0 to 30 in ``co2_g_per_l``. Required.
+    temperature_c, temperature_f, temperature_k : float, optional
+        Temperature of the drink. From -5 to 60 in ``temperature_c``. Required.
+    headspace_percent : float, optional
+        Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
+        Default: 4 % of the liquid.
+    filling_c, filling_f, filling_k : float, optional
+        Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: 20 °C.
+    altitude_m, altitude_ft : float, optional
+        Height above sea level, from which the air pressure outside follows by ISO 2533. From -500 to 9000 in
+        ``altitude_m``. Required: this, or another ambient.
+    ambient_kpa, ambient_bar, ambient_psi, ambient_pa : float, optional
+        Measured pressure of the air outside, at the station (not reduced to sea level). From 30 to 110 in
+        ``ambient_kpa``. Required: this, or another ambient.
+    sea_level_kpa, sea_level_bar, sea_level_psi, sea_level_pa : float, optional
+        Air pressure reduced to sea level, as weather reports give it; needs the altitude too. From 87 to 109
+        in ``sea_level_kpa``. Default: 101.325 kPa, the standard atmosphere.
+    beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
+        What the drink is. Default: beer.
+    abv_percent : float, optional
+        Alcohol by volume. From 0 to 25 in ``abv_percent``. Default: usual for the drink, and noted.
+    extract_g_per_l : float, optional
+        Everything dissolved except CO2 and alcohol: it lowers the solubility of CO2. From 0 to 400 in
+        ``extract_g_per_l``. Default: usual for the drink, and noted.
+    fermentable_g_per_l : float, optional
+        What yeast in the package can still turn into CO2: it makes pressure. From 0 to 400 in
+        ``fermentable_g_per_l``. Default: 0 for beer and water, and noted; needed for other drinks with living
+        yeast.
+    yeast : {"live", "none"}, optional
+        Whether living yeast goes into the package. Default: live.
+    basis : {"handbook", "physical"}, optional
+        The set of assumptions to start from. Default: physical.
+    model : {"chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water",
+        "carroll_water"}, optional
+        The solubility model (default: that of the basis for this drink). Default: that of the basis for the
+        drink.
+    yield_percent : float, optional
+        CO2 really made, in percent of the sugar's theoretical yield. From 50 to 105 in ``yield_percent``.
+        Default: that of the basis: 100 by the handbook, 95 by the balance.
+    solubility_multiplier : float, optional
+        Factor on every solubility. From 0.5 to 2 in ``solubility_multiplier``. Default: 1.
+    yield_multiplier : float, optional
+        Factor on the yield of sugar. From 0.5 to 2 in ``yield_multiplier``. Default: 1.
+
+    Returns
+    -------
+    Table
+        The columns:
+
+        - ``part``: what it is
+        - ``adds_kpa`` (kPa), ``adds_bar`` (bar), ``adds_psi`` (psi): what it adds
+        - ``gauge_kpa`` (kPa), ``gauge_bar`` (bar), ``gauge_psi`` (psi): gauge pressure with it and everything
+          before it
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, or a value outside its range.
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.pressure_parts(
+    ...     volumes=2.5,
+    ...     temperature_f=68,
+    ...     filling_f=38,
+    ...     headspace_percent=1,
+    ...     altitude_m=0,
+    ... ).column("part")
+    ('CO2 and vapour, the liquid not expanded', 'the liquid expands and squeezes the gas', 'air that was sealed in', 'the liquid expands and squeezes the air', 'worst case: less soluble, more CO2')
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+@table
+def conditioning_days(
+    *,
+    room_c: float | None = None,
+    room_f: float | None = None,
+    room_k: float | None = None,
+    yeast_million_per_ml: float | None = None,
+    age_h: float | None = None,
+    age_d: float | None = None,
+    age_min: float | None = None,
+    age_s: float | None = None,
+    filtered: bool | None = None,
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
+    abv_percent: float | None = None,
+    history: Rows | None = None,
+    **unknown: Any,
+) -> Table:
+    """Share of the carbonation that bottles have made, day by day for six weeks, in a room or through a
+    history of temperatures: an estimate, with the slow and the fast end of its range.
+
+    Parameters
+    ----------
+    room_c, room_f, room_k : float, optional
+        Temperature at which bottles are conditioned. From -5 to 60 in ``room_c``. Default: 20 °C, where no
+        history is given.
+    yeast_million_per_ml : float, optional
+        Living yeast in the drink. From 0 to 1000 in ``yeast_million_per_ml``. Default: enough: 1 million
+        cells in a millilitre.
+    age_h, age_d, age_min, age_s : float, optional
+        Time that the drink has stood since its fermentation ended. From 0 to 44444.4 in ``age_h``. Default:
+        fresh.
+    filtered : bool, optional
+        Whether the drink was filtered or fined bright. Default: false.
+    beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
+        What the drink is. Default: beer.
+    abv_percent : float, optional
+        Alcohol by volume. From 0 to 25 in ``abv_percent``. Default: usual for the drink, and noted.
+    history : sequence of mappings, optional
+        Temperatures of the filled bottles, one spell after another; the last one goes on. A row has:
+
+        - ``temperature_c``, ``temperature_f``, ``temperature_k``: Temperature of the drink. From -5 to 60 in
+          ``temperature_c``. Required.
+        - ``time_h``, ``time_d``, ``time_min``, ``time_s``: Time: since the bottles were closed, on the date
+          of a reading, or of a spell at one temperature. From 0 to 44444.4 in ``time_h``. Required.
+
+        A data frame, or a mapping of columns, holds rows too.
+
+    Returns
+    -------
+    Table
+        The columns:
+
+        - ``state``: waiting, working or ready (95 %), as expected
+        - ``h`` (h), ``d`` (d): time since the bottles were closed
+        - ``expected_percent`` (%): expected
+        - ``least_percent`` (%): the slow end
+        - ``most_percent`` (%): the fast end
+
+    Raises
+    ------
+    CarbError
+        For an unknown name, a quantity in two units, or a value outside its range.
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.conditioning_days(
+    ...     history=[{"temperature_c": 21, "time_d": 5}, {"temperature_c": 14, "time_d": 30}],
+    ... ).column("state")
+    ('working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready')
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+@table
 def fermentables(**unknown: Any) -> Table:
     """Sugars, syrups and juices: composition as sold, and the CO2 that follows from it.
 
@@ -1923,7 +3757,7 @@ def equations(**unknown: Any) -> Table:
     --------
     >>> import carb
     >>> len(carb.equations())
-    63
+    82
     """
     raise NotImplementedError  # The decorator answers.
 
@@ -1944,7 +3778,7 @@ def sources(**unknown: Any) -> Table:
     --------
     >>> import carb
     >>> len(carb.sources())
-    47
+    54
     """
     raise NotImplementedError  # The decorator answers.
 
@@ -1966,7 +3800,7 @@ def cautions(**unknown: Any) -> Table:
     --------
     >>> import carb
     >>> len(carb.cautions())
-    36
+    57
     """
     raise NotImplementedError  # The decorator answers.
 
@@ -1989,7 +3823,7 @@ def units(**unknown: Any) -> Table:
     --------
     >>> import carb
     >>> len(carb.units())
-    38
+    40
     """
     raise NotImplementedError  # The decorator answers.
 
@@ -2019,6 +3853,439 @@ def instruments(**unknown: Any) -> Table:
     raise NotImplementedError  # The decorator answers.
 
 
+@job(Bottling)
+def bottling(
+    *,
+    title: str | None = None,
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
+    abv_percent: float | None = None,
+    extract_g_per_l: float | None = None,
+    fermentable_g_per_l: float | None = None,
+    yeast: Literal["live", "none"] | None = None,
+    microbes: Literal["brewing_yeast", "diastatic", "wild"] | None = None,
+    original_sg: float | None = None,
+    original_plato: float | None = None,
+    current_sg: float | None = None,
+    current_plato: float | None = None,
+    final_sg: float | None = None,
+    final_plato: float | None = None,
+    expected_attenuation_percent: float | None = None,
+    extract_scale: Literal["asbc", "lincoln", "quick"] | None = None,
+    real_extract_model: Literal["balling", "quotient"] | None = None,
+    packaged_l: float | None = None,
+    packaged_ml: float | None = None,
+    packaged_us_gal: float | None = None,
+    packaged_imp_gal: float | None = None,
+    packaged_us_fl_oz: float | None = None,
+    batch_l: float | None = None,
+    batch_ml: float | None = None,
+    batch_us_gal: float | None = None,
+    batch_imp_gal: float | None = None,
+    batch_us_fl_oz: float | None = None,
+    loss_l: float | None = None,
+    loss_ml: float | None = None,
+    loss_us_gal: float | None = None,
+    loss_imp_gal: float | None = None,
+    loss_us_fl_oz: float | None = None,
+    co2_g_per_l: float | None = None,
+    volumes: float | None = None,
+    mass_g: float | None = None,
+    mass_kg: float | None = None,
+    mass_oz: float | None = None,
+    mass_lb: float | None = None,
+    warmest_c: float | None = None,
+    warmest_f: float | None = None,
+    warmest_k: float | None = None,
+    residual_co2_g_per_l: float | None = None,
+    residual_volumes: float | None = None,
+    fermenter_gauge_kpa: float | None = None,
+    fermenter_gauge_bar: float | None = None,
+    fermenter_gauge_psi: float | None = None,
+    fermenter_gauge_pa: float | None = None,
+    cold_crash: Literal["open", "closed", "co2_supplied"] | None = None,
+    crash_c: float | None = None,
+    crash_f: float | None = None,
+    crash_k: float | None = None,
+    fermenter_headspace_percent: float | None = None,
+    filling_c: float | None = None,
+    filling_f: float | None = None,
+    filling_k: float | None = None,
+    cellar_c: float | None = None,
+    cellar_f: float | None = None,
+    cellar_k: float | None = None,
+    room_c: float | None = None,
+    room_f: float | None = None,
+    room_k: float | None = None,
+    hot_day_c: float | None = None,
+    hot_day_f: float | None = None,
+    hot_day_k: float | None = None,
+    pasteurising_c: float | None = None,
+    pasteurising_f: float | None = None,
+    pasteurising_k: float | None = None,
+    altitude_m: float | None = None,
+    altitude_ft: float | None = None,
+    ambient_kpa: float | None = None,
+    ambient_bar: float | None = None,
+    ambient_psi: float | None = None,
+    ambient_pa: float | None = None,
+    sea_level_kpa: float | None = None,
+    sea_level_bar: float | None = None,
+    sea_level_psi: float | None = None,
+    sea_level_pa: float | None = None,
+    headspace_percent: float | None = None,
+    bottle_class: Literal["light_one_way", "heavier_reusable", "swing_top", "heavy_belgian", "champagne", "soft_drink_multi_trip", "soft_drink_glass", "pet_soft_drink", "growler", "still_wine"] | None = None,
+    rating_gauge_kpa: float | None = None,
+    rating_gauge_bar: float | None = None,
+    rating_gauge_psi: float | None = None,
+    rating_gauge_pa: float | None = None,
+    fill_order: Literal["least_leftover", "fewest_bottles", "fewest_sizes", "as_listed"] | None = None,
+    spare_percent: float | None = None,
+    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom"] | None = None,
+    sugar_water_percent: float | None = None,
+    sugar_sg: float | None = None,
+    sugar_fermentable_percent: float | None = None,
+    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None = None,
+    syrup_water_l: float | None = None,
+    syrup_water_ml: float | None = None,
+    syrup_water_us_gal: float | None = None,
+    syrup_water_imp_gal: float | None = None,
+    syrup_water_us_fl_oz: float | None = None,
+    dissolving_c: float | None = None,
+    dissolving_f: float | None = None,
+    dissolving_k: float | None = None,
+    scale_g: float | None = None,
+    scale_kg: float | None = None,
+    scale_oz: float | None = None,
+    scale_lb: float | None = None,
+    tablet_g: float | None = None,
+    tablet_kg: float | None = None,
+    tablet_oz: float | None = None,
+    tablet_lb: float | None = None,
+    wort_original_sg: float | None = None,
+    wort_original_plato: float | None = None,
+    wort_current_sg: float | None = None,
+    wort_current_plato: float | None = None,
+    limit_attenuation_percent: float | None = None,
+    wort_co2_g_per_l: float | None = None,
+    wort_volumes: float | None = None,
+    yeast_million_per_ml: float | None = None,
+    age_h: float | None = None,
+    age_d: float | None = None,
+    age_min: float | None = None,
+    age_s: float | None = None,
+    filtered: bool | None = None,
+    basis: Literal["handbook", "physical"] | None = None,
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
+    residual_model: Literal["table", "equilibrium"] | None = None,
+    yield_percent: float | None = None,
+    count_headspace: bool | None = None,
+    count_syrup: bool | None = None,
+    solubility_multiplier: float | None = None,
+    residual_multiplier: float | None = None,
+    yield_multiplier: float | None = None,
+    working: bool | None = None,
+    bottles: Rows | None = None,
+    additions: Rows | None = None,
+    readings: Rows | None = None,
+    history: Rows | None = None,
+    uncertainty: Mapping[str, Doubt] | None = None,
+    **unknown: Any,
+) -> Bottling:
+    """Bottle a batch: is it finished, what primes it, which bottles to fill, do they hold, when is it ready.
+
+    Parameters
+    ----------
+    title : str, optional
+        A name for the batch, printed on the plan. Default: no title.
+    beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
+        What the drink is. Default: beer.
+    abv_percent : float, optional
+        Alcohol by volume. From 0 to 25 in ``abv_percent``. Default: usual for the drink, and noted.
+    extract_g_per_l : float, optional
+        Everything dissolved except CO2 and alcohol: it lowers the solubility of CO2. From 0 to 400 in
+        ``extract_g_per_l``. Default: usual for the drink, and noted.
+    fermentable_g_per_l : float, optional
+        What yeast in the package can still turn into CO2: it makes pressure. From 0 to 400 in
+        ``fermentable_g_per_l``. Default: 0 for beer and water, and noted; needed for other drinks with living
+        yeast.
+    yeast : {"live", "none"}, optional
+        Whether living yeast goes into the package. Default: live.
+    microbes : {"brewing_yeast", "diastatic", "wild"}, optional
+        What may ferment in the bottle: brewing_yeast; diastatic yeast, which splits dextrins; or wild yeast
+        and bacteria. Default: brewing_yeast.
+    original_sg : float, optional
+        Specific gravity 20/20 °C of the wort or must before fermentation. From 1.001 to 1.165 in
+        ``original_sg``. Default: not told; with the gravity now, alcohol and extract follow.
+    original_plato : float, optional
+        Extract of the wort or must before fermentation. From 0.2 to 37 in ``original_plato``. Default: not
+        told.
+    current_sg : float, optional
+        Specific gravity 20/20 °C as it is now. From 0.98 to 1.165 in ``current_sg``. Default: not told, or
+        the last of the readings.
+    current_plato : float, optional
+        Apparent extract as it is now. From -5.2 to 37 in ``current_plato``. Default: not told, or the last of
+        the readings.
+    final_sg : float, optional
+        Specific gravity 20/20 °C at which fermentation will end, best by a forced-fermentation test. From
+        0.98 to 1.165 in ``final_sg``. Default: not told; with the gravity now, what is fermentable follows.
+    final_plato : float, optional
+        Apparent extract at which fermentation will end, best by a forced-fermentation test. From -5.2 to 37
+        in ``final_plato``. Default: not told.
+    expected_attenuation_percent : float, optional
+        Apparent attenuation at which fermentation is expected to end. From 1 to 125 in
+        ``expected_attenuation_percent``. Default: not told.
+    extract_scale : {"asbc", "lincoln", "quick"}, optional
+        Which relation turns specific gravity into extract. Default: asbc.
+    real_extract_model : {"balling", "quotient"}, optional
+        Which relation gives real extract and real attenuation: balling (one less their ratio), or quotient
+        (which counts the mass lost as CO2); alcohol is Balling's by either. Default: balling.
+    packaged_l, packaged_ml, packaged_us_gal, packaged_imp_gal, packaged_us_fl_oz : float, optional
+        Drink that reaches packages (not the batch size: trub and losses stay behind). From 0.001 to 1e+06 in
+        ``packaged_l``. Required: this, or another packaged.
+    batch_l, batch_ml, batch_us_gal, batch_imp_gal, batch_us_fl_oz : float, optional
+        Drink in the fermenter, of which some stays behind. From 0.001 to 1e+06 in ``batch_l``. Required:
+        this, or another packaged.
+    loss_l, loss_ml, loss_us_gal, loss_imp_gal, loss_us_fl_oz : float, optional
+        Drink that stays behind with the trub, in the bottling vessel and in hoses. From 0 to 1e+06 in
+        ``loss_l``. Default: 0; counts with the batch.
+    co2_g_per_l, volumes : float, optional
+        CO2 per litre of drink. From 0 to 30 in ``co2_g_per_l``. Required: this, or another carbonation.
+    mass_g, mass_kg, mass_oz, mass_lb : float, optional
+        Mass of sugar, or of what is added, as sold. From 0 to 1e+09 in ``mass_g``. Required: this, or another
+        carbonation.
+    warmest_c, warmest_f, warmest_k : float, optional
+        Highest temperature of the drink since active fermentation. From 0 to 45 in ``warmest_c``. Default:
+        needed, unless the residual CO2 was measured.
+    residual_co2_g_per_l, residual_volumes : float, optional
+        CO2 in the drink before it is packaged, measured: it overrides what the warmest temperature says. From
+        0 to 30 in ``residual_co2_g_per_l``. Default: it follows from the warmest temperature.
+    fermenter_gauge_kpa, fermenter_gauge_bar, fermenter_gauge_psi, fermenter_gauge_pa : float, optional
+        Pressure above the air outside that the fermenter held at the warmest temperature. From 0 to 500 in
+        ``fermenter_gauge_kpa``. Default: 0: open, or under an airlock.
+    cold_crash : {"open", "closed", "co2_supplied"}, optional
+        How the drink was chilled before packaging: open (or through an airlock), closed (tight, with its own
+        gas over it), co2_supplied (CO2 let in, at the fermenter's pressure). Default: open.
+    crash_c, crash_f, crash_k : float, optional
+        Temperature to which the drink was chilled before packaging. From -5 to 60 in ``crash_c``. Default:
+        needed with a cold crash that is closed or has CO2 supplied.
+    fermenter_headspace_percent : float, optional
+        Gas over the drink in a closed fermenter, in percent of the drink's volume. From 0 to 1000 in
+        ``fermenter_headspace_percent``. Default: needed with a closed cold crash.
+    filling_c, filling_f, filling_k : float, optional
+        Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: the
+        warmest.
+    cellar_c, cellar_f, cellar_k : float, optional
+        Temperature of a cool store. From -5 to 60 in ``cellar_c``. Default: 12 °C.
+    room_c, room_f, room_k : float, optional
+        Temperature at which bottles are conditioned. From -5 to 60 in ``room_c``. Default: 20 °C.
+    hot_day_c, hot_day_f, hot_day_k : float, optional
+        Temperature that bottles reach on a hot day. From -5 to 60 in ``hot_day_c``. Default: 35 °C.
+    pasteurising_c, pasteurising_f, pasteurising_k : float, optional
+        Temperature at which filled bottles would be pasteurised. From -5 to 60 in ``pasteurising_c``.
+        Default: not meant: filled glass is never heated.
+    altitude_m, altitude_ft : float, optional
+        Height above sea level, from which the air pressure outside follows by ISO 2533. From -500 to 9000 in
+        ``altitude_m``. Required: this, or another ambient.
+    ambient_kpa, ambient_bar, ambient_psi, ambient_pa : float, optional
+        Measured pressure of the air outside, at the station (not reduced to sea level). From 30 to 110 in
+        ``ambient_kpa``. Required: this, or another ambient.
+    sea_level_kpa, sea_level_bar, sea_level_psi, sea_level_pa : float, optional
+        Air pressure reduced to sea level, as weather reports give it; needs the altitude too. From 87 to 109
+        in ``sea_level_kpa``. Default: 101.325 kPa, the standard atmosphere.
+    headspace_percent : float, optional
+        Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
+        Default: 4 % of the liquid, and noted.
+    bottle_class : {"light_one_way", "heavier_reusable", "swing_top", "heavy_belgian", "champagne",
+        "soft_drink_multi_trip", "soft_drink_glass", "pet_soft_drink", "growler", "still_wine"}, optional
+        Class of the bottle: see the table bottle_classes. Default: light one-way and heavier reusable bottles
+        are both looked at.
+    rating_gauge_kpa, rating_gauge_bar, rating_gauge_psi, rating_gauge_pa : float, optional
+        Pressure above the air outside for which the maker rates the bottle. From 0 to 3000 in
+        ``rating_gauge_kpa``. Default: no rating is known.
+    fill_order : {"least_leftover", "fewest_bottles", "fewest_sizes", "as_listed"}, optional
+        What comes first in choosing bottles: least_leftover, fewest_bottles, fewest_sizes (the other two
+        settle ties), or as_listed (the bottles in the order of their list). Default: least_leftover.
+    spare_percent : float, optional
+        Bottles to wash beyond those to fill, in percent of them. From 0 to 100 in ``spare_percent``. Default:
+        5 %.
+    sugar : {"dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey",
+        "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar",
+        "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses",
+        "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate",
+        "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63",
+        "custom"}, optional
+        The priming sugar. Default: sucrose.
+    sugar_water_percent : float, optional
+        Water in a sugar of one's own, percent of its mass. From 0 to 100 in ``sugar_water_percent``. Default:
+        only with a custom sugar.
+    sugar_sg : float, optional
+        Specific gravity 20/20 °C of a syrup of one's own, from which its water follows. From 1 to 1.45 in
+        ``sugar_sg``. Default: only with a custom sugar.
+    sugar_fermentable_percent : float, optional
+        What yeast ferments of the dry matter of a sugar of one's own, percent. From 0 to 100 in
+        ``sugar_fermentable_percent``. Default: only with a custom sugar.
+    sugar_kind : {"hexose", "disaccharide", "trisaccharide"}, optional
+        What the fermentable part of a sugar of one's own is. Default: only with a custom sugar.
+    syrup_water_l, syrup_water_ml, syrup_water_us_gal, syrup_water_imp_gal, syrup_water_us_fl_oz : float,
+        optional
+        Water in which the priming sugar is dissolved. From 0 to 1000 in ``syrup_water_l``. Default: not
+        counted; the recipe then takes three times the mass of the sugar.
+    dissolving_c, dissolving_f, dissolving_k : float, optional
+        Temperature at which the sugar has to stay dissolved. From 0 to 100 in ``dissolving_c``. Default: 20
+        °C: it stays dissolved when it has cooled.
+    scale_g, scale_kg, scale_oz, scale_lb : float, optional
+        The smallest step that the scale shows. From 0.001 to 1000 in ``scale_g``. Default: the dose is not
+        rounded.
+    tablet_g, tablet_kg, tablet_oz, tablet_lb : float, optional
+        Mass of one carbonation tablet. From 0.01 to 100 in ``tablet_g``. Default: no tablets.
+    wort_original_sg : float, optional
+        Specific gravity 20/20 °C of the priming wort before fermentation. From 1.001 to 1.165 in
+        ``wort_original_sg``. Default: no wort to prime with.
+    wort_original_plato : float, optional
+        Extract of the priming wort before fermentation. From 0.2 to 37 in ``wort_original_plato``. Default:
+        no wort to prime with.
+    wort_current_sg : float, optional
+        Specific gravity 20/20 °C of the priming wort when it is added. From 0.98 to 1.165 in
+        ``wort_current_sg``. Default: fresh wort.
+    wort_current_plato : float, optional
+        Apparent extract of the priming wort when it is added. From -5.2 to 37 in ``wort_current_plato``.
+        Default: fresh wort.
+    limit_attenuation_percent : float, optional
+        Real degree of fermentation at which the yeast ends: the limit attenuation. From 1 to 100 in
+        ``limit_attenuation_percent``. Default: needed with wort to prime with.
+    wort_co2_g_per_l, wort_volumes : float, optional
+        CO2 that the priming wort holds: none in fresh wort, about saturation in fermenting beer. From 0 to 30
+        in ``wort_co2_g_per_l``. Default: none in fresh wort, what the drink keeps in fermenting one.
+    yeast_million_per_ml : float, optional
+        Living yeast in the drink. From 0 to 1000 in ``yeast_million_per_ml``. Default: enough: 1 million
+        cells in a millilitre.
+    age_h, age_d, age_min, age_s : float, optional
+        Time that the drink has stood since its fermentation ended. From 0 to 44444.4 in ``age_h``. Default:
+        fresh.
+    filtered : bool, optional
+        Whether the drink was filtered or fined bright. Default: false.
+    basis : {"handbook", "physical"}, optional
+        The set of assumptions to start from. Default: handbook, for the dose; package pressures always take
+        the physical one.
+    model : {"chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water",
+        "carroll_water"}, optional
+        The solubility model (default: that of the basis for this drink). Default: that of the basis for the
+        drink.
+    residual_model : {"table", "equilibrium"}, optional
+        The model of residual CO2 (default: that of the basis). Default: that of the basis.
+    yield_percent : float, optional
+        CO2 really made, in percent of the sugar's theoretical yield. From 50 to 105 in ``yield_percent``.
+        Default: that of the basis.
+    count_headspace : bool, optional
+        Whether the gas over the drink takes its share of the CO2. Default: that of the basis.
+    count_syrup : bool, optional
+        Whether the volume of the syrup, if one is made, counts. Default: that of the basis.
+    solubility_multiplier : float, optional
+        Factor on every solubility. From 0.5 to 2 in ``solubility_multiplier``. Default: 1.
+    residual_multiplier : float, optional
+        Factor on the residual CO2. From 0 to 3 in ``residual_multiplier``. Default: 1.
+    yield_multiplier : float, optional
+        Factor on the yield of sugar. From 0.5 to 2 in ``yield_multiplier``. Default: 1.
+    working : bool, optional
+        Whether the answer carries its working. Default: false.
+    bottles : sequence of mappings, optional
+        The bottles at hand: a row for each kind. A row has:
+
+        - ``bottle_l``, ``bottle_ml``, ``bottle_us_gal``, ``bottle_imp_gal``, ``bottle_us_fl_oz``: Drink that
+          goes into one bottle. From 0.01 to 100 in ``bottle_l``. Required.
+        - ``count``: How many there are. From 0 to 100000 in ``count``. Required.
+        - ``bottle_class`` ("light_one_way", "heavier_reusable", "swing_top", "heavy_belgian", "champagne",
+          "soft_drink_multi_trip", "soft_drink_glass", "pet_soft_drink", "growler", "still_wine"): Class of the
+          bottle: see the table bottle_classes. Default: that of the request; light one-way and heavier reusable
+          bottles are both looked at.
+        - ``capacity_l``, ``capacity_ml``, ``capacity_us_gal``, ``capacity_imp_gal``, ``capacity_us_fl_oz``:
+          What one bottle holds, filled to the brim. From 0.01 to 120 in ``capacity_l``. Default: what the
+          headspace leaves.
+        - ``rating_gauge_kpa``, ``rating_gauge_bar``, ``rating_gauge_psi``, ``rating_gauge_pa``: Pressure
+          above the air outside for which the maker rates the bottle. From 0 to 3000 in ``rating_gauge_kpa``.
+          Default: no rating is known.
+
+        A data frame, or a mapping of columns, holds rows too.
+    additions : sequence of mappings, optional
+        What else was added to the drink: sugars, which count toward the carbonation, and sweeteners. A row
+        has:
+
+        - ``addition`` ("dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey",
+          "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar",
+          "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses",
+          "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate",
+          "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42",
+          "corn_syrup_63", "custom", "lactose", "maltodextrin", "sucralose", "aspartame", "saccharin", "stevia",
+          "erythritol", "xylitol", "sorbitol", "sweetener_packets"): What is added: a sugar, or something for
+          sweetness. Required.
+        - ``mass_g``, ``mass_kg``, ``mass_oz``, ``mass_lb``: Mass of sugar, or of what is added, as sold. From
+          0 to 1e+09 in ``mass_g``. Required.
+        - ``sugar_water_percent``: Water in a sugar of one's own, percent of its mass. From 0 to 100 in
+          ``sugar_water_percent``. Default: only with a custom sugar.
+        - ``sugar_sg``: Specific gravity 20/20 °C of a syrup of one's own, from which its water follows. From
+          1 to 1.45 in ``sugar_sg``. Default: only with a custom sugar.
+        - ``sugar_fermentable_percent``: What yeast ferments of the dry matter of a sugar of one's own,
+          percent. From 0 to 100 in ``sugar_fermentable_percent``. Default: only with a custom sugar.
+        - ``sugar_kind`` ("hexose", "disaccharide", "trisaccharide"): What the fermentable part of a sugar of
+          one's own is. Default: only with a custom sugar.
+
+        A data frame, or a mapping of columns, holds rows too.
+    readings : sequence of mappings, optional
+        Gravity readings, the earliest first: the last one is the gravity now. A row has:
+
+        - ``time_h``, ``time_d``, ``time_min``, ``time_s``: Time: since the bottles were closed, on the date
+          of a reading, or of a spell at one temperature. From 0 to 44444.4 in ``time_h``. Required.
+        - ``current_sg``: Specific gravity 20/20 °C as it is now. From 0.98 to 1.165 in ``current_sg``.
+          Required: this, or another reading.
+        - ``current_plato``: Apparent extract as it is now. From -5.2 to 37 in ``current_plato``. Required:
+          this, or another reading.
+
+        A data frame, or a mapping of columns, holds rows too.
+    history : sequence of mappings, optional
+        Temperatures of the filled bottles, one spell after another; the last one goes on. A row has:
+
+        - ``temperature_c``, ``temperature_f``, ``temperature_k``: Temperature of the drink. From -5 to 60 in
+          ``temperature_c``. Required.
+        - ``time_h``, ``time_d``, ``time_min``, ``time_s``: Time: since the bottles were closed, on the date
+          of a reading, or of a spell at one temperature. From 0 to 44444.4 in ``time_h``. Required.
+
+        A data frame, or a mapping of columns, holds rows too.
+    uncertainty : mapping, optional
+        How far inputs may lie from what was given, by their names, as ``Result.uncertainty`` takes it: the
+        answer's ``uncertainty`` then has the intervals of its main parts.
+
+    Returns
+    -------
+    Bottling
+        ``page()`` is the whole as text. The parts, each an answer or an ``error``, some only where asked for:
+        ``request``, ``drink``, ``readiness``, ``gravity_point``, ``residual``, ``added``, ``priming``,
+        ``primed``, ``weighed``, ``syrup``, ``wort``, ``balance``, ``storage``, ``fill``, ``ready``,
+        ``dry_yeast``, ``sugars``, ``bottles``, ``safety``, ``uncertainty``.
+
+    Raises
+    ------
+    CarbError
+        Where the request as a whole is wrong, as with an unknown name or a wrong row of a list. What is wrong
+        with one part is the ``error`` of that part.
+
+    Examples
+    --------
+    >>> import carb
+    >>> batch = carb.bottling(
+    ...     packaged_l=19.2,
+    ...     volumes=2.4,
+    ...     warmest_c=20.5,
+    ...     altitude_m=240,
+    ...     bottles=[{"bottle_ml": 500, "count": 24}, {"bottle_ml": 330, "count": 30}],
+    ... )
+    >>> batch.priming.mass_g
+    116.21656867043177
+    >>> [row.filled_count for row in batch.bottles]
+    [23, 23]
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
 class At(Bound):
     """All functions with a context that they share; what a call gives replaces it.
 
@@ -2032,35 +4299,64 @@ class At(Bound):
 
     __slots__ = ()
     groups = (
-        frozenset(("gauge_kpa", "gauge_bar", "gauge_psi", "gauge_pa", "abs_kpa", "abs_bar", "abs_psi", "abs_pa", "co2_g_per_l", "volumes")),
         frozenset(("temperature_c", "temperature_f", "temperature_k")),
-        frozenset(("altitude_m", "altitude_ft", "ambient_kpa", "ambient_bar", "ambient_psi", "ambient_pa")),
         frozenset(("sea_level_kpa", "sea_level_bar", "sea_level_psi", "sea_level_pa")),
+        frozenset(("altitude_m", "altitude_ft", "ambient_kpa", "ambient_bar", "ambient_psi", "ambient_pa")),
         frozenset(("warmest_c", "warmest_f", "warmest_k")),
-        frozenset(("packaged_l", "packaged_ml", "packaged_us_gal", "packaged_imp_gal", "packaged_us_fl_oz")),
+        frozenset(("fermenter_gauge_kpa", "fermenter_gauge_bar", "fermenter_gauge_psi", "fermenter_gauge_pa")),
+        frozenset(("crash_c", "crash_f", "crash_k")),
+        frozenset(("residual_co2_g_per_l", "residual_volumes")),
+        frozenset(("syrup_water_l", "syrup_water_ml", "syrup_water_us_gal", "syrup_water_imp_gal", "syrup_water_us_fl_oz")),
         frozenset(("filling_c", "filling_f", "filling_k")),
         frozenset(("room_c", "room_f", "room_k")),
+        frozenset(("wort_original_sg", "wort_original_plato")),
+        frozenset(("wort_co2_g_per_l", "wort_volumes")),
+        frozenset(("dissolving_c", "dissolving_f", "dissolving_k")),
+        frozenset(("rating_gauge_kpa", "rating_gauge_bar", "rating_gauge_psi", "rating_gauge_pa")),
+        frozenset(("time_h", "time_d", "time_min", "time_s")),
+        frozenset(("age_h", "age_d", "age_min", "age_s")),
         frozenset(("sg", "plato")),
         frozenset(("original_sg", "original_plato")),
         frozenset(("current_sg", "current_plato")),
         frozenset(("final_sg", "final_plato")),
         frozenset(("cylinder_c", "cylinder_f", "cylinder_k")),
-        frozenset(("serving_c", "serving_f", "serving_k")),
-        frozenset(("cellar_c", "cellar_f", "cellar_k")),
+        frozenset(("gauge_kpa", "gauge_bar", "gauge_psi", "gauge_pa", "abs_kpa", "abs_bar", "abs_psi", "abs_pa", "co2_g_per_l", "volumes")),
+        frozenset(("tablet_g", "tablet_kg", "tablet_oz", "tablet_lb")),
         frozenset(("hot_day_c", "hot_day_f", "hot_day_k")),
+        frozenset(("packaged_l", "packaged_ml", "packaged_us_gal", "packaged_imp_gal", "packaged_us_fl_oz", "batch_l", "batch_ml", "batch_us_gal", "batch_imp_gal", "batch_us_fl_oz")),
+        frozenset(("loss_l", "loss_ml", "loss_us_gal", "loss_imp_gal", "loss_us_fl_oz")),
+        frozenset(("co2_g_per_l", "volumes", "mass_g", "mass_kg", "mass_oz", "mass_lb")),
+        frozenset(("cellar_c", "cellar_f", "cellar_k")),
+        frozenset(("pasteurising_c", "pasteurising_f", "pasteurising_k")),
+        frozenset(("scale_g", "scale_kg", "scale_oz", "scale_lb")),
+        frozenset(("serving_c", "serving_f", "serving_k")),
     )
-    plan_names = frozenset(("title", "beverage", "abv_percent", "extract_g_per_l", "fermentable_g_per_l", "yeast", "packaged_l", "packaged_ml", "packaged_us_gal", "packaged_imp_gal", "packaged_us_fl_oz", "co2_g_per_l", "volumes", "warmest_c", "warmest_f", "warmest_k", "filling_c", "filling_f", "filling_k", "serving_c", "serving_f", "serving_k", "cellar_c", "cellar_f", "cellar_k", "room_c", "room_f", "room_k", "hot_day_c", "hot_day_f", "hot_day_k", "altitude_m", "altitude_ft", "ambient_kpa", "ambient_bar", "ambient_psi", "ambient_pa", "sea_level_kpa", "sea_level_bar", "sea_level_psi", "sea_level_pa", "headspace_percent", "sugar", "sugar_water_percent", "sugar_sg", "sugar_fermentable_percent", "sugar_kind", "basis", "model", "residual_model", "yield_percent", "count_headspace", "solubility_multiplier", "residual_multiplier", "yield_multiplier", "working"))
+    plan_names = frozenset(("title", "beverage", "abv_percent", "extract_g_per_l", "fermentable_g_per_l", "yeast", "microbes", "original_sg", "original_plato", "current_sg", "current_plato", "final_sg", "final_plato", "expected_attenuation_percent", "extract_scale", "real_extract_model", "packaged_l", "packaged_ml", "packaged_us_gal", "packaged_imp_gal", "packaged_us_fl_oz", "batch_l", "batch_ml", "batch_us_gal", "batch_imp_gal", "batch_us_fl_oz", "loss_l", "loss_ml", "loss_us_gal", "loss_imp_gal", "loss_us_fl_oz", "co2_g_per_l", "volumes", "mass_g", "mass_kg", "mass_oz", "mass_lb", "warmest_c", "warmest_f", "warmest_k", "residual_co2_g_per_l", "residual_volumes", "fermenter_gauge_kpa", "fermenter_gauge_bar", "fermenter_gauge_psi", "fermenter_gauge_pa", "cold_crash", "crash_c", "crash_f", "crash_k", "fermenter_headspace_percent", "filling_c", "filling_f", "filling_k", "cellar_c", "cellar_f", "cellar_k", "room_c", "room_f", "room_k", "hot_day_c", "hot_day_f", "hot_day_k", "pasteurising_c", "pasteurising_f", "pasteurising_k", "altitude_m", "altitude_ft", "ambient_kpa", "ambient_bar", "ambient_psi", "ambient_pa", "sea_level_kpa", "sea_level_bar", "sea_level_psi", "sea_level_pa", "headspace_percent", "bottle_class", "rating_gauge_kpa", "rating_gauge_bar", "rating_gauge_psi", "rating_gauge_pa", "fill_order", "spare_percent", "sugar", "sugar_water_percent", "sugar_sg", "sugar_fermentable_percent", "sugar_kind", "syrup_water_l", "syrup_water_ml", "syrup_water_us_gal", "syrup_water_imp_gal", "syrup_water_us_fl_oz", "dissolving_c", "dissolving_f", "dissolving_k", "scale_g", "scale_kg", "scale_oz", "scale_lb", "tablet_g", "tablet_kg", "tablet_oz", "tablet_lb", "wort_original_sg", "wort_original_plato", "wort_current_sg", "wort_current_plato", "limit_attenuation_percent", "wort_co2_g_per_l", "wort_volumes", "yeast_million_per_ml", "age_h", "age_d", "age_min", "age_s", "filtered", "basis", "model", "residual_model", "yield_percent", "count_headspace", "count_syrup", "solubility_multiplier", "residual_multiplier", "yield_multiplier", "working", "serving_c", "serving_f", "serving_k", "bottles", "additions", "readings", "history"))
     dissolved_co2 = bound(dissolved_co2)
     keg_pressure = bound(keg_pressure)
     residual_co2 = bound(residual_co2)
     priming_sugar = bound(priming_sugar)
+    primed_carbonation = bound(primed_carbonation)
+    priming_wort = bound(priming_wort)
+    priming_syrup = bound(priming_syrup)
     package_pressure = bound(package_pressure)
     package_carbonation = bound(package_carbonation)
+    conditioning = bound(conditioning)
+    conditioning_time = bound(conditioning_time)
+    reyeasting = bound(reyeasting)
     gravity = bound(gravity)
     attenuation = bound(attenuation)
+    final_gravity = bound(final_gravity)
     gravity_co2 = bound(gravity_co2)
     added_co2 = bound(added_co2)
     drink_properties = bound(drink_properties)
     co2_saturation = bound(co2_saturation)
     ambient_pressure = bound(ambient_pressure)
     solubility_models = bound(solubility_models)
+    fill_list = bound(fill_list)
+    bottle_doses = bound(bottle_doses)
+    bottle_pressures = bound(bottle_pressures)
+    bottle_verdicts = bound(bottle_verdicts)
+    pressure_parts = bound(pressure_parts)
+    conditioning_days = bound(conditioning_days)
+    bottling = bound(bottling)

@@ -1,58 +1,59 @@
-"""A whole packaging day."""
+"""Whole jobs: a packaging day, and the bottling of a batch."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
+from abc import abstractmethod
+from collections.abc import Callable, Mapping
+from functools import wraps
+from typing import Any, ClassVar
 
 from . import _carb
-from ._result import View, request_text
+from ._errors import answered
+from ._lists import asked
+from ._result import F, View, request_text
 from ._uncertainty import doubts_of
 
 
-class Plan(View):
-    """A packaging day: parts by attribute (``plan.kegging.regulator.gauge_psi``), each an answer or an ``error``."""
+class Job(View):
+    """The answer of a whole job: parts by attribute, each an answer or an ``error``."""
 
     __slots__ = ("_text",)
     _text: str
+    job: ClassVar[str]
+    """The function that answers with this."""
 
     def __init__(self, text: str) -> None:
-        import json
-
         object.__setattr__(self, "_text", text)
-        _carb.plan_page(text)  # Raises what is wrong with the request as a whole.
-        super().__init__(json.loads(self.to_json()))
+        super().__init__(self.to_dict())
 
     @property
     def danger(self) -> bool:
         """Whether somebody may be hurt."""
         return bool(self["danger"])
 
+    @abstractmethod
     def page(self) -> str:
-        """The plan as a page of text, to be pinned to the wall."""
-        return _carb.plan_page(self._text)
+        """The job as a page of text, to be pinned to the wall."""
 
     def to_json(self) -> str:
-        """The plan as JSON, the same bytes in every language."""
-        return _carb.json("plan", self._text)
+        """The job as JSON, the same bytes in every language."""
+        return _carb.json(self.job, self._text)
 
     def to_dict(self) -> dict[str, Any]:
-        """The plan as a dictionary."""
-        import json
+        """The job as a dictionary."""
+        return answered(self.to_json())
 
-        answer: dict[str, Any] = json.loads(self.to_json())
-        return answer
-
-    __str__ = page
+    def __str__(self) -> str:
+        return self.page()
 
     def __repr__(self) -> str:
-        return f"carb.plan({self._text!r})"
+        return f"carb.{self.job}({self._text!r})"
 
     def __eq__(self, other: object) -> bool:
-        return isinstance(other, Plan) and self._text == other._text
+        return isinstance(other, Job) and (self.job, self._text) == (other.job, other._text)
 
     def __hash__(self) -> int:
-        return hash(self._text)
+        return hash((self.job, self._text))
 
     def __reduce__(self) -> tuple[Any, ...]:
         return type(self), (self._text,)
@@ -63,15 +64,69 @@ class Plan(View):
         return f"<pre>{escape(self.page())}</pre>"
 
 
+class Plan(Job):
+    """A packaging day: parts by attribute (``plan.kegging.regulator.gauge_psi``), each an answer or an ``error``."""
+
+    __slots__ = ()
+    job = "plan"
+
+    def page(self) -> str:
+        """The plan as a page of text, to be pinned to the wall."""
+        return _carb.plan_page(self._text)
+
+
+class Bottling(Job):
+    """A batch in bottles: parts by attribute (``bottling.priming.mass_g``), each an answer or an ``error``."""
+
+    __slots__ = ()
+    job = "bottling"
+
+    def page(self) -> str:
+        """The bottling as a page of text, to be pinned to the wall."""
+        return _carb.bottling_page(self._text)
+
+    def __repr__(self) -> str:
+        import json
+
+        given = {name: value for name, value in json.loads(self._text).items() if name != "carb"}
+        return f"carb.bottling({', '.join(f'{name}={value!r}' for name, value in given.items())})"
+
+
+def job_text(request: Mapping[str, Any]) -> str:
+    """The request of a job as JSON."""
+    given = dict(request)
+    # These are no names of the vocabulary, so the core takes them in JSON only.
+    apart: dict[str, Any] = {name: given.pop(name) for name in ("carb", "uncertainty") if name in given}
+    doubts = apart.get("uncertainty")
+    if isinstance(doubts, Mapping):
+        apart["uncertainty"] = doubts_of(doubts)
+    elif doubts is None:
+        apart.pop("uncertainty", None)
+    return request_text({**asked(given), **apart})
+
+
+def job(kind: type[Job]) -> Callable[[F], F]:
+    """Makes a declared function answer with a whole job. Its names are checked by the core, as those of others."""
+
+    def decorate(declared: F) -> F:
+        @wraps(declared)
+        def call(**given: Any) -> Any:
+            return kind(job_text(given))
+
+        return call  # type: ignore[return-value]
+
+    return decorate
+
+
 def plan(request: Mapping[str, Any] | str) -> Plan:
-    """Plan a packaging day: priming sugar, bottle pressures, regulator pressure, cautions and safety.
+    """Plan a packaging day: priming sugar, bottles, regulator pressure, cautions and safety.
 
     Parameters
     ----------
     request : mapping or str
-        Names and values, or the same as JSON text (then with ``"carb": 1``). ``"uncertainty"`` may hold how far inputs
-        may lie from what was given, as ``Result.uncertainty`` takes it; the plan's ``uncertainty`` then has the
-        intervals of its main answers.
+        Names and values, or the same as JSON text (then with ``"carb": 1``): those of ``bottling``, its lists among
+        them, and ``serving_c``. ``"uncertainty"`` may hold how far inputs may lie from what was given, as
+        ``Result.uncertainty`` takes it; the plan's ``uncertainty`` then has the intervals of its main answers.
 
     Returns
     -------
@@ -85,22 +140,15 @@ def plan(request: Mapping[str, Any] | str) -> Plan:
     Examples
     --------
     >>> import carb
-    >>> day = carb.plan({"packaged_l": 19.2, "volumes": 2.4, "warmest_c": 20.5, "altitude_m": 240})
+    >>> batch = {"packaged_l": 19.2, "volumes": 2.4, "warmest_c": 20.5, "altitude_m": 240}
+    >>> day = carb.plan({**batch, "bottles": [{"bottle_ml": 500, "count": 40}]})
     >>> round(day.bottling.priming.mass_g, 1)
     116.2
+    >>> day.bottling.bottles[0].filled_count
+    38
 
-    >>> sure = carb.plan({**day.request, "uncertainty": {"volumes": 0.1, "packaged_l": "marked_bucket"}}).uncertainty
+    >>> sure = carb.plan({**batch, "uncertainty": {"volumes": 0.1, "packaged_l": "marked_bucket"}}).uncertainty
     >>> [entry.name for entry in sure.priming.budget if not entry.of_an_equation]
     ['volumes', 'packaged_l']
     """
-    if isinstance(request, str):
-        return Plan(request)
-    given = dict(request)
-    # These are no names of the vocabulary, so the core takes them in JSON only.
-    apart: dict[str, Any] = {name: given.pop(name) for name in ("carb", "uncertainty") if name in given}
-    doubts = apart.get("uncertainty")
-    if isinstance(doubts, Mapping):
-        apart["uncertainty"] = doubts_of(doubts)
-    elif doubts is None:
-        apart.pop("uncertainty", None)
-    return Plan(request_text({**_carb.request(given), **apart}))
+    return Plan(request if isinstance(request, str) else job_text(request))

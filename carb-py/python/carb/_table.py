@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from copy import deepcopy
 from functools import wraps
 from typing import Any, overload
 
 from . import _carb
 from ._errors import answered
+from ._lists import asked
 from ._result import F, Frozen, View, brief, request_text
 
 
@@ -28,7 +30,7 @@ class Table(Frozen, Sequence[View]):
     _whole: dict[str, Any]
 
     def __init__(self, name: str, request: Mapping[str, Any]) -> None:
-        text = _carb.json(name, request_text(_carb.request(dict(request))))
+        text = _carb.json(name, request_text(asked(request)))
         object.__setattr__(self, "_text", text)
         object.__setattr__(self, "_whole", answered(text))
 
@@ -40,7 +42,7 @@ class Table(Frozen, Sequence[View]):
     @property
     def request(self) -> dict[str, Any]:
         """What was asked, as it was given."""
-        return dict(self._whole["request"])
+        return deepcopy(dict(self._whole["request"]))
 
     def _described(self, by: str) -> dict[str, str]:
         return {column["name"]: column[by] for column in self._whole["columns"]}

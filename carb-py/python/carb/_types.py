@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from typing import Any, Protocol, TypeAlias
+from typing import Any, Literal, Protocol, TypeAlias
 
 
 class Array(Protocol):
@@ -11,6 +11,15 @@ class Array(Protocol):
 
     def __array__(self, *args: Any, **kwargs: Any) -> Any: ...
 
+
+class Frame(Protocol):
+    """A data frame that gives its rows as dictionaries."""
+
+    def to_dict(self, orient: Literal["records"], /) -> Any: ...
+
+
+Rows: TypeAlias = "Sequence[Mapping[str, Any]] | Mapping[str, Sequence[Any] | Array] | Frame"
+"""A list of a request: rows of names and values, columns by name, or a data frame."""
 
 Number: TypeAlias = "float | Sequence[float] | Sequence[Sequence[float]] | Array"
 
