@@ -127,7 +127,7 @@ pub static CLASSES: &[&Class] = &[
     &Class::usual("pet_soft_drink", "PET bottle for carbonated soft drinks", 4.0, 4.5)
         .with("burst near 12 bar when new; creeps when warm", &CAMPDEN),
     &Class::usual("growler", "glass growler or screw-cap jug: not for conditioning", 0.0, 0.0)
-        .with("2.5 volumes filled at 38 °F to 99 % reach 52 psi gauge at 90 °F", &GROWLERS),
+        .with("2.5 volumes filled at 38 °F to 99 % reach 29 psi gauge at 68 °F and 52 at 90 °F: by a source that has no air in it", &GROWLERS),
     &Class::usual("still_wine", "still-wine bottle with a cork: not for conditioning", 0.0, 0.0),
 ];
 
