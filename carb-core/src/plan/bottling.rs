@@ -1,17 +1,20 @@
 //! Bottling: the whole job, from finished drink to safe bottles.
 
+use super::bottles::{BottleRow, FillTotals, judge, kinds, pressure, tablets, weakest};
+use super::completed::complete;
 use super::contents::{Found, contents, keeping, physical, primed_batch};
-use super::readiness::{Gravities, Point, Readiness, point, readiness};
+use super::readiness::{Point, Readiness, point, readiness};
+use super::ready::{Ready, ready};
 use super::{Part, Sure, fermented, named};
 use crate::balance::open;
 use crate::basis::function::{one_of, optional};
 use crate::basis::lists::{ADDITIONS, BOTTLES, HISTORY, READINGS};
 use crate::basis::{Answer, BasisName, Input, List, Lists, Request};
 use crate::bottling::before::Before;
-use crate::bottling::conditioning::{self, Span, YeastState};
-use crate::bottling::doses::{BottleDose, Weighed, bottle_dose, weighed};
+use crate::bottling::conditioning;
+use crate::bottling::doses::{Weighed, bottle_dose, weighed};
 use crate::bottling::fill::{self, Kind};
-use crate::bottling::glass::{Glass, verdict};
+use crate::bottling::glass::Glass;
 use crate::bottling::package::{Contents, PackagePressure, pressure_of_contents};
 use crate::bottling::priming::{self, Batch, PrimedDrink, PrimingDose};
 use crate::bottling::syrup::{self, PrimingSyrup};
@@ -21,87 +24,77 @@ use crate::evidence::caution::{Caution, Cautions, SUPERSATURATION};
 use crate::evidence::{Level, NoSteps, Notes, Working};
 use crate::property::fermentable::{self, FERMENTABLES, Fermentable};
 use crate::property::yeast;
-use crate::quantity::unit::{DAY, LITRE};
-use crate::quantity::{Carbonation, Concentration, GaugePressure, Key, Mass, Name, Percent, Temperature, Time, Volume};
+use crate::quantity::{Carbonation, Concentration, Key, Mass, Percent, Temperature, Volume};
 use crate::table::inputs::{
-    ABV, AGE, BEVERAGE, BOTTLE_CLASS, CELLS, COLD_CRASH, COUNT_SYRUP, CRASH, CUSTOM, EXTRACT, FERMENTABLE,
-    FERMENTER_GAUGE, FERMENTER_HEADSPACE, FILTERED, MEASURED, RATING, RESIDUAL, SCALE, SEA_LEVEL, SOLUBILITY,
-    USUAL_ROOM, WARMEST, YEAST, YIELD_FACTOR, batch, before, carbonation, note_headspace, packaged, wort, yeast_state,
+    AGE, BOTTLE_CLASS, CELLS, COUNT_SYRUP, DRINK, FERMENTED, FILTERED, RATING, RESIDUAL, SCALE, SEA_LEVEL, SOLUBILITY,
+    SUGAR, USUAL_ROOM, YIELD_FACTOR, batch, before, carbonation, join, note_headspace, packaged, wort, yeast_state,
 };
-use crate::table::packages::READY;
 use alloc::vec::Vec;
 
 /// The inputs of the bottling job.
-pub static INPUTS: &[Input] = &[
-    optional(Key::Title, "no title"),
-    BEVERAGE,
-    ABV,
-    EXTRACT,
-    FERMENTABLE,
-    YEAST,
-    optional(Key::Microbes, "brewing_yeast"),
-    optional(Key::OriginalGravity, "not told; with the gravity now, alcohol and extract follow"),
-    optional(Key::OriginalPlato, "not told"),
-    optional(Key::CurrentGravity, "not told, or the last of the readings"),
-    optional(Key::CurrentPlato, "not told, or the last of the readings"),
-    optional(Key::FinalGravity, "not told; with the gravity now, what is fermentable follows"),
-    optional(Key::FinalPlato, "not told"),
-    optional(Key::ExpectedAttenuation, "not told"),
-    SCALE,
-    optional(Key::RealExtractModel, "balling"),
-    one_of("packaged", Key::Packaged),
-    one_of("packaged", Key::Batch),
-    optional(Key::Loss, "0; counts with the batch"),
-    one_of("carbonation", Key::Carbonation),
-    one_of("carbonation", Key::Mass),
-    WARMEST,
-    MEASURED,
-    FERMENTER_GAUGE,
-    COLD_CRASH,
-    CRASH,
-    FERMENTER_HEADSPACE,
-    optional(Key::Filling, "the warmest"),
-    optional(Key::Cellar, "12 °C"),
-    optional(Key::Room, "20 °C"),
-    optional(Key::HotDay, "35 °C"),
-    optional(Key::Pasteurising, "not meant: filled glass is never heated"),
-    one_of("ambient", Key::Altitude),
-    one_of("ambient", Key::Ambient),
-    SEA_LEVEL,
-    optional(Key::Headspace, "4 % of the liquid, and noted"),
-    BOTTLE_CLASS,
-    RATING,
-    optional(Key::FillOrder, "least_leftover"),
-    optional(Key::Spare, "5 %"),
-    optional(Key::Sugar, "sucrose"),
-    optional(Key::SugarWater, CUSTOM),
-    optional(Key::SugarGravity, CUSTOM),
-    optional(Key::SugarFermentable, CUSTOM),
-    optional(Key::SugarKind, CUSTOM),
-    optional(Key::SyrupWater, "not counted; the recipe then takes three times the mass of the sugar"),
-    optional(Key::Dissolving, "20 °C: it stays dissolved when it has cooled"),
-    optional(Key::Scale, "the dose is not rounded"),
-    optional(Key::Tablet, "no tablets"),
-    optional(Key::WortOriginalGravity, "no wort to prime with"),
-    optional(Key::WortOriginalPlato, "no wort to prime with"),
-    optional(Key::WortCurrentGravity, "fresh wort"),
-    optional(Key::WortCurrentPlato, "fresh wort"),
-    optional(Key::LimitAttenuation, "needed with wort to prime with"),
-    optional(Key::WortCo2, "none in fresh wort, what the drink keeps in fermenting one"),
-    CELLS,
-    AGE,
-    FILTERED,
-    optional(Key::Basis, "handbook, for the dose; package pressures always take the physical one"),
-    optional(Key::Model, "that of the basis for the drink"),
-    optional(Key::ResidualModel, "that of the basis"),
-    optional(Key::Yield, "that of the basis"),
-    optional(Key::CountHeadspace, "that of the basis"),
-    COUNT_SYRUP,
-    SOLUBILITY,
-    RESIDUAL,
-    YIELD_FACTOR,
-    optional(Key::Working, "false"),
-];
+pub static INPUTS: &[Input] = join!(
+    [optional(Key::Title, "no title")],
+    DRINK,
+    [
+        optional(Key::Microbes, "brewing_yeast"),
+        optional(Key::OriginalGravity, "not told; with the gravity now, alcohol and extract follow"),
+        optional(Key::OriginalPlato, "not told"),
+        optional(Key::CurrentGravity, "not told, or the last of the readings"),
+        optional(Key::CurrentPlato, "not told, or the last of the readings"),
+        optional(Key::FinalGravity, "not told; with the gravity now, what is fermentable follows"),
+        optional(Key::FinalPlato, "not told"),
+        optional(Key::ExpectedAttenuation, "not told"),
+        SCALE,
+        optional(Key::RealExtractModel, "balling"),
+        one_of("packaged", Key::Packaged),
+        one_of("packaged", Key::Batch),
+        optional(Key::Loss, "0; counts with the batch"),
+        one_of("carbonation", Key::Carbonation),
+        one_of("carbonation", Key::Mass),
+    ],
+    FERMENTED,
+    [
+        optional(Key::Filling, "the warmest"),
+        optional(Key::Cellar, "12 °C"),
+        optional(Key::Room, "20 °C"),
+        optional(Key::HotDay, "35 °C"),
+        optional(Key::Pasteurising, "not meant: filled glass is never heated"),
+        one_of("ambient", Key::Altitude),
+        one_of("ambient", Key::Ambient),
+        SEA_LEVEL,
+        optional(Key::Headspace, "4 % of the liquid, and noted"),
+        BOTTLE_CLASS,
+        RATING,
+        optional(Key::FillOrder, "least_leftover"),
+        optional(Key::Spare, "5 %"),
+    ],
+    SUGAR,
+    [
+        optional(Key::SyrupWater, "not counted; the recipe then takes three times the mass of the sugar"),
+        optional(Key::Dissolving, "20 °C: it stays dissolved when it has cooled"),
+        optional(Key::Scale, "the dose is not rounded"),
+        optional(Key::Tablet, "no tablets"),
+        optional(Key::WortOriginalGravity, "no wort to prime with"),
+        optional(Key::WortOriginalPlato, "no wort to prime with"),
+        optional(Key::WortCurrentGravity, "fresh wort"),
+        optional(Key::WortCurrentPlato, "fresh wort"),
+        optional(Key::LimitAttenuation, "needed with wort to prime with"),
+        optional(Key::WortCo2, "none in fresh wort, what the drink keeps in fermenting one"),
+        CELLS,
+        AGE,
+        FILTERED,
+        optional(Key::Basis, "handbook, for the dose; package pressures always take the physical one"),
+        optional(Key::Model, "that of the basis for the drink"),
+        optional(Key::ResidualModel, "that of the basis"),
+        optional(Key::Yield, "that of the basis"),
+        optional(Key::CountHeadspace, "that of the basis"),
+        COUNT_SYRUP,
+        SOLUBILITY,
+        RESIDUAL,
+        YIELD_FACTOR,
+        optional(Key::Working, "false"),
+    ],
+);
 
 /// The lists that the job takes.
 pub static TAKES: &[&List] = &[&BOTTLES, &ADDITIONS, &READINGS, &HISTORY];
@@ -110,9 +103,6 @@ const CELLAR: f64 = 285.15;
 /// A hot day, K, where none is given.
 pub(super) const HOT_DAY: f64 = 308.15;
 const SPARE: f64 = 5.0;
-/// The days on which progress is told.
-const DAYS: [f64; 6] = [3.0, 7.0, 10.0, 14.0, 21.0, 28.0];
-
 /// What the mass balance expects of the dose.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Expectation {
@@ -137,66 +127,6 @@ pub struct Storage {
     pub temperature: Temperature,
     /// The pressure.
     pub pressure: Part<PackagePressure>,
-}
-
-/// A kind of bottle: how many to fill, with what, and whether it stands it.
-#[derive(Clone, Debug)]
-pub struct BottleRow {
-    /// Drink that goes into one.
-    pub content: Volume,
-    /// Gas over it, and the same in percent of the drink.
-    pub gas: Volume,
-    /// Headspace in percent of the drink.
-    pub headspace: Percent,
-    /// The class, where it is known.
-    pub class: &'static str,
-    /// How many are at hand.
-    pub count: u32,
-    /// How many to fill, where the bottles hold the drink.
-    pub filled: Option<u32>,
-    /// Sugar for one bottle, and tablets.
-    pub dose: Option<BottleDose>,
-    /// Its pressure in each place, where there is one: the places of [`Bottling::storage`].
-    pub pressures: Vec<(&'static str, Option<PackagePressure>)>,
-    /// Whether it stands it: `within`, `high`, `danger`, `not_for_conditioning`.
-    pub glass: Part<Verdict>,
-}
-
-/// What is said of a bottle's glass.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Verdict {
-    /// `within`, `high`, `danger` or `not_for_conditioning`.
-    pub word: &'static str,
-    /// The worst pressure on a hot day.
-    pub worst: GaugePressure,
-    /// What must not be passed.
-    pub limit: GaugePressure,
-    /// Whether that is a rating.
-    pub rated: bool,
-    /// Up to which temperature the worst pressure stays within it, at most 40 °C; `None` where nowhere.
-    pub warmest: Option<Temperature>,
-}
-
-/// All bottles together.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct FillTotals {
-    /// Drink to bottle, the syrup included.
-    pub drink: Volume,
-    /// Bottles to fill.
-    pub filled: u32,
-    /// Bottles to wash, with the spares.
-    pub washed: u32,
-    /// Drink left over.
-    pub leftover: Volume,
-}
-
-/// When the bottles are ready.
-#[derive(Clone, Debug)]
-pub struct Ready {
-    /// Time until 95 % of the CO2 to come is made.
-    pub time: Span<Time>,
-    /// Day by day: the share that is made, and the CO2 then, by the basis of the dose.
-    pub days: Vec<(Time, Span<Percent>, Option<Carbonation>)>,
 }
 
 /// The bottling of a batch.
@@ -241,50 +171,6 @@ pub struct Bottling {
     pub ready: Part<Ready>,
     /// Dry yeast to add, where fresh yeast is called for.
     pub yeast: Option<Part<Mass>>,
-}
-
-/// The request as the job takes it: packaged volume from batch and losses, composition from gravities. Where those cannot
-/// be, the error is that of every part that needs them.
-fn complete(request: &Request, lists: &Lists<'_>) -> Result<(Request, Result<(), Error>), Error> {
-    for (first, second) in [(Key::Packaged, Key::Batch), (Key::Carbonation, Key::Mass)] {
-        if let (Some(first), Some(second)) = (request.name_of(first), request.name_of(second)) {
-            return Err(Error::Excluded { first, second });
-        }
-    }
-    let mut whole = *request;
-    let filled_in = drink_to_package(request).and_then(|found| {
-        if let Some(volume) = found {
-            whole = whole.with_number(Name { key: Key::Packaged, unit: Some(&LITRE) }, LITRE.from_si(volume));
-        }
-        whole = Gravities::of(request, lists)?.complete(&whole)?;
-        Ok(())
-    });
-    match filled_in {
-        Err(error @ (Error::Excluded { .. } | Error::WrongList { .. })) => Err(error),
-        other => Ok((whole, other.map_err(|error| error.renamed(|key| request.name_of(key))))),
-    }
-}
-
-/// The request as the job takes it, where it can be.
-pub(super) fn completed(request: &Request, lists: &Lists<'_>) -> Result<Request, Error> {
-    let (whole, sound) = complete(request, lists)?;
-    sound.map(|()| whole)
-}
-
-/// The drink that reaches packages, m3, where batch and losses tell it.
-fn drink_to_package(request: &Request) -> Result<Option<f64>, Error> {
-    const BATCH: &str = "a loss is taken from the batch: give batch_l instead of packaged_l, or leave the loss out";
-    match (request.get(Key::Batch), request.get(Key::Loss)) {
-        (None, None) => Ok(None),
-        (None, Some(_)) => Err(Error::Missing { parameter: Key::Batch, advice: BATCH }),
-        (Some(_), _) => {
-            let (volume, loss) = (request.need(Key::Batch, BATCH)?, request.or(Key::Loss, 0.0)?);
-            if loss < volume {
-                return Ok(Some(volume - loss));
-            }
-            Err(Error::OutOfRange { parameter: Name::first(Key::Loss), value: loss, low: 0.0, high: volume })
-        }
-    }
 }
 
 /// Bottles a batch.
@@ -456,7 +342,9 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
             let found = found.and_then(|found| {
                 let dose = tablets(request, kind, dose.as_ref().ok());
                 let by_tablets = dose.map(|dose| {
-                    contents(request, &batch(request)?, lists, &sugar, &dose, &mut Notes::default(), &mut NoSteps)
+                    // Tablets go in dry.
+                    let dry = Batch { syrup_water: None, ..batch(request)? };
+                    contents(request, &dry, lists, &sugar, &dose, &mut Notes::default(), &mut NoSteps)
                 });
                 match by_tablets.transpose()? {
                     Some(more) if more.package.worst > found.package.worst => Ok(more),
@@ -513,82 +401,6 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
     })
 }
 
-/// A row of the bottles at hand.
-struct AtHand {
-    at_hand: Kind,
-    /// Percent of the drink.
-    headspace: f64,
-    glass: Glass,
-}
-
-impl AtHand {
-    fn content(&self) -> Volume {
-        Volume::from_si(self.at_hand.content)
-    }
-}
-
-fn kinds(request: &Request, lists: &Lists<'_>) -> Vec<AtHand> {
-    let usual = request.number(Key::Headspace).unwrap_or(crate::bottling::package::USUAL_HEADSPACE);
-    let of = |row: &Request| {
-        let content = row.number(Key::Bottle).unwrap_or_default();
-        let capacity = row.number(Key::Capacity);
-        let rating = row.number(Key::RatingGauge).or(request.number(Key::RatingGauge)).map(GaugePressure::from_si);
-        AtHand {
-            at_hand: Kind { content, count: row.number(Key::Count).unwrap_or_default() as u32 },
-            headspace: capacity.map_or(usual, |capacity| 100.0 * (capacity / content - 1.0)),
-            glass: Glass { class: row.bottle_class().or(request.bottle_class()), rating },
-        }
-    };
-    lists.of(&BOTTLES).iter().map(of).collect()
-}
-
-/// The dose that tablets make of a bottle, where there are any.
-fn tablets(request: &Request, kind: &AtHand, dose: Option<&BottleDose>) -> Option<PrimingDose> {
-    let ((count, _), tablet) = (dose?.tablets?, request.number(Key::Tablet)?);
-    let mass = Mass::from_si(f64::from(count) * tablet);
-    Some(PrimingDose { mass, dose: Concentration::from_si(mass.si() / kind.at_hand.content) })
-}
-
-/// The weakest of the bottles at hand: by it the stores are judged. Without any, what the request says of its bottles.
-fn weakest(request: &Request, kinds: &[AtHand]) -> Glass {
-    let rating = request.number(Key::RatingGauge).map(GaugePressure::from_si);
-    let own = Glass { class: request.bottle_class(), rating };
-    let known = kinds.iter().map(|kind| kind.glass).filter(|glass| glass.class.is_some() || glass.rating.is_some());
-    known.min_by(|a, b| a.pressure_limit().0.total_cmp(&b.pressure_limit().0)).unwrap_or(own)
-}
-
-/// The pressure in a bottle of a kind.
-fn pressure(request: &Request, kind: &AtHand, found: &Found, t: Temperature) -> Result<PackagePressure, Error> {
-    let mut keeping = keeping(request, t)?;
-    keeping.headspace = Percent::from_si(kind.headspace);
-    pressure_of_contents(found.package, &keeping, &kind.glass, &physical(request)?, &mut NoSteps)
-        .map(|answer| answer.value)
-}
-
-fn judge(request: &Request, kind: &AtHand, found: &Found, hot_day: Temperature) -> Result<Answer<Verdict>, Error> {
-    let context = physical(request)?;
-    let mut keeping = keeping(request, hot_day)?;
-    keeping.headspace = Percent::from_si(kind.headspace);
-    crate::basis::kernel::check(Key::Headspace, kind.headspace)?;
-    let glass = &kind.glass;
-    let answer = pressure_of_contents(found.package, &keeping, glass, &context, &mut NoSteps)
-        .map_err(|error| error.renamed(|key| (key == Key::Temperature).then(|| named(request, Key::HotDay))))?;
-    let mut notes = answer.notes;
-    // Only what is said of the glass.
-    notes.cautions = Cautions::default();
-    glass.note_pressure(answer.value.worst.gauge.si(), &mut notes.cautions);
-    glass.note_contents(found.package.worst, 0.0, &mut notes.cautions);
-    let (limit, rated) = glass.pressure_limit();
-    let value = Verdict {
-        word: verdict(glass, &notes.cautions),
-        worst: answer.value.worst.gauge,
-        limit: GaugePressure::from_si(limit),
-        rated,
-        warmest: glass.warmest(found.package, &keeping, &context)?,
-    };
-    Ok(Answer { value, context, notes })
-}
-
 fn expectation(
     request: &Request,
     sugar: &Fermentable,
@@ -628,53 +440,6 @@ fn expectation(
         high: high.value.dissolved,
         dose: dose.map(|d| d.value),
     }))
-}
-
-fn ready(
-    request: &Request,
-    lists: &Lists<'_>,
-    state: &YeastState,
-    held: Option<Carbonation>,
-    target: Option<Carbonation>,
-) -> Result<Answer<Ready>, Error> {
-    let context = request.context(BasisName::Handbook)?;
-    if context.beverage.yeast == crate::basis::Yeast::None {
-        return Err(Error::NoLiveYeast);
-    }
-    let abv = context.beverage.abv();
-    let room = Temperature::from_si(request.or(Key::Room, USUAL_ROOM)?);
-    let history = lists.of(&HISTORY);
-    let spells = || conditioning::spells(room, history);
-    let mut notes = Notes::default();
-    let time = conditioning::wait(Percent::from_si(READY), spells(), abv, state).map_err(|asleep| {
-        let (low, high) = yeast::WORKS;
-        let key = if history.is_empty() { Key::Room } else { Key::Temperature };
-        Error::OutOfRange { parameter: named(request, key), value: asleep.si(), low, high }
-    })?;
-    let (mut coldest, mut hottest) = (f64::MAX, 0.0_f64);
-    for spell in spells() {
-        coldest = coldest.min(spell.temperature.si());
-        hottest = hottest.max(spell.temperature.si());
-    }
-    conditioning::note(coldest, hottest, abv, state, &mut notes.cautions);
-    conditioning::note_equations(&mut notes);
-    let days = DAYS
-        .iter()
-        .map(|&day| {
-            let time = Time::from_si(DAY.to_si(day));
-            let made = conditioning::after(time, spells(), abv, state);
-            let now = match (held, target) {
-                (Some(held), Some(target)) => {
-                    let share = made.expected.si() / 100.0;
-                    Some(Carbonation::from_si(held.si() + share * (target.si() - held.si())))
-                }
-                _ => None,
-            };
-            (time, made, now)
-        })
-        .collect();
-    let value = Ready { time, days };
-    Ok(Answer { value, context, notes })
 }
 
 impl Bottling {

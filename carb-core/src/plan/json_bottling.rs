@@ -1,6 +1,7 @@
 //! The bottling job as JSON.
 
-use super::bottling::{BottleRow, Bottling, Verdict};
+use super::bottles::{BottleRow, Verdict};
+use super::bottling::Bottling;
 use super::json::{error_node, object, part_node, put_quantity, put_sure, start};
 use super::node::Node;
 use super::{Expectation, Point, Readiness, safety};

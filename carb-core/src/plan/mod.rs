@@ -1,6 +1,8 @@
 //! Whole jobs: bottling, and a packaging day with both ways of packaging. Each part is an answer or an error of its own.
 
+pub mod bottles;
 pub mod bottling;
+mod completed;
 mod contents;
 #[cfg(feature = "json")]
 pub mod json;
@@ -12,6 +14,7 @@ mod json_uncertainty;
 mod node;
 mod page;
 mod readiness;
+mod ready;
 pub mod safety;
 #[cfg(feature = "json")]
 pub mod schema;
@@ -28,8 +31,10 @@ use crate::kegging;
 use crate::quantity::{Key, Name, Temperature};
 use crate::table::inputs::carbonation;
 use alloc::vec::Vec;
+pub use bottles::{BottleRow, FillTotals, Verdict};
 pub use bottling::{Bottling, Expectation, Storage};
 pub use readiness::{Point, Readiness};
+pub use ready::Ready;
 pub use sure::{Sure, bottle_with, plan_with};
 
 /// What a plan takes beside the inputs of its bottling.

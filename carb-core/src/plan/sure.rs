@@ -1,6 +1,7 @@
 //! How sure a plan is: the dose, what the weighed dose does in the bottle, the regulator.
 
-use super::bottling::{Bottling, HOT_DAY, INPUTS, completed};
+use super::bottling::{Bottling, HOT_DAY, INPUTS};
+use super::completed::completed;
 use super::contents::{contents, keeping, physical, primed_batch};
 use super::{Plan, SERVING, bottle, inputs, plan};
 use crate::basis::{BasisName, Input, Lists, Request};

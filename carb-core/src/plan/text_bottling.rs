@@ -1,6 +1,7 @@
 //! The bottling job as a page of text.
 
-use super::bottling::{BottleRow, Bottling};
+use super::bottles::BottleRow;
+use super::bottling::Bottling;
 use super::page::{Page, bar_and_psi, celsius};
 use super::text::{basis, cautions, head, sources, sure};
 use super::{fermented, safety};

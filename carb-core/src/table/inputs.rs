@@ -73,6 +73,66 @@ pub(crate) const CELLS: Input = optional(Key::Cells, "enough: 1 million cells in
 pub(crate) const AGE: Input = optional(Key::Age, "fresh");
 pub(crate) const FILTERED: Input = optional(Key::Filtered, "false");
 
+/// Lists of inputs put together.
+macro_rules! join {
+    ($($part:expr),+ $(,)?) => {{
+        const COUNT: usize = 0 $(+ $part.len())+;
+        const ALL: [$crate::basis::Input; COUNT] = {
+            let mut all = [$crate::basis::function::required($crate::quantity::Key::Title); COUNT];
+            let mut at = 0;
+            $(
+                let part: &[$crate::basis::Input] = &$part;
+                let mut next = 0;
+                while next < part.len() {
+                    all[at] = part[next];
+                    at += 1;
+                    next += 1;
+                }
+            )+
+            let _ = at;
+            all
+        };
+        &ALL
+    }};
+}
+pub(crate) use join;
+
+/// Where the CO2 in the drink is known from.
+pub(crate) const FERMENTED: [Input; 6] = [WARMEST, MEASURED, FERMENTER_GAUGE, COLD_CRASH, CRASH, FERMENTER_HEADSPACE];
+/// The priming sugar.
+pub(crate) const SUGAR: [Input; 5] = [
+    optional(Key::Sugar, "sucrose"),
+    optional(Key::SugarWater, CUSTOM),
+    optional(Key::SugarGravity, CUSTOM),
+    optional(Key::SugarFermentable, CUSTOM),
+    optional(Key::SugarKind, CUSTOM),
+];
+/// The air outside.
+pub(super) const OUTSIDE: [Input; 3] = [ALTITUDE, AMBIENT, SEA_LEVEL];
+/// The air outside, where a measured residual asks for none.
+pub(super) const DOSE_OUTSIDE: [Input; 3] = [DOSE_ALTITUDE, DOSE_AMBIENT, SEA_LEVEL];
+/// The drink, and what ferments in it.
+pub(crate) const DRINK: [Input; 5] = [BEVERAGE, ABV, EXTRACT, FERMENTABLE, YEAST];
+/// What a dose stands on.
+pub(super) const DOSE_BASIS: [Input; 11] = [
+    HANDBOOK,
+    MODEL,
+    RESIDUAL_MODEL,
+    YIELD,
+    COUNT_HEADSPACE,
+    optional(Key::Headspace, "4 % of the liquid; counts by the physical basis only"),
+    optional(Key::Filling, "the warmest; counts by the physical basis only"),
+    optional(Key::Room, "20 °C; counts by the physical basis only"),
+    SOLUBILITY,
+    RESIDUAL,
+    YIELD_FACTOR,
+];
+/// How a package is closed.
+pub(super) const CLOSED: [Input; 2] =
+    [optional(Key::Headspace, "4 % of the liquid, and noted"), optional(Key::Filling, "20 °C")];
+/// What the pressure in a package stands on.
+pub(super) const PACKAGE_BASIS: [Input; 5] = [PHYSICAL, MODEL, YIELD, SOLUBILITY, YIELD_FACTOR];
+
 const CARBONATION_NEEDED: &str = "say how much CO2 is meant, in volumes or co2_g_per_l";
 const TEMPERATURE_NEEDED: &str =
     "solubility changes by 3 % per °C: say at which temperature, in temperature_c or temperature_f";

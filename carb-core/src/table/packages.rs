@@ -1,9 +1,8 @@
 //! Functions of filled packages: their pressure, their carbonation, and their conditioning.
 
 use super::inputs::{
-    ABV, AGE, ALTITUDE, AMBIENT, BEVERAGE, BOTTLE_CLASS, CELLS, EXTRACT, FERMENTABLE, FILTERED, MODEL, PHYSICAL,
-    RATING, SEA_LEVEL, SOLUBILITY, YEAST, YIELD, YIELD_FACTOR, carbonation, each, glass, keeping, note_headspace,
-    packaged, shown, under, yeast_state,
+    ABV, AGE, BEVERAGE, BOTTLE_CLASS, CELLS, CLOSED, DRINK, EXTRACT, FILTERED, MODEL, OUTSIDE, PACKAGE_BASIS, PHYSICAL,
+    RATING, SOLUBILITY, carbonation, each, glass, join, keeping, note_headspace, packaged, shown, under, yeast_state,
 };
 use crate::basis::function::{optional, required};
 use crate::basis::{BasisName, Function, Request, Values};
@@ -18,27 +17,14 @@ pub static PACKAGE_PRESSURE: Function = Function {
     name: "package_pressure",
     summary: "Pressure in a sealed package, expected and worst, of CO2 stated for liquid and headspace together; the expected volumes are what stays dissolved, and the worst case adds 8 % to what is stated, for nobody can say which part of it is sure.",
     home: "bottling::package::package_pressure",
-    inputs: &[
-        required(Key::Carbonation),
-        required(Key::Temperature),
-        optional(Key::Headspace, "4 % of the liquid, and noted"),
-        optional(Key::Filling, "20 °C"),
-        ALTITUDE,
-        AMBIENT,
-        SEA_LEVEL,
-        BEVERAGE,
-        ABV,
-        EXTRACT,
-        FERMENTABLE,
-        YEAST,
-        BOTTLE_CLASS,
-        RATING,
-        PHYSICAL,
-        MODEL,
-        YIELD,
-        SOLUBILITY,
-        YIELD_FACTOR,
-    ],
+    inputs: join!(
+        [required(Key::Carbonation), required(Key::Temperature)],
+        CLOSED,
+        OUTSIDE,
+        DRINK,
+        [BOTTLE_CLASS, RATING],
+        PACKAGE_BASIS,
+    ),
     outputs: &[
         under("expected", Key::Gauge),
         under("expected", Key::Absolute),
@@ -85,21 +71,12 @@ pub static PACKAGE_CARBONATION: Function = Function {
     name: "package_carbonation",
     summary: "CO2 in a sealed package from the pressure that a gauge on it shows, without air and with all of it.",
     home: "bottling::reading::package_carbonation",
-    inputs: &[
-        required(Key::Gauge),
-        required(Key::Temperature),
-        optional(Key::Headspace, "4 % of the liquid, and noted"),
-        optional(Key::Filling, "20 °C"),
-        ALTITUDE,
-        AMBIENT,
-        SEA_LEVEL,
-        BEVERAGE,
-        ABV,
-        EXTRACT,
-        PHYSICAL,
-        MODEL,
-        SOLUBILITY,
-    ],
+    inputs: join!(
+        [required(Key::Gauge), required(Key::Temperature)],
+        CLOSED,
+        OUTSIDE,
+        [BEVERAGE, ABV, EXTRACT, PHYSICAL, MODEL, SOLUBILITY],
+    ),
     outputs: &[
         under("total", Key::Carbonation),
         under("dissolved", Key::Carbonation),
