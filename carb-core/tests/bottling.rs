@@ -156,6 +156,28 @@ fn bottles_in_the_order_of_their_list_and_bottles_that_are_too_few() {
     assert_eq!(error.code(), code::BOTTLES_SHORT);
     assert!(error.to_string().contains("2.20 L (0.58 US gal) are short"), "{error}");
     assert_eq!(fill(1e-3, &[], FillOrder::LeastLeftover).unwrap_err().code(), code::BOTTLES_SHORT);
+    // Fluid ounces are no whole millilitres, and a batch told in gallons fills to the last of them.
+    let ounce = 29.573_529_562_5 * MILLILITRE;
+    for (ounces, gallons, wanted) in [(12.0, 4.5, 48), (16.0, 5.0, 40), (22.0, 11.0, 64)] {
+        let kinds = [Kind { content: ounces * ounce, count: 200 }];
+        let found = fill(gallons * 128.0 * ounce, &kinds, FillOrder::LeastLeftover).unwrap();
+        assert_eq!(found.filled, [wanted]);
+    }
+    // However many: never more than there is, and hardly less.
+    let huge =
+        [330.0, 355.0, 16.0 * 29.573_529_562_5, 750.0].map(|ml| Kind { content: ml * MILLILITRE, count: 100_000 });
+    for (volume, order) in
+        [(1.0, FillOrder::LeastLeftover), (100.0, FillOrder::FewestSizes), (150.0, FillOrder::LeastLeftover)]
+    {
+        let found = fill(volume, &huge, order).unwrap();
+        let used: f64 = huge.iter().zip(&found.filled).map(|(k, &x)| k.content * f64::from(x)).sum();
+        assert!(used <= volume * (1.0 + 1e-12) && volume - used < 330.0 * MILLILITRE, "{used} of {volume}");
+    }
+    let odd: Vec<Kind> =
+        (0..101).map(|at| Kind { content: (300.0 + 1.7 * f64::from(at)) * MILLILITRE, count: 1 }).collect();
+    assert_eq!(fill(0.02, &odd, FillOrder::LeastLeftover).unwrap_err().code(), code::TOO_MANY_ROWS);
+    assert!(fill(0.02, &odd[..100], FillOrder::FewestSizes).unwrap().leftover < 300.0 * MILLILITRE);
+    assert!(fill(0.02, &odd[..100], FillOrder::LeastLeftover).unwrap().leftover < MILLILITRE);
     // Two hundred bottles in six sizes, and a cubic metre in as many odd ones.
     let many =
         |count| [330.0, 341.0, 355.0, 500.0, 568.0, 750.0].map(|size| Kind { content: size * MILLILITRE, count });

@@ -169,7 +169,7 @@ impl Beverage {
             (Yeast::Live, None) if self.kind.fermented_out() => Ok(0.0),
             (Yeast::Live, None) => Err(Error::Missing {
                 parameter: Key::Fermentable,
-                advice: "with living yeast, what is still fermentable makes pressure (10 g/L makes 2.6 volumes); give fermentable_g_per_l (0 only if it is dry), or yeast=\"none\" if no living yeast is left",
+                advice: "with living yeast, what is still fermentable makes pressure (10 g/L makes 2.6 volumes); give fermentable_g_per_l (0 only if it is dry), or in a whole job current_sg and final_sg, or yeast=\"none\" if no living yeast is left",
             }),
         }
     }

@@ -7,6 +7,7 @@ use super::fermenter::{ColdCrash, Fermenter, Microbes};
 use super::kernel;
 use super::lists::FillOrder;
 use crate::error::Error;
+use crate::evidence::caution::above;
 use crate::property::attenuation::RealExtractModel;
 use crate::property::bottle;
 use crate::property::fermentable::{self, FERMENTABLES, Fermentable, SugarKind};
@@ -495,7 +496,16 @@ impl Request {
             if self.get(Key::FermenterHeadspace).is_some() {
                 return Err(Error::Missing { parameter: Key::ColdCrash, advice: UNUSED });
             }
-            self.or(Key::Crash, warmest.si())?;
+            let cold = self.or(Key::Crash, warmest.si())?;
+            if above(cold, warmest.si()) {
+                let (low, _) = Key::Crash.limits().unwrap_or_default();
+                return Err(Error::OutOfRange {
+                    parameter: Name::first(Key::Crash),
+                    value: cold,
+                    low,
+                    high: warmest.si(),
+                });
+            }
             return Ok(Fermenter {
                 gauge: GaugePressure::from_si(self.or(Key::FermenterGauge, 0.0)?),
                 ..Fermenter::open(warmest)

@@ -4,6 +4,7 @@ use super::priming::{Batch, PrimingDose, primed_carbonation};
 use crate::basis::{Answer, Context};
 use crate::error::Error;
 use crate::evidence::NoSteps;
+use crate::evidence::caution::{COARSE_SCALE, Caution};
 use crate::property::fermentable::Fermentable;
 use crate::quantity::{Carbonation, Mass, Volume};
 
@@ -68,6 +69,9 @@ pub struct Weighed {
     pub range: (Carbonation, Carbonation),
 }
 
+/// Steps of a scale that are a larger part of the dose are coarse; judgement.
+const COARSE: f64 = 0.1;
+
 /// What a scale makes of a dose.
 ///
 /// # Errors
@@ -86,8 +90,11 @@ pub fn weighed(
         let least = if mass > 0.0 { mass } else { 0.0 };
         primed_carbonation(Mass::from_si(least), batch, sugar, context, &mut NoSteps)
     };
-    let answer = made(shown)?;
+    let mut answer = made(shown)?;
     let (low, high) = (made(shown - 0.5 * step.si())?, made(shown + 0.5 * step.si())?);
+    if step.si() > COARSE * mass.si() {
+        answer.notes.cautions.add(Caution { kind: &COARSE_SCALE, value: step.si(), limit: mass.si() });
+    }
     Ok(answer.map(|drink| Weighed {
         mass: Mass::from_si(shown),
         carbonation: drink.carbonation,

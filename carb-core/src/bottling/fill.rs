@@ -1,11 +1,13 @@
 //! Which bottles to fill, and how many: the exact optimum over the bottles at hand.
 //!
-//! Contents are counted in tenths of a millilitre, coarser only for more than 100 L or dozens of odd sizes. For every
-//! volume that some bottles hold exactly, one table per size keeps the cheapest way to it; the best volume is chosen at
-//! the end, and the way to it is read back from the tables. Volumes from which the sizes behind cannot fill the batch are
-//! left out.
+//! Contents are counted in the largest unit that measures them all, such as 5 mL or 2 fluid ounces; where there is none, in
+//! tenths of a millilitre, rounded up so that no more is filled than there is. For every volume that some bottles hold
+//! exactly, one table per size keeps the cheapest way to it; the best volume is chosen at the end, and the way to it is read
+//! back from the tables. Volumes from which the sizes behind cannot fill the batch are left out. Of more than some thousand
+//! bottles the bulk goes into the largest, and the rest is chosen.
 
 use crate::basis::FillOrder;
+use crate::basis::lists::BOTTLES;
 use crate::error::Error;
 use alloc::vec;
 use alloc::vec::Vec;
@@ -28,16 +30,19 @@ pub struct Filling {
     pub leftover: f64,
 }
 
-/// Finest step in which contents are counted, m3.
+/// Step in which contents are counted that no larger unit measures, m3.
 const FINEST: f64 = 1.0e-7;
-/// Volume up to which the finest step is taken, m3.
-const SMALL_BATCH: f64 = 0.1;
-/// Most cells of all tables together.
-const MOST_CELLS: usize = 40_000_000;
+/// What rounding may take from a unit that measures all contents.
+const ROUNDING: f64 = 1.0e-6;
+/// Most cells of all tables together, and of one.
+const MOST_CELLS: usize = 24_000_000;
+const MOST_OF_ONE: usize = 4_000_000;
+/// Most different sizes.
+const MOST_SIZES: usize = 100;
 /// No way leads there.
 const NONE: u32 = u32::MAX / 2;
-/// Bits of a cost that count what settles ties.
-const TIES: u32 = 8;
+/// Bits of a cost that count what settles ties: 100 sizes behind 4 million bottles, or the other way round.
+const TIES: u32 = 7;
 const SIZES_FIRST: u32 = 24;
 
 /// Kinds of one content, put together.
@@ -47,10 +52,37 @@ struct Group {
     kinds: Vec<usize>,
 }
 
-fn groups(kinds: &[Kind], step: f64) -> Vec<Group> {
+/// The largest content that measures both, or what is left of it where it becomes too small to count in.
+fn measure(a: f64, b: f64) -> f64 {
+    let (mut a, mut b) = if a < b { (b, a) } else { (a, b) };
+    while b > 0.5 * FINEST {
+        let whole = (a / b + ROUNDING) as u64 as f64;
+        let rest = a - whole * b;
+        (a, b) = (b, if rest > ROUNDING * b { rest } else { 0.0 });
+    }
+    a
+}
+
+/// The unit in which contents are counted, m3.
+fn unit_of(kinds: &[Kind]) -> f64 {
+    let used = || kinds.iter().filter(|kind| kind.count > 0 && kind.content > 0.0).map(|kind| kind.content);
+    let unit = used().fold(0.0, |unit: f64, content| if unit > 0.0 { measure(unit, content) } else { content });
+    if unit < 1.001 * FINEST {
+        return FINEST;
+    }
+    // The largest content tells the unit best.
+    let largest = used().fold(0.0, f64::max);
+    largest / ((largest / unit + 0.5) as u64 as f64)
+}
+
+fn groups(kinds: &[Kind], unit: f64) -> Vec<Group> {
     let mut all: Vec<Group> = Vec::new();
     for (at, kind) in kinds.iter().enumerate() {
-        let size = (kind.content / step + 0.5) as usize;
+        let exact = kind.content / unit;
+        let near = (exact + 0.5) as usize;
+        let measured = (exact - near as f64).abs() < 10.0 * ROUNDING * exact;
+        // Rounded up, so that no more is filled than there is.
+        let size = if measured { near } else { exact as usize + 1 };
         if kind.count == 0 || size == 0 {
             continue;
         }
@@ -63,14 +95,6 @@ fn groups(kinds: &[Kind], step: f64) -> Vec<Group> {
         }
     }
     all
-}
-
-fn common(a: usize, b: usize) -> usize {
-    let (mut a, mut b) = (a, b);
-    while b != 0 {
-        (a, b) = (b, a % b);
-    }
-    a
 }
 
 /// What filling `x` bottles of a size costs: the criterion first, what settles ties behind it.
@@ -165,7 +189,7 @@ fn tables(groups: &[Group], price: Price, least: usize, cells: usize) -> Vec<Way
 /// first, at most what would not fill one more of the smallest bottles is left over, if the bottles allow that.
 ///
 /// # Errors
-/// Where all bottles together hold less than the drink.
+/// Where all bottles together hold less than the drink, or there are more than a hundred sizes.
 pub fn fill(volume: f64, kinds: &[Kind], order: FillOrder) -> Result<Filling, Error> {
     let held: f64 = kinds.iter().map(|kind| kind.content * f64::from(kind.count)).sum();
     if held < volume * (1.0 - 1e-12) {
@@ -173,7 +197,7 @@ pub fn fill(volume: f64, kinds: &[Kind], order: FillOrder) -> Result<Filling, Er
     }
     let filled = match order {
         FillOrder::AsListed => as_listed(volume, kinds),
-        _ => best(volume, kinds, order),
+        _ => best(volume, kinds, order)?,
     };
     let used: f64 = kinds.iter().zip(&filled).map(|(kind, &x)| kind.content * f64::from(x)).sum();
     let leftover = volume - used;
@@ -191,21 +215,41 @@ fn as_listed(volume: f64, kinds: &[Kind]) -> Vec<u32> {
     kinds.iter().map(take).collect()
 }
 
-fn best(volume: f64, kinds: &[Kind], order: FillOrder) -> Vec<u32> {
-    let mut step = if volume > SMALL_BATCH { 10.0 * FINEST } else { FINEST };
-    let (mut groups, mut cells);
-    loop {
-        groups = self::groups(kinds, step);
-        let unit = groups.iter().fold(0, |unit, group| common(unit, group.size)).max(1);
-        cells = ((volume / step + 1e-6) as usize) / unit;
+/// Gives a group's bottles to its kinds, in their order.
+fn give(filled: &mut [u32], kinds: &[Kind], group: &Group, mut x: usize) {
+    for &kind in &group.kinds {
+        let room = (kinds[kind].count - filled[kind]) as usize;
+        let here = x.min(room);
+        filled[kind] += here as u32;
+        x -= here;
+    }
+}
+
+fn best(volume: f64, kinds: &[Kind], order: FillOrder) -> Result<Vec<u32>, Error> {
+    let unit = unit_of(kinds);
+    let mut groups = groups(kinds, unit);
+    if groups.len() > MOST_SIZES {
+        return Err(Error::TooManyRows { list: BOTTLES.name, most: MOST_SIZES });
+    }
+    let mut filled = vec![0; kinds.len()];
+    let count = |volume: f64| (volume / unit * (1.0 + 1e-12) + ROUNDING) as usize;
+    // The bulk of very many bottles goes into the largest.
+    let most = MOST_OF_ONE.min(MOST_CELLS / (groups.len() + 1));
+    let mut left = volume;
+    if count(left) > most {
+        groups.sort_by(|a, b| b.size.cmp(&a.size));
         for group in &mut groups {
-            group.size /= unit;
-            group.count = group.count.min(cells / group.size);
+            let content = group.kinds.first().map_or(unit, |&kind| kinds[kind].content);
+            let bulk = left - 0.5 * most as f64 * unit;
+            let x = group.count.min((bulk / content) as usize);
+            give(&mut filled, kinds, group, x);
+            group.count -= x;
+            left -= x as f64 * content;
         }
-        if (groups.len() + 1).saturating_mul(cells + 1) <= MOST_CELLS {
-            break;
-        }
-        step *= 10.0;
+    }
+    let cells = count(left).min(most);
+    for group in &mut groups {
+        group.count = group.count.min(cells / group.size);
     }
     groups.retain(|group| group.count > 0);
     let price = Price::of(order);
@@ -216,20 +260,15 @@ fn best(volume: f64, kinds: &[Kind], order: FillOrder) -> Vec<u32> {
         // No bottles come so near: then whatever comes nearest.
         tables = self::tables(&groups, price, 0, cells);
     }
-    let Some(mut v) = tables.last().and_then(|ways| choose(ways, least, order)) else { return vec![0; kinds.len()] };
-    let mut filled = vec![0; kinds.len()];
+    let Some(mut v) = tables.last().and_then(|ways| choose(ways, least, order)) else { return Ok(filled) };
     for (at, group) in groups.iter().enumerate().rev() {
         let (before, now) = (&tables[at], tables[at + 1].to(v));
         let way = |x: &usize| x * group.size <= v && before.to(v - x * group.size) + price.some(*x as u32) == now;
-        let mut x = (0..=group.count).find(way).unwrap_or_default();
+        let x = (0..=group.count).find(way).unwrap_or_default();
         v -= x * group.size;
-        for &kind in &group.kinds {
-            let here = x.min(kinds[kind].count as usize);
-            filled[kind] = here as u32;
-            x -= here;
-        }
+        give(&mut filled, kinds, group, x);
     }
-    filled
+    Ok(filled)
 }
 
 /// The volume to fill, in cells: of those from `least` on, if there are any, else the most that there is.

@@ -325,13 +325,13 @@ cautions! {
     STILL_FALLING = "still_falling" Danger None, SpecificGravity,
         "the gravity fell by {value} over the last readings, more than {limit}: it is not finished. Wait until it stands still for three days and more";
     FEW_READINGS = "few_readings" Caution None, Time,
-        "the readings span {value}, which proves nothing: a gravity is stable when it has stood still over {limit} and more";
+        "one reading, or several over {value}, prove nothing: a gravity is stable when it has stood still over {limit} and more";
     BELOW_EXPECTED = "below_expected" Caution None, SpecificGravity,
         "the gravity of {value} is lower than the {limit} at which it should have ended: dextrins are being split, by yeast or by an infection. Wait weeks, and look again";
     ABOVE_EXPECTED = "above_expected" Caution None, SpecificGravity,
         "the gravity stands at {value}, above the {limit} at which it should end: a stuck fermentation goes on in the bottle. A forced-fermentation test tells";
     WILD_DANGER = "wild_danger" Danger None, Carbonation,
-        "a stable gravity proves nothing here: what splits dextrins can make up to {value} of all the extract that is left. Months, heavy bottles, or no bottles";
+        "a stable gravity proves nothing with these microbes: they can ferment all the extract that is left, and make up to {value} of it. Give it months, and bottles made for sparkling wine; or keg it";
     STRONG_DRINK = "strong_drink" Caution None, Percent,
         "at {value} alcohol (above {limit}) ale and lager yeast conditions slowly or not at all: add fresh yeast that stands it, and give it twice the time";
     OLD_DRINK = "old_drink" Caution None, Time,
@@ -352,6 +352,8 @@ cautions! {
         "the CO2 in the fermenting wort was not given: what the drink keeps is assumed ({value})";
     SYRUP_HOT = "syrup_hot" Note None, Temperature,
         "sugar crystallises out of this syrup below {value}: add it before it is cold";
+    COARSE_SCALE = "coarse_scale" Caution None, Mass,
+        "the steps of the scale, {value}, are coarse for {limit} of sugar: half a step changes the bottle by more than a twentieth";
     SUGAR_VARIES = "sugar_varies" Note None, Multiplier,
         "samples of this sugar differ: a gram makes {value} to {limit} g of CO2";
 }

@@ -12,7 +12,7 @@ use crate::bottling::package::{PackagePressure, USUAL_HEADSPACE, pressure_of_con
 use crate::bottling::priming::PrimingDose;
 use crate::error::Error;
 use crate::evidence::{Cautions, NoSteps};
-use crate::quantity::{Concentration, GaugePressure, Key, Mass, Percent, Temperature, Volume};
+use crate::quantity::{Concentration, GaugePressure, Key, Mass, Percent, Temperature, Unit, Volume};
 use alloc::vec::Vec;
 
 /// A kind of bottle: how many to fill, with what, and whether it stands it.
@@ -28,14 +28,27 @@ pub struct BottleRow {
     pub class: &'static str,
     /// How many are at hand.
     pub count: u32,
-    /// How many to fill, where the bottles hold the drink.
+    /// In which unit its content was told.
+    pub unit: Option<&'static Unit>,
+    /// How many to fill: all that are for conditioning, where they do not hold the drink; `None` where it is not known how
+    /// much there is.
     pub filled: Option<u32>,
+    /// How many to wash, spares included.
+    pub washed: Option<u32>,
     /// Sugar for one bottle, and tablets.
     pub dose: Option<BottleDose>,
     /// Its pressure in each place, where there is one: the places of [`Bottling::storage`].
     pub pressures: Vec<(&'static str, Option<PackagePressure>)>,
     /// Whether it stands it: `within`, `high`, `danger`, `not_for_conditioning`.
     pub glass: Part<Verdict>,
+}
+
+impl BottleRow {
+    /// Whether anybody would fill bottles of this kind: those that stay empty endanger nobody, those that are not for
+    /// conditioning were meant for it all the same.
+    pub(super) fn concerns(&self) -> bool {
+        self.filled != Some(0) || self.glass.value().is_some_and(|verdict| verdict.word == "not_for_conditioning")
+    }
 }
 
 /// What is said of a bottle's glass.
@@ -69,12 +82,19 @@ pub struct FillTotals {
 /// A row of the bottles at hand.
 pub(super) struct AtHand {
     pub at_hand: Kind,
+    pub unit: Option<&'static Unit>,
     /// Percent of the drink.
     pub headspace: f64,
     pub glass: Glass,
 }
 
 impl AtHand {
+    /// What may be filled of them: none that are not for conditioning, unless their maker rates them.
+    pub fn usable(&self) -> Kind {
+        let usable = self.glass.for_conditioning() || self.glass.rating.is_some();
+        Kind { count: if usable { self.at_hand.count } else { 0 }, ..self.at_hand }
+    }
+
     pub fn content(&self) -> Volume {
         Volume::from_si(self.at_hand.content)
     }
@@ -87,6 +107,7 @@ pub(super) fn kinds(request: &Request, lists: &Lists<'_>) -> Vec<AtHand> {
         let capacity = row.number(Key::Capacity);
         let rating = row.number(Key::RatingGauge).or(request.number(Key::RatingGauge)).map(GaugePressure::from_si);
         AtHand {
+            unit: row.name_of(Key::Bottle).and_then(|name| name.unit),
             at_hand: Kind { content, count: row.number(Key::Count).unwrap_or_default() as u32 },
             headspace: capacity.map_or(usual, |capacity| 100.0 * (capacity / content - 1.0)),
             glass: Glass { class: row.bottle_class().or(request.bottle_class()), rating },

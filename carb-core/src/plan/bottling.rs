@@ -1,6 +1,6 @@
 //! Bottling: the whole job, from finished drink to safe bottles.
 
-use super::bottles::{BottleRow, FillTotals, judge, kinds, pressure, tablets, weakest};
+use super::bottles::{AtHand, BottleRow, FillTotals, judge, kinds, pressure, tablets, weakest};
 use super::completed::complete;
 use super::contents::{Found, contents, keeping, physical, primed_batch};
 use super::readiness::{Point, Readiness, point, readiness};
@@ -9,7 +9,7 @@ use super::{Part, Sure, fermented, named};
 use crate::balance::open;
 use crate::basis::function::{one_of, optional};
 use crate::basis::lists::{ADDITIONS, BOTTLES, HISTORY, READINGS};
-use crate::basis::{Answer, BasisName, Input, List, Lists, Request};
+use crate::basis::{Answer, BasisName, Context, Input, List, Lists, Request};
 use crate::bottling::before::Before;
 use crate::bottling::conditioning;
 use crate::bottling::doses::{Weighed, bottle_dose, weighed};
@@ -304,30 +304,35 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
     let readiness = Part::some(request, |steps| readiness(request, lists, found.as_ref().ok(), &weakest, steps));
     let point = Part::of(request, |steps| point(request, lists, &found?, room, steps));
 
-    // A syrup is made where there is sugar to be added.
-    let made = syrup.value().filter(|_| request.get(Key::SyrupWater).is_some() && priming.answer.is_ok());
+    // The syrup, as a recipe or as told, takes its room in bottles; tablets go in dry.
+    let made = syrup.value().filter(|_| priming.answer.is_ok() && request.get(Key::Tablet).is_none());
     let drink =
         packaged(request).map(|drink| Volume::from_si(drink.si() + made.map_or(0.0, |(syrup, _)| syrup.volume.si())));
     let filling = (!kinds.is_empty()).then(|| {
-        let at_hand: Vec<Kind> = kinds.iter().map(|kind| kind.at_hand).collect();
+        let at_hand: Vec<Kind> = kinds.iter().map(AtHand::usable).collect();
         drink.and_then(|drink| fill::fill(drink.si(), &at_hand, request.fill_order()))
     });
+    let percent = request.or(Key::Spare, SPARE).map_err(|error| error.renamed(|key| request.name_of(key)))?;
+    // Nobody can wash more than there are.
+    let washed = |kind: &AtHand, filled: u32| (filled + fill::spares(filled, percent)).min(kind.at_hand.count);
     let fill = filling.as_ref().map(|filling| {
         Part::of(request, |_| {
             let filling = filling.clone()?;
-            let percent = request.or(Key::Spare, SPARE)?;
             let filled = filling.filled.iter().sum();
-            let spare = filling.filled.iter().map(|&filled| fill::spares(filled, percent)).sum::<u32>();
-            let value = FillTotals {
-                drink: drink?,
-                filled,
-                washed: filled + spare,
-                leftover: Volume::from_si(filling.leftover),
-            };
-            Ok(Answer { value, context: request.context(BasisName::Handbook)?, notes: Notes::default() })
+            let washed = filling.filled.iter().zip(&kinds).map(|(&filled, kind)| washed(kind, filled)).sum();
+            let leftover = Volume::from_si(filling.leftover);
+            let value = FillTotals { drink: drink?, filled, washed, leftover };
+            // Nothing here asks for the air outside.
+            let context =
+                Context { beverage: request.drink()?, ambient: None, basis: request.assumptions(BasisName::Handbook)? };
+            Ok(Answer { value, context, notes: Notes::default() })
         })
     });
-    let filled = filling.and_then(Result::ok).map(|filling| filling.filled);
+    let filled: Option<Vec<u32>> = filling.and_then(|filling| match filling {
+        Ok(filling) => Some(filling.filled),
+        Err(Error::BottlesShort { .. }) => Some(kinds.iter().map(|kind| kind.usable().count).collect()),
+        Err(_) => None,
+    });
     let hot_day = Temperature::from_si(request.number(Key::HotDay).unwrap_or(HOT_DAY));
     let bottles = kinds
         .iter()
@@ -357,7 +362,9 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
                 headspace: Percent::from_si(kind.headspace),
                 class: kind.glass.class.map_or("", |class| class.name),
                 count: kind.at_hand.count,
+                unit: kind.unit,
                 filled: filled.as_ref().and_then(|filled| filled.get(at).copied()),
+                washed: filled.as_ref().and_then(|filled| filled.get(at)).map(|&filled| washed(kind, filled)),
                 dose: dose.ok(),
                 pressures: storage
                     .iter()
@@ -451,8 +458,7 @@ impl Bottling {
     /// The error that says that no bottle would hold.
     pub(super) fn beyond_every_bottle(&self) -> Option<&Error> {
         let stored = self.storage.iter().filter_map(|place| place.pressure.answer.as_ref().err());
-        // Bottles that stay empty endanger nobody.
-        let filled = self.bottles.iter().filter(|row| row.filled != Some(0));
+        let filled = self.bottles.iter().filter(|row| row.concerns());
         let errors = stored.chain(filled.filter_map(|row| row.glass.answer.as_ref().err()));
         errors.into_iter().find(|error| matches!(error, Error::PressureTooHigh { .. } | Error::VesselFull { .. }))
     }
@@ -481,11 +487,12 @@ impl Bottling {
             maybe(&self.added),
             of(&self.priming),
             of(&self.primed),
+            maybe(&self.weighed),
             of(&self.expectation),
         ];
         let later = [of(&self.syrup), maybe(&self.wort), of(&self.ready), maybe(&self.yeast), of(&self.point)];
         let stored = self.storage.iter().map(|s| of(&s.pressure));
-        let filled = self.bottles.iter().filter(|row| row.filled != Some(0)).map(|row| of(&row.glass));
+        let filled = self.bottles.iter().filter(|row| row.concerns()).map(|row| of(&row.glass));
         parts.into_iter().chain(stored).chain(filled).chain(later).flatten().collect()
     }
 }

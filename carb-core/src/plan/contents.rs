@@ -4,7 +4,7 @@ use super::named;
 use crate::balance::{open, sealed};
 use crate::basis::lists::ADDITIONS;
 use crate::basis::request::Addition;
-use crate::basis::{Basis, BasisName, Context, Fermenter, Lists, Request, ResidualModel};
+use crate::basis::{Basis, BasisName, Context, Fermenter, Lists, Microbes, Request, ResidualModel};
 use crate::bottling::addition::{self, AddedCo2, note_syrup};
 use crate::bottling::before::Before;
 use crate::bottling::package::{Contents, EXPECTED_CO2, Keeping, USUAL_HEADSPACE, WORST_CO2, worst_co2};
@@ -132,7 +132,10 @@ pub(super) fn contents(
     let (y, k) = (basis.yield_percent, basis.yield_factor);
     let (from_sugar, from_extract) = (made(likely, y, k, d), made(extract, y, k, left));
     let at_most = basis.most_yield();
-    let (most_sugar, most_extract) = (made(most, at_most, 1.0, d), made(extract, at_most, 1.0, left));
+    // Microbes that split dextrins may ferment all the extract that is left.
+    let wild = request.microbes() != Microbes::BrewingYeast;
+    let most_left = if wild { left.max(context.beverage.extract()) } else { left };
+    let (most_sugar, most_extract) = (made(most, at_most, 1.0, d), made(extract, at_most, 1.0, most_left));
     // The least that the sugar may give: Balling's share, or a poor sample of it, and never more than is expected.
     let share = LEAST_YIELD.min(y);
     let poorest = sugar.yield_range.0.min(likely) * y.min(100.0) / 100.0;
@@ -155,6 +158,8 @@ pub(super) fn contents(
     let others = most_extract + added.most;
     let worst = worst_co2(larger, most_sugar, others);
     let (_, limit) = Key::Carbonation.limits().unwrap_or_default();
+    // What wild microbes could make beyond every bottle is told where the bottle is kept.
+    let worst = if wild { worst.min(limit) } else { worst };
     if worst > limit {
         let parameter = named(request, if most_extract > most_sugar { Key::Fermentable } else { Key::Carbonation });
         return Err(Error::PressureTooHigh { parameter, limit: sealed::MOST });
@@ -167,7 +172,7 @@ pub(super) fn contents(
     Ok(Found {
         package: Contents { expected, worst },
         least: least / grown,
-        still_to_come: most_extract,
+        still_to_come: extract_co2(extract, at_most, 1.0, left),
         unprimed: worst_co2(larger, 0.0, most_extract),
     })
 }

@@ -13,7 +13,8 @@ use crate::error::Error;
 use crate::evidence::steps::Step;
 use crate::evidence::{Cautions, NoSteps, Notes, Source, Working};
 use crate::quantity::name::edit_distance;
-use crate::quantity::{Key, Name, ShortText, Unit};
+use crate::quantity::unit::THINGS;
+use crate::quantity::{Dimension, Key, Name, ShortText, Unit};
 use crate::table::functions;
 use crate::table::tables::{self, Cell, Table};
 use crate::uncertainty::{self, Doubts};
@@ -687,6 +688,10 @@ fn table_node(table: &Table, request: &Request, lists: &Lists<'_>) -> Result<Nod
         for (column, cell) in table.columns.iter().zip(cells) {
             match *cell {
                 Cell::Text(text) => row.put(column.name(None), Node::text(text)),
+                // A count is a whole number.
+                Cell::Number(count) if column.dimension == Some(Dimension::Count) => {
+                    row.put(column.name(Some(&THINGS)), Node::Whole(count as i64));
+                }
                 Cell::Number(si) => {
                     for unit in column.units() {
                         row.put(column.name(Some(unit)), Node::number(unit.from_si(si)));

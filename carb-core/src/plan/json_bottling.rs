@@ -93,6 +93,7 @@ fn row_node(row: &BottleRow, request: &Request) -> Node {
     put_quantity(&mut node, "gas", Key::Bottle, row.gas.si());
     node.put("count", count(row.count));
     node.put("filled_count", row.filled.map_or(Node::Null, count));
+    node.put("washed_count", row.washed.map_or(Node::Null, count));
     if let Some(dose) = &row.dose {
         put_quantity(&mut node, "", Key::Mass, dose.mass.si());
         if let Some((tablets, co2)) = dose.tablets {

@@ -202,7 +202,7 @@ pub(super) fn readiness(
         if above(now - end, POINT) {
             unfinished = true;
             add(&ABOVE_EXPECTED, now, end);
-        } else if above(end - now, 2.0 * POINT) {
+        } else if above(end - now, POINT) {
             dry = true;
             add(&BELOW_EXPECTED, now, end);
         }
@@ -212,7 +212,7 @@ pub(super) fn readiness(
         let all = extract_co2(fermentable::extract_yield(), 100.0, 1.0, context.beverage.extract());
         add(&WILD_DANGER, all, all);
     }
-    if let Some(found) = found.filter(|found| found.still_to_come > 0.0) {
+    if let Some(found) = found.filter(|found| found.still_to_come > 0.0 || wild) {
         let limit = glass.usual_carbonation();
         if above(found.unprimed, limit) {
             add(&UNFINISHED_DANGER, found.unprimed, limit);

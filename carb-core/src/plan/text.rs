@@ -1,8 +1,8 @@
 //! The plan as a page of text.
 
 use super::page::{Page, bar_and_psi, celsius};
-use super::{Plan, Sure, safety};
-use crate::basis::{Ambient, Answer, Request};
+use super::{Bottling, Plan, Sure, safety};
+use crate::basis::{Ambient, Answer, Request, ResidualModel};
 use crate::error::Error;
 use crate::evidence::steps::significant;
 use crate::evidence::{Caution, Equation, NoSteps, Notes, Source};
@@ -83,7 +83,10 @@ pub(super) fn head(page: &mut Page, what: &str, request: &Request) {
 }
 
 /// Every caution once, the gravest first.
-pub(super) fn cautions(page: &mut Page, notes: &[&Notes], burst: Option<&Error>) {
+pub(super) fn cautions(page: &mut Page, notes: &[&Notes], job: &Bottling) {
+    // What is an error of the bottles is a warning to the brewer.
+    let burst = job.beyond_every_bottle();
+    let short = job.fill.as_ref().and_then(|fill| fill.answer.as_ref().err());
     let mut seen: Vec<Caution> = Vec::new();
     for caution in notes.iter().flat_map(|notes| notes.cautions.iter()) {
         // Of several of a kind, the one farthest beyond its limit.
@@ -94,12 +97,15 @@ pub(super) fn cautions(page: &mut Page, notes: &[&Notes], burst: Option<&Error>)
         }
     }
     seen.sort_by_key(|caution| caution.kind.level);
-    if seen.is_empty() && burst.is_none() {
+    if seen.is_empty() && burst.is_none() && short.is_none() {
         return;
     }
     page.heading("Mind");
     if let Some(error) = burst {
         page.bullet(&format!("DANGER: {error}"));
+    }
+    if let Some(error @ Error::BottlesShort { .. }) = short {
+        page.bullet(&format!("CAUTION: {error}"));
     }
     for caution in seen {
         page.bullet(&format!("{}: {caution}", caution.kind.level.word().to_uppercase()));
@@ -109,10 +115,12 @@ pub(super) fn cautions(page: &mut Page, notes: &[&Notes], burst: Option<&Error>)
 /// A basis in words.
 pub(super) fn basis<T>(answer: &Answer<T>) -> String {
     let b = &answer.context.basis;
+    // The trade's table of residual CO2 needs no model of solubility.
+    let by_model = b.count_headspace || b.residual == ResidualModel::Equilibrium;
+    let solubility = if by_model { format!(" solubility {};", answer.context.model().title()) } else { String::new() };
     format!(
-        "{} basis; solubility {}; residual CO2 {}; yield {:.0} % of theory; headspace {}",
+        "{} basis;{solubility} residual CO2 {}; yield {:.0} % of theory; headspace {}",
         b.name.name(),
-        answer.context.model().title(),
         b.residual.title(),
         b.yield_percent,
         if b.count_headspace { "counted" } else { "left out" }
@@ -154,7 +162,7 @@ impl Plan {
         let mut page = Page::default();
         let notes = self.all_notes();
         head(&mut page, "PACKAGING PLAN", &self.bottling.request);
-        cautions(&mut page, &notes, self.bottling.beyond_every_bottle());
+        cautions(&mut page, &notes, &self.bottling);
         self.bottling.write(&mut page);
         self.keg(&mut page);
         sure(&mut page, self.sure.as_ref());

@@ -5,10 +5,12 @@ use super::bottling::Bottling;
 use super::page::{Page, bar_and_psi, celsius};
 use super::text::{basis, cautions, head, sources, sure};
 use super::{fermented, safety};
-use crate::basis::BasisName;
 use crate::basis::beverage::Kind;
-use crate::quantity::unit::{BAR, DAY, GRAM, LITRE, MILLILITRE, OUNCE, PSI, VOLUMES};
-use crate::quantity::{Key, Time};
+use crate::basis::{BasisName, ColdCrash};
+use crate::bottling::before::Before;
+use crate::quantity::unit::{BAR, DAY, GRAM, LITRE, MILLILITRE, OUNCE, PSI, US_FLUID_OUNCE, US_GALLON, VOLUMES};
+use crate::quantity::{Key, Mass, Time, Unit};
+use crate::table::inputs::before;
 use alloc::format;
 use alloc::string::{String, ToString};
 
@@ -31,7 +33,7 @@ impl Bottling {
         let mut page = Page::default();
         let notes = self.notes();
         head(&mut page, "BOTTLING", &self.request);
-        cautions(&mut page, &notes, self.beyond_every_bottle());
+        cautions(&mut page, &notes, self);
         self.write(&mut page);
         sure(&mut page, self.sure.as_ref());
         page.heading("What this stands on");
@@ -114,8 +116,8 @@ impl Bottling {
                 let found = &answer.value;
                 let words = match found.verdict {
                     "finished" => "as far as gravity can tell, yes",
-                    "not_finished" => "no",
-                    _ => "that is not shown",
+                    "not_finished" => "no. Do not bottle it yet",
+                    _ => "not proven",
                 };
                 let end =
                     found.end.map_or(String::from("its end not told"), |end| format!("to end at {:.4}", end.sg()));
@@ -129,7 +131,14 @@ impl Bottling {
                     page.say("Left to ferment", &what);
                 }
                 if let (Some(span), Some(fall)) = (found.span, found.fall) {
-                    page.say("Readings", &format!("over {} days; at the end they fell by {fall:.4}", days(span)));
+                    let fell = if fall > 0.0 {
+                        format!(
+                            "in the last of them it fell by {fall:.4} (0.001 is what a hydrometer cannot tell from nothing)"
+                        )
+                    } else {
+                        String::from("in the last of them it stood still")
+                    };
+                    page.say("Readings", &format!("over {} days; {fell}", days(span)));
                 }
             }
         }
@@ -153,7 +162,7 @@ impl Bottling {
                     "{:.2} volumes of CO2 ({:.2} g/L) {}",
                     answer.value.volumes(),
                     answer.value.co2_g_per_l(),
-                    if self.request.get(Key::Residual).is_some() { "as measured" } else { "left after fermentation" }
+                    self.held_from()
                 ),
             ),
             Err(error) => page.say("Already in it", &error.to_string()),
@@ -189,8 +198,8 @@ impl Bottling {
             Some(Ok(answer)) => {
                 let found = &answer.value;
                 let what = format!(
-                    "{} g, which makes {:.2} volumes ({:.2}-{:.2} for half a step either way)",
-                    significant_grams(found.mass.g()),
+                    "{}, which makes {:.2} volumes ({:.2}-{:.2} for half a step either way)",
+                    self.on_scale(found.mass),
                     found.carbonation.volumes(),
                     found.range.0.volumes(),
                     found.range.1.volumes()
@@ -256,18 +265,23 @@ impl Bottling {
         match &self.syrup.answer {
             Ok(answer) if dosed => {
                 let (syrup, water) = &answer.value;
-                let counted = if self.request.get(Key::SyrupWater).is_some() {
-                    "its volume is counted"
+                let room = if self.request.get(Key::Tablet).is_some() { "" } else { ", counted in the bottles below" };
+                let what = if water.si() > 0.0 {
+                    format!(
+                        "boil the sugar for 5 to 15 minutes in {:.0} mL ({:.0} fl oz) of water (at least {:.0} mL), covered, and let it cool: {:.0} mL of syrup of {:.0} %{room}",
+                        water.ml(),
+                        water.us_fl_oz(),
+                        syrup.least_water.ml(),
+                        syrup.volume.ml(),
+                        syrup.strength.percent()
+                    )
                 } else {
-                    "give syrup_water_l to have its volume counted"
+                    format!(
+                        "it goes in as it is, a thick one warmed or thinned with a little of the drink: {:.0} mL ({:.1} fl oz){room}",
+                        syrup.volume.ml(),
+                        syrup.volume.us_fl_oz()
+                    )
                 };
-                let what = format!(
-                    "boil the sugar for 5 to 15 minutes in {:.0} mL of water (at least {:.0} mL), covered, and let it cool: {:.0} mL of syrup of {:.0} %; {counted}",
-                    water.ml(),
-                    syrup.least_water.ml(),
-                    syrup.volume.ml(),
-                    syrup.strength.percent()
-                );
                 page.say("Syrup", &what);
             }
             Ok(_) => {}
@@ -283,20 +297,21 @@ impl Bottling {
             Ok(answer) => {
                 let all = &answer.value;
                 let what = format!(
-                    "{} bottles with {:.2} L of drink; {:.0} mL stay over; wash {}",
+                    "{} bottles with {:.2} of {:.2} L; {:.0} mL stay over; wash {}",
                     all.filled,
+                    LITRE.from_si(all.drink.si() - all.leftover.si()),
                     LITRE.from_si(all.drink.si()),
                     MILLILITRE.from_si(all.leftover.si()),
                     all.washed
                 );
                 page.say("Fill", &what);
             }
-            Err(error) => page.say("Fill", &error.to_string()),
+            Err(error) => page.say("Fill", &format!("{error}. (Bottles that are not for conditioning do not count.)")),
         }
         page.line("");
         let tablets = self.request.get(Key::Tablet).is_some();
-        let last = if tablets { "tablets" } else { "" };
-        page.line(format!("  fill    of  bottle                            gas over  sugar     {last}").trim_end());
+        let last = if tablets { "or tablets" } else { "" };
+        page.line(&format!("  fill  wash    of  bottle                      gas over  sugar     {last}"));
         for row in &self.bottles {
             let filled = row.filled.map_or(String::from("-"), |filled| filled.to_string());
             let (sugar, tablets) = match &row.dose {
@@ -308,12 +323,16 @@ impl Bottling {
                 }
                 None => (String::from("-"), String::new()),
             };
-            let bottle = format!("{:.0} mL, {}", row.content.ml(), class_words(row.class));
-            page.line(&format!(
-                "  {filled:>4} {:>5}  {bottle:<32}{:>6.0} mL  {sugar:<9} {tablets}",
-                row.count,
-                row.gas.ml()
-            ));
+            let washed = row.washed.map_or(String::from("-"), |washed| washed.to_string());
+            let mut start = format!("  {filled:>4} {washed:>5} {:>5}  ", row.count);
+            let bottle = format!("{}, {}", size_words(row), class_words(row.class));
+            if bottle.chars().count() > 26 {
+                page.line(&format!("{start}{bottle}"));
+                start = format!("{:20}{:26}", "", "");
+            } else {
+                start += &format!("{bottle:<26}");
+            }
+            page.line(&format!("{start}{:>6.0} mL  {sugar:<9} {tablets}", row.gas.ml()));
         }
     }
 
@@ -333,7 +352,7 @@ impl Bottling {
                     bar_and_psi(answer.value.worst.gauge.si())
                 )),
                 Err(error) if self.priming.answer.as_ref().is_err_and(|dose| dose == error) => {
-                    page.line(&format!("{label}  no dose, no pressure"));
+                    page.line(&format!("{label} not worked out: see the priming sugar"));
                 }
                 Err(error) => page.wrapped(&label, 8, &error.to_string()),
             }
@@ -344,22 +363,42 @@ impl Bottling {
         }
         if self.bottles.iter().any(|row| row.glass.answer.is_ok()) {
             page.line("");
-            page.line("  Worst case, bar              cellar    room hot day  not more than    up to");
+            let unit = if self.us() { "psi" } else { "bar" };
+            page.line(&format!("  Worst case, {unit}              cellar    room hot day  not more than    up to"));
             for row in &self.bottles {
                 self.verdict(page, row);
             }
             page.line("");
-            page.wrapped("", 0, "Not more than: a rating (r), or what the class sees in usual use at 40 °C. Up to that temperature the worst case stays within it; above 40 °C no margin is given. The maker's rating decides.");
+            let all = || self.bottles.iter().filter_map(|row| row.glass.value());
+            let mut legend = String::from(
+                "Not more than: what the class sees in usual use at 40 °C. Up to that temperature the worst case stays within it; above 40 °C no margin is given. The maker's rating decides.",
+            );
+            if all().any(|found| found.rated) {
+                legend = legend.replace("Not more than: ", "Not more than: a rating (r), or ");
+            }
+            if all().any(|found| found.word == "high") {
+                legend += " !: only the stronger ones of the class.";
+            }
+            if all().any(|found| !matches!(found.word, "within" | "high")) {
+                legend += " NO: not these bottles, for their carbonation or their pressure.";
+            }
+            if self.request.get(Key::Tablet).is_some() {
+                legend += " Each is judged by the sugar or by the tablets, whichever makes more.";
+            }
+            page.wrapped("", 0, &legend);
         }
     }
 
     fn verdict(&self, page: &mut Page, row: &BottleRow) {
-        let bottle = format!("{:.0} mL {}", row.content.ml(), class_words(row.class));
+        let bottle = format!("{} {}", size_words(row), class_words(row.class));
         let mut label = format!("    {bottle:<25}");
         if bottle.chars().count() > 25 {
             page.line(&label);
             label = format!("{:29}", "");
         }
+        let (unit, other) = if self.us() { (&PSI, &BAR) } else { (&BAR, &PSI) };
+        let places_of = |unit: &Unit| if *unit == PSI { 0 } else { 2 };
+        let shown = |unit: &Unit, pa: f64| format!("{:.*}", places_of(unit), unit.from_si(pa));
         match &row.glass.answer {
             Ok(answer) => {
                 let found = &answer.value;
@@ -368,12 +407,13 @@ impl Bottling {
                     _ => {
                         let pa = found.limit.si();
                         let rated = if found.rated { " (r)" } else { "" };
-                        format!("{:.2} ({:.0} psi){rated}", BAR.from_si(pa), PSI.from_si(pa))
+                        format!("{} ({} {}){rated}", shown(unit, pa), shown(other, pa), other.symbol)
                     }
                 };
                 let warmest = match found.warmest {
+                    Some(t) if self.us() => format!("{:.0} °F", t.f()),
                     Some(t) => format!("{:.0} °C", t.c()),
-                    None => String::from("none"),
+                    None => String::from("-"),
                 };
                 let word = match found.word {
                     "within" => "",
@@ -382,12 +422,43 @@ impl Bottling {
                 };
                 let mut places = String::new();
                 for (_, pressure) in row.pressures.iter().filter(|(place, _)| *place != "pasteurising") {
-                    let worst = pressure.map(|pressure| pressure.worst.gauge.bar());
-                    places += &worst.map_or(String::from("       -"), |bar| format!("{bar:>8.2}"));
+                    let worst = pressure.map(|pressure| shown(unit, pressure.worst.gauge.si()));
+                    places += &format!("{:>8}", worst.unwrap_or(String::from("-")));
                 }
                 page.line(&format!("{label}{places}  {limit:<17}{warmest}{word}"));
             }
             Err(error) => page.wrapped(&label, 8, &error.to_string()),
+        }
+    }
+
+    /// Whether the batch was told in US units.
+    fn us(&self) -> bool {
+        let told = [Key::Packaged, Key::Batch].into_iter().filter_map(|key| self.request.name_of(key));
+        let mut units = told.filter_map(|name| name.unit);
+        units.any(|unit| *unit == US_GALLON)
+    }
+
+    /// Where the CO2 in the drink is known from.
+    fn held_from(&self) -> String {
+        let Ok(Before::Fermented(fermenter)) = before(&self.request) else { return String::from("as measured") };
+        let cold = celsius(fermenter.cold);
+        match fermenter.crash {
+            ColdCrash::Open if self.request.get(Key::Crash).is_some() => {
+                String::from("left after fermentation; chilling it under an airlock adds none to count on")
+            }
+            ColdCrash::Open => String::from("left after fermentation"),
+            ColdCrash::Closed => format!("left after fermentation, and taken up in the closed fermenter at {cold}"),
+            ColdCrash::Supplied => format!("taken up under CO2 at {cold}"),
+        }
+    }
+
+    /// A mass in the unit of the scale, and in grams.
+    fn on_scale(&self, mass: Mass) -> String {
+        match self.request.name_of(Key::Scale).and_then(|name| name.unit) {
+            Some(unit) if *unit != GRAM => {
+                format!("{} {} ({:.0} g)", trimmed(unit.from_si(mass.si())), unit.symbol, mass.g())
+            }
+            _ => format!("{} g", trimmed(mass.g())),
         }
     }
 
@@ -404,9 +475,13 @@ impl Bottling {
                 );
                 page.say("95 % carbonated", &what);
                 page.line("");
+                let tables = self.priming.answer.as_ref().is_ok_and(|p| p.context.basis.name == BasisName::Handbook);
                 let mut head = String::from("    day        ");
-                let (mut share, mut range, mut co2) =
-                    (String::from("    carbonated "), String::from("    from - to  "), String::from("    volumes    "));
+                let (mut share, mut range, mut co2) = (
+                    String::from("    carbonated "),
+                    String::from("    from - to  "),
+                    String::from(if tables { "    vol, tables" } else { "    volumes    " }),
+                );
                 for (time, made, now) in &found.days {
                     head += &format!("{:>10}", days(*time));
                     share += &format!("{:>8.0} %", made.expected.percent());
@@ -461,8 +536,16 @@ impl Bottling {
     }
 }
 
-/// A mass with the places that a scale shows.
-fn significant_grams(grams: f64) -> String {
-    let text = format!("{grams:.3}");
+/// A number without the zeros that say nothing.
+fn trimmed(number: f64) -> String {
+    let text = format!("{number:.3}");
     String::from(text.trim_end_matches('0').trim_end_matches('.'))
+}
+
+/// The size of a bottle as it was told.
+fn size_words(row: &BottleRow) -> String {
+    match row.unit {
+        Some(unit) if *unit == US_FLUID_OUNCE => format!("{} fl oz", trimmed(unit.from_si(row.content.si()))),
+        _ => format!("{:.0} mL", row.content.ml()),
+    }
 }

@@ -99,8 +99,18 @@ impl Name {
 
     /// The name among `keys` that `text` most nearly spells, if any is near enough to be a slip.
     pub fn nearest(text: &str, keys: impl Iterator<Item = Key>) -> Option<Self> {
+        // Gallons and fluid ounces are of two kinds, and what holds drink is told in volume.
+        let spelt_out = [("_gal", "_us_gal"), ("_oz", "_us_fl_oz")].into_iter().find_map(|(short, long)| {
+            use fmt::Write;
+            let mut full = ShortText::new("");
+            let _ = write!(full, "{}{long}", text.strip_suffix(short)?);
+            Self::parse(full.as_str())
+        });
         let mut best: Option<(usize, Name)> = None;
         for name in keys.flat_map(Name::of) {
+            if spelt_out == Some(name) {
+                return spelt_out;
+            }
             let spelling = name.spelling();
             let distance = edit_distance(text, spelling.as_str());
             if distance <= 2.max(spelling.as_str().len() / 3) && best.is_none_or(|(d, _)| distance < d) {

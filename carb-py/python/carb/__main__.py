@@ -17,6 +17,7 @@ def main(arguments: list[str] | None = None) -> int:
     for kind, said in JOBS.items():
         doing = commands.add_parser(kind.job, help=f"print the page of {said}; exit code 1 where it holds a danger")
         doing.add_argument("file", metavar="FILE.json", help="the request")
+        doing.add_argument("--json", action="store_true", help="the answer as JSON instead of a page")
         doing.set_defaults(kind=kind)
     commands.add_parser("version", help="print the version")
     asked = parser.parse_args(arguments)
@@ -29,7 +30,7 @@ def main(arguments: list[str] | None = None) -> int:
     except (CarbError, OSError, UnicodeDecodeError) as error:
         print(error, file=sys.stderr)
         return 2
-    sys.stdout.buffer.write(done.page().encode())
+    sys.stdout.buffer.write((f"{done.to_json()}\n" if asked.json else done.page()).encode())
     return (1 if done.danger else 0) if done["answered"] else 2
 
 
