@@ -469,8 +469,8 @@ fn a_gravity_that_stands_still_at_its_end_is_finished() {
     // A stable gravity proves nothing for what splits dextrins.
     for microbes in ["diastatic", "wild"] {
         let found = job(&format!(r#"{still}, "microbes": "{microbes}""#));
-        assert_eq!(said(&found), ("unknown", vec!["wild_danger"]));
-        assert!(found.danger());
+        assert_eq!(said(&found), ("unknown", vec!["unfinished_danger"]));
+        assert!(found.danger() && found.to_text().contains("a stable gravity proves nothing"), "{microbes}");
     }
 }
 
@@ -547,7 +547,11 @@ fn each_bottle_is_judged_by_its_class_or_its_rating() {
     }
     for class in ["growler", "still_wine"] {
         let (rows, danger) = bottles(&format!(r#""bottles": [{}]"#, row(class)));
-        assert_eq!((rows[0].0, rows[0].2, danger), ("not_for_conditioning", None, true), "{class}");
+        // They are never filled, and so endanger nobody; what they would have held is told as missing.
+        assert_eq!((rows[0].0, rows[0].2, danger), ("not_for_conditioning", None, false), "{class}");
+        let found = job(&format!(r#""bottles": [{}]"#, row(class)));
+        assert_eq!(found.bottles[0].filled, Some(0), "{class}");
+        assert_eq!(found.fill.unwrap().answer.unwrap_err().code(), code::BOTTLES_SHORT, "{class}");
     }
     // A maker's rating goes before what the class sees.
     let (rows, danger) = bottles(r#""bottles": [{"bottle_ml": 330, "count": 70, "rating_gauge_bar": 3.5}]"#);
@@ -558,7 +562,6 @@ fn each_bottle_is_judged_by_its_class_or_its_rating() {
     ));
     let there = store.bottles[0].glass.value().unwrap();
     assert!((there.worst.bar() - 3.5).abs() < 1e-3 && there.word == "within", "{there:?}");
-    // A bottle that stays empty endangers nobody.
     let found = job(&format!(r#""bottles": [{}, {}], "fill_order": "as_listed""#, row("champagne"), row("growler")));
     assert_eq!(found.bottles[1].filled, Some(0));
     assert!(found.bottles.iter().any(|row| row.glass.value().unwrap().word == "not_for_conditioning"));
@@ -639,15 +642,16 @@ fn a_history_of_one_temperature_is_a_room() {
 
 #[test]
 fn a_sugar_that_was_weighed_tells_what_follows() {
-    let wanted = job(r#""scale_g": 5"#);
+    let (wanted, stepped) = (job(r#""abv_percent": 5"#), job(r#""abv_percent": 5, "scale_g": 5"#));
     let dose = wanted.priming.value().unwrap().mass.g();
-    let text = format!(r#"{{{}, "mass_g": {dose}}}"#, DAY.replace(r#""volumes": 2.4, "#, ""));
+    let text = format!(r#"{{{}, "abv_percent": 5, "mass_g": {dose}}}"#, DAY.replace(r#""volumes": 2.4, "#, ""));
     let weighed = bottling_of(&text).unwrap();
     assert!((weighed.primed.value().unwrap().carbonation.volumes() - 2.4).abs() < 1e-12);
     let pressure = |job: &carb_core::plan::Bottling| job.storage[0].pressure.value().unwrap().worst.gauge.si();
     assert!((pressure(&weighed) / pressure(&wanted) - 1.0).abs() < 1e-12);
-    // The scale shows steps of 5 g.
-    let on_scale = wanted.weighed.as_ref().unwrap().value().unwrap();
+    // The scale shows steps of 5 g: what it cannot tell from the dose may be in the bottles as well.
+    assert!(pressure(&stepped) > pressure(&wanted));
+    let on_scale = stepped.weighed.as_ref().unwrap().value().unwrap();
     assert!((on_scale.mass.g() / 5.0).fract() < 1e-9 && (on_scale.mass.g() - dose).abs() <= 2.5);
     assert!(on_scale.range.0.si() < on_scale.carbonation.si() && on_scale.carbonation.si() < on_scale.range.1.si());
     let both = answer_text("bottling", &format!(r#"{{{DAY}, "mass_g": 100}}"#));

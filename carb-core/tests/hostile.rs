@@ -642,6 +642,15 @@ fn two_thousand_random_packaging_days_are_planned() {
                 request = request.without(other);
             }
         }
+        // Gravities drawn at random contradict each other: half of the days do without.
+        if dice.share() < 0.5 {
+            for key in [Key::OriginalGravity, Key::CurrentGravity, Key::FinalGravity, Key::ExpectedAttenuation] {
+                request = request.without(key);
+            }
+            for key in [Key::OriginalPlato, Key::CurrentPlato, Key::FinalPlato] {
+                request = request.without(key);
+            }
+        }
         let day = match plan(&request, &Lists::new()) {
             Ok(day) => day,
             // What contradicts itself is refused as a whole.

@@ -1091,15 +1091,15 @@ int32_t carb_residual_co2_n(const struct carb_inputs *inputs,
 // the drink, and noted), fermentable_g_per_l (0 for beer and water, and noted; needed for other drinks with living
 // yeast), yeast (live), basis (handbook), model (that of the basis for the drink), residual_model (that of the
 // basis), yield_percent (that of the basis: 100 by the handbook, 95 by the balance), count_headspace (that of the
-// basis), headspace_percent (4 % of the liquid; counts by the physical basis only), filling_c (the warmest; counts
-// by the physical basis only), room_c (20 °C; counts by the physical basis only), solubility_multiplier (1),
-// residual_multiplier (1), yield_multiplier (1).
+// basis), headspace_percent (4 % of the liquid; counts by the physical basis only), filling_c (crash, or else
+// warmest; counts by the physical basis only), room_c (20 °C; counts by the physical basis only),
+// solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
 int32_t carb_priming_sugar(const struct carb_inputs *inputs,
                            struct carb_priming_sugar_result *result,
                            struct carb_error *error);
 
 // carb_priming_sugar element by element. What does not vary comes from inputs, the rest from the series, each
-// under any of its names; these may vary: co2_g_per_l, warmest_c, packaged_l, residual_co2_g_per_l,
+// under any of its names; these may vary: co2_g_per_l, packaged_l, warmest_c, residual_co2_g_per_l,
 // fermenter_gauge_kpa, crash_c, fermenter_headspace_percent, altitude_m, ambient_kpa, syrup_water_l, abv_percent,
 // extract_g_per_l, fermentable_g_per_l, headspace_percent, filling_c, room_c. out receives the output of a name
 // such as "mass_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
@@ -1129,15 +1129,15 @@ int32_t carb_priming_sugar_n(const struct carb_inputs *inputs,
 // the drink, and noted), fermentable_g_per_l (0 for beer and water, and noted; needed for other drinks with living
 // yeast), yeast (live), basis (handbook), model (that of the basis for the drink), residual_model (that of the
 // basis), yield_percent (that of the basis: 100 by the handbook, 95 by the balance), count_headspace (that of the
-// basis), headspace_percent (4 % of the liquid; counts by the physical basis only), filling_c (the warmest; counts
-// by the physical basis only), room_c (20 °C; counts by the physical basis only), solubility_multiplier (1),
-// residual_multiplier (1), yield_multiplier (1).
+// basis), headspace_percent (4 % of the liquid; counts by the physical basis only), filling_c (crash, or else
+// warmest; counts by the physical basis only), room_c (20 °C; counts by the physical basis only),
+// solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
 int32_t carb_primed_carbonation(const struct carb_inputs *inputs,
                                 struct carb_primed_carbonation_result *result,
                                 struct carb_error *error);
 
 // carb_primed_carbonation element by element. What does not vary comes from inputs, the rest from the series, each
-// under any of its names; these may vary: mass_g, warmest_c, packaged_l, residual_co2_g_per_l,
+// under any of its names; these may vary: mass_g, packaged_l, warmest_c, residual_co2_g_per_l,
 // fermenter_gauge_kpa, crash_c, fermenter_headspace_percent, altitude_m, ambient_kpa, syrup_water_l, abv_percent,
 // extract_g_per_l, fermentable_g_per_l, headspace_percent, filling_c, room_c. out receives the output of a name
 // such as "co2_g_per_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
@@ -1158,30 +1158,30 @@ int32_t carb_primed_carbonation_n(const struct carb_inputs *inputs,
 //
 // One of: wort_original_sg, wort_original_plato.
 //
-// Optional: warmest_c (needed, unless the residual CO2 was measured), wort_current_sg (fresh wort),
-// wort_current_plato (fresh wort), wort_co2_g_per_l (none in fresh wort, what the drink keeps in fermenting one),
-// residual_co2_g_per_l (it follows from the warmest temperature), fermenter_gauge_kpa (0: open, or under an
-// airlock), cold_crash (open), crash_c (needed with a cold crash that is closed or has CO2 supplied),
+// Optional: wort_current_sg (fresh wort), wort_current_plato (fresh wort), wort_co2_g_per_l (none in fresh wort,
+// what the drink keeps in fermenting one), extract_scale (asbc), warmest_c (needed, unless the residual CO2 was
+// measured), residual_co2_g_per_l (it follows from the warmest temperature), fermenter_gauge_kpa (0: open, or
+// under an airlock), cold_crash (open), crash_c (needed with a cold crash that is closed or has CO2 supplied),
 // fermenter_headspace_percent (needed with a closed cold crash), altitude_m (needed, unless ambient is given or
 // the residual CO2 was measured), ambient_kpa (needed, unless altitude is given or the residual CO2 was measured),
 // sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual for the drink, and
 // noted), extract_g_per_l (usual for the drink, and noted), fermentable_g_per_l (0 for beer and water, and noted;
-// needed for other drinks with living yeast), yeast (live), extract_scale (asbc), basis (handbook), model (that of
-// the basis for the drink), residual_model (that of the basis), yield_percent (that of the basis: 100 by the
-// handbook, 95 by the balance), count_headspace (that of the basis), headspace_percent (4 % of the liquid; counts
-// by the physical basis only), filling_c (the warmest; counts by the physical basis only), room_c (20 °C; counts
-// by the physical basis only), solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
+// needed for other drinks with living yeast), yeast (live), basis (handbook), model (that of the basis for the
+// drink), residual_model (that of the basis), yield_percent (that of the basis: 100 by the handbook, 95 by the
+// balance), count_headspace (that of the basis), headspace_percent (4 % of the liquid; counts by the physical
+// basis only), filling_c (crash, or else warmest; counts by the physical basis only), room_c (20 °C; counts by the
+// physical basis only), solubility_multiplier (1), residual_multiplier (1), yield_multiplier (1).
 int32_t carb_priming_wort(const struct carb_inputs *inputs,
                           struct carb_priming_wort_result *result,
                           struct carb_error *error);
 
 // carb_priming_wort element by element. What does not vary comes from inputs, the rest from the series, each under
-// any of its names; these may vary: co2_g_per_l, warmest_c, packaged_l, wort_original_sg, wort_original_plato,
-// wort_current_sg, wort_current_plato, limit_attenuation_percent, wort_co2_g_per_l, residual_co2_g_per_l,
-// fermenter_gauge_kpa, crash_c, fermenter_headspace_percent, altitude_m, ambient_kpa, abv_percent,
-// extract_g_per_l, fermentable_g_per_l, headspace_percent, filling_c, room_c. out receives the output of a name
-// such as "wort_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+// any of its names; these may vary: co2_g_per_l, packaged_l, wort_original_sg, wort_original_plato,
+// wort_current_sg, wort_current_plato, limit_attenuation_percent, wort_co2_g_per_l, warmest_c,
+// residual_co2_g_per_l, fermenter_gauge_kpa, crash_c, fermenter_headspace_percent, altitude_m, ambient_kpa,
+// abv_percent, extract_g_per_l, fermentable_g_per_l, headspace_percent, filling_c, room_c. out receives the output
+// of a name such as "wort_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an
+// enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
 int32_t carb_priming_wort_n(const struct carb_inputs *inputs,
                             const struct carb_series *series,
                             size_t series_count,

@@ -43,8 +43,9 @@ def test_table(name):
     for column in known["columns"]:
         said, values = column["name"], table.column(column["name"])
         assert (table.units[said], table.meanings[said]) == (column["unit"], column["meaning"])
-        # What has no unit is a text; the first of them names its row.
-        assert all(value is None or isinstance(value, float if column["unit"] else (str, float)) for value in values)
+        # What has no unit is a text, a count or a plain number; the first of them names its row.
+        kinds = float if column["unit"] else (str, int, float)
+        assert all(value is None or isinstance(value, kinds) for value in values)
         assert values == tuple(getattr(row, said) for row in table)
         assert said in inspect.getdoc(getattr(carb, name)) and f">{said}</th>" in table._repr_html_()
     names = table.column(next(said for said, unit in table.units.items() if not unit))

@@ -437,7 +437,8 @@ class Bottled:
         counts = "true" if basis == "physical" else "false"
         self.counted = request.get("count_headspace", counts) == "true"
         self.room = request.temperature("room", mpf("293.15"))
-        self.filling = request.temperature("filling", request.temperature("warmest", mpf("293.15")))
+        warmest = request.temperature("warmest", mpf("293.15"))
+        self.filling = request.temperature("filling", request.temperature("crash", warmest))
         self.headspace = mpf(request.get("headspace_percent", 4))
         name = request.get("sugar", "sucrose")
         parts = custom(request) if name == "custom" else (SUGARS | MORE)[name]

@@ -121,8 +121,8 @@ impl Column<'_> {
 pub struct Each<'a, const N: usize> {
     /// The columns that do not vary, SI.
     pub x: [f64; N],
-    /// Whether the drink is bottled at its warmest, because no filling temperature was given.
-    pub filling_is_warmest: bool,
+    /// Which temperature is that of filling: its own, or where it is not given that of the cold crash or the warmest.
+    pub filling_is: Key,
     /// Air pressure at sea level, Pa, for altitudes that vary.
     pub sea_level: f64,
     /// The columns that do.
@@ -158,9 +158,9 @@ fn each<K: Kernel<N, M>, const N: usize, const M: usize>(kernel: K, job: Each<'_
         column.values = core::slice::from_ref(x);
         for series in job.series {
             let altitude = key == Key::Ambient && series.name.key == Key::Altitude;
-            let warmest = key == Key::Filling && series.name.key == Key::Warmest && job.filling_is_warmest;
+            let filling = key == Key::Filling && series.name.key == job.filling_is;
             if let Some(unit) = series.name.unit
-                && (series.name.key == key || altitude || warmest)
+                && (series.name.key == key || altitude || filling)
             {
                 let sea_level = altitude.then_some(job.sea_level);
                 *column = Column { values: series.values, scale: unit.scale, offset: unit.offset, sea_level };

@@ -67,6 +67,8 @@ pub struct Weighed {
     pub carbonation: Carbonation,
     /// The same for half a step less and more, which the scale cannot tell from it.
     pub range: (Carbonation, Carbonation),
+    /// The heaviest mass that the scale shows so.
+    pub most: Mass,
 }
 
 /// Steps of a scale that are a larger part of the dose are coarse; judgement.
@@ -99,5 +101,6 @@ pub fn weighed(
         mass: Mass::from_si(shown),
         carbonation: drink.carbonation,
         range: (low.value.carbonation, high.value.carbonation),
+        most: Mass::from_si(shown + 0.5 * step.si()),
     }))
 }

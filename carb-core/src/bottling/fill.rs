@@ -237,7 +237,7 @@ fn best(volume: f64, kinds: &[Kind], order: FillOrder) -> Result<Vec<u32>, Error
     let most = MOST_OF_ONE.min(MOST_CELLS / (groups.len() + 1));
     let mut left = volume;
     if count(left) > most {
-        groups.sort_by(|a, b| b.size.cmp(&a.size));
+        groups.sort_by_key(|group| core::cmp::Reverse(group.size));
         for group in &mut groups {
             let content = group.kinds.first().map_or(unit, |&kind| kinds[kind].content);
             let bulk = left - 0.5 * most as f64 * unit;

@@ -12,7 +12,7 @@ use crate::evidence::caution::{
 };
 use crate::evidence::{Level, NoSteps};
 use crate::property::bottle::{Class, HEAVIER, LIGHT};
-use crate::quantity::unit::{BAR, CELSIUS, VOLUMES};
+use crate::quantity::unit::{CELSIUS, VOLUMES};
 use crate::quantity::{GaugePressure, Temperature};
 
 /// What is known of a bottle.
@@ -34,8 +34,7 @@ impl Glass {
     /// The gauge pressure (Pa) that must not be passed, and whether it is a rating rather than what the class usually
     /// sees at 40 °C. Without class and rating, that of heavier reusable beer bottles.
     pub fn pressure_limit(&self) -> (f64, bool) {
-        let published = self.class.and_then(|class| class.rating).map(|bar| BAR.to_si(bar));
-        match (self.rating.map(GaugePressure::si).or(published), self.class) {
+        match (self.rating.map(GaugePressure::si), self.class) {
             (Some(rating), _) => (rating, true),
             (None, Some(class)) if !class.for_conditioning() => (0.0, false),
             (None, class) => (usual_pressure(VOLUMES.to_si(class.unwrap_or(&HEAVIER).usual.1)), false),
@@ -54,9 +53,12 @@ impl Glass {
             None if self.rating.is_some() => note_contents(None, worst, still_to_come, cautions),
             None => note_contents(Some((&LIGHT, &HEAVIER)), worst, still_to_come, cautions),
             Some(class) => {
-                // All that is still to come is in the worst case, by which the class is judged.
-                if still_to_come > 0.0 {
+                // All that is still to come is in the worst case, by which the class is judged; beer bottles have no room for
+                // being wrong about it.
+                if class.usual.1 > HEAVIER.usual.1 && still_to_come > 0.0 {
                     cautions.add(Caution::of(&FERMENTABLE_LEFT, still_to_come));
+                } else {
+                    note_contents(None, worst, still_to_come, cautions);
                 }
                 let (low, high) = (VOLUMES.to_si(class.usual.0), VOLUMES.to_si(class.usual.1));
                 let add = |cautions: &mut Cautions, kind, limit| cautions.add(Caution { kind, value: worst, limit });
@@ -101,7 +103,7 @@ impl Glass {
         let (limit, _) = self.pressure_limit();
         let excess = |t: f64| {
             let keeping = Keeping { temperature: Temperature::from_si(t), ..*keeping };
-            match pressure_of_contents(contents, &keeping, &Glass::default(), context, &mut NoSteps) {
+            match pressure_of_contents(contents, &keeping, None, context, &mut NoSteps) {
                 Ok(answer) => Ok(answer.value.worst.gauge.si() - limit),
                 Err(Error::VesselFull { .. } | Error::PressureTooHigh { .. }) => Ok(f64::MAX),
                 Err(error) => Err(error),

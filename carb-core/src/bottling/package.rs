@@ -429,14 +429,14 @@ pub(crate) fn stated_contents(stated: f64, context: &Context) -> Result<Contents
     Ok(Contents { expected: stated + likely, worst: worst_co2(stated, 0.0, most) })
 }
 
-/// Pressure in a sealed package whose contents are known in full.
+/// Pressure in a sealed package whose contents are known in full; the glass is judged where it is named.
 ///
 /// # Errors
 /// As [`package_pressure`].
 pub fn pressure_of_contents(
     contents: Contents,
     keeping: &Keeping,
-    glass: &Glass,
+    glass: Option<&Glass>,
     context: &Context,
     steps: &mut impl Steps,
 ) -> Result<Answer<PackagePressure>, Error> {
@@ -444,7 +444,9 @@ pub fn pressure_of_contents(
     let mut x = columns(contents.expected, keeping, context, &mut Both(&mut notes, steps))?;
     x[1] = contents.worst;
     let values = visit_contents(context, Once { x, steps: &mut Both(&mut notes, steps) })?;
-    glass.note_pressure(values[3], &mut notes.cautions);
+    if let Some(glass) = glass {
+        glass.note_pressure(values[3], &mut notes.cautions);
+    }
     note_temperature(x[2], &mut notes.cautions);
     // A package is a vessel, whatever the basis leaves out of a dose.
     let mut context = *context;

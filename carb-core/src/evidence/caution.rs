@@ -352,6 +352,8 @@ cautions! {
         "the CO2 in the fermenting wort was not given: what the drink keeps is assumed ({value})";
     SYRUP_HOT = "syrup_hot" Note None, Temperature,
         "sugar crystallises out of this syrup below {value}: add it before it is cold";
+    UNSTEADY = "unsteady_gravity" Caution None, SpecificGravity,
+        "the gravity moved by {value} in the last days of the readings; it stands still when it moves by no more than {limit} in three days, or twice that in a week. Read it again";
     COARSE_SCALE = "coarse_scale" Caution None, Mass,
         "the steps of the scale, {value}, are coarse for {limit} of sugar: half a step changes the bottle by more than a twentieth";
     SUGAR_VARIES = "sugar_varies" Note None, Multiplier,

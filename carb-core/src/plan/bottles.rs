@@ -1,19 +1,22 @@
 //! The bottles of the job: which are at hand, what goes into each, and whether it stands it.
 
 use super::contents::{Found, keeping, physical};
-use super::{Part, named};
-use crate::basis::kernel;
+use super::{Part, Place, named};
 use crate::basis::lists::BOTTLES;
-use crate::basis::{Answer, Lists, Request};
+use crate::basis::{Answer, Lists, Request, kernel};
 use crate::bottling::doses::BottleDose;
 use crate::bottling::fill::Kind;
 use crate::bottling::glass::{Glass, verdict};
 use crate::bottling::package::{PackagePressure, USUAL_HEADSPACE, pressure_of_contents};
 use crate::bottling::priming::PrimingDose;
 use crate::error::Error;
-use crate::evidence::{Cautions, NoSteps};
+use crate::evidence::{NoSteps, Notes};
 use crate::quantity::{Concentration, GaugePressure, Key, Mass, Percent, Temperature, Unit, Volume};
+use crate::table::inputs::headspace;
 use alloc::vec::Vec;
+
+/// The name of a place, and the pressure there.
+pub type AtPlace = (&'static str, Result<PackagePressure, Error>);
 
 /// A kind of bottle: how many to fill, with what, and whether it stands it.
 #[derive(Clone, Debug)]
@@ -37,17 +40,16 @@ pub struct BottleRow {
     pub washed: Option<u32>,
     /// Sugar for one bottle, and tablets.
     pub dose: Option<BottleDose>,
-    /// Its pressure in each place, where there is one: the places of [`Bottling::storage`].
-    pub pressures: Vec<(&'static str, Option<PackagePressure>)>,
-    /// Whether it stands it: `within`, `high`, `danger`, `not_for_conditioning`.
+    /// Its pressure in each place of the job.
+    pub pressures: Vec<AtPlace>,
+    /// Whether it stands it in all of them.
     pub glass: Part<Verdict>,
 }
 
 impl BottleRow {
-    /// Whether anybody would fill bottles of this kind: those that stay empty endanger nobody, those that are not for
-    /// conditioning were meant for it all the same.
-    pub(super) fn concerns(&self) -> bool {
-        self.filled != Some(0) || self.glass.value().is_some_and(|verdict| verdict.word == "not_for_conditioning")
+    /// Whether bottles of this kind are filled, as far as is known: those that stay empty endanger nobody.
+    pub(super) fn is_filled(&self) -> bool {
+        self.filled != Some(0)
     }
 }
 
@@ -56,7 +58,7 @@ impl BottleRow {
 pub struct Verdict {
     /// `within`, `high`, `danger` or `not_for_conditioning`.
     pub word: &'static str,
-    /// The worst pressure on a hot day.
+    /// The worst pressure in any place where bottles are kept.
     pub worst: GaugePressure,
     /// What must not be passed.
     pub limit: GaugePressure,
@@ -98,19 +100,73 @@ impl AtHand {
     pub fn content(&self) -> Volume {
         Volume::from_si(self.at_hand.content)
     }
+
+    /// The pressure in a bottle of this kind.
+    fn pressure(
+        &self,
+        request: &Request,
+        found: &Found,
+        t: Temperature,
+        place: Key,
+    ) -> Result<Answer<PackagePressure>, Error> {
+        kernel::check(Key::Headspace, self.headspace)?;
+        let mut keeping = keeping(request, t)?;
+        keeping.headspace = Percent::from_si(self.headspace);
+        pressure_of_contents(found.package, &keeping, None, &physical(request)?, &mut NoSteps)
+            .map_err(|error| error.renamed(|key| Some(named(request, if key == Key::Temperature { place } else { key }))))
+    }
+
+    /// Its pressure in each place, and whether it stands it in all of them.
+    pub fn judge(
+        &self,
+        request: &Request,
+        found: Result<Found, Error>,
+        places: &[Place],
+    ) -> (Vec<AtPlace>, Result<Answer<Verdict>, Error>) {
+        let at = |place: &Place| {
+            let answer = found.and_then(|found| self.pressure(request, &found, place.temperature, place.key));
+            (place.name, answer.map(|answer| answer.value))
+        };
+        let pressures: Vec<_> = places.iter().map(at).collect();
+        let verdict = found.and_then(|found| self.verdict(request, &found, &pressures));
+        (pressures, verdict)
+    }
+
+    fn verdict(&self, request: &Request, found: &Found, pressures: &[AtPlace]) -> Result<Answer<Verdict>, Error> {
+        let mut worst = f64::MIN;
+        // Nobody keeps bottles in a pasteuriser: what is said of that is said of the place.
+        for (_, pressure) in pressures.iter().filter(|(place, _)| *place != super::PASTEURISING) {
+            worst = worst.max((*pressure)?.worst.gauge.si());
+        }
+        let (context, glass, mut notes) = (physical(request)?, &self.glass, Notes::default());
+        glass.note_pressure(worst, &mut notes.cautions);
+        glass.note_contents(found.package.worst, 0.0, &mut notes.cautions);
+        let (limit, rated) = glass.pressure_limit();
+        let mut keeping = keeping(request, Temperature::from_si(super::bottling::HOT_DAY))?;
+        keeping.headspace = Percent::from_si(self.headspace);
+        let value = Verdict {
+            word: verdict(glass, &notes.cautions),
+            worst: GaugePressure::from_si(worst),
+            limit: GaugePressure::from_si(limit),
+            rated,
+            warmest: glass.warmest(found.package, &keeping, &context)?,
+        };
+        Ok(Answer { value, context, notes })
+    }
 }
 
+/// The bottles at hand. A rating of the request is that of bottles of which nothing else is said.
 pub(super) fn kinds(request: &Request, lists: &Lists<'_>) -> Vec<AtHand> {
     let usual = request.number(Key::Headspace).unwrap_or(USUAL_HEADSPACE);
+    let rating_of = |row: &Request| row.number(Key::RatingGauge).map(GaugePressure::from_si);
     let of = |row: &Request| {
         let content = row.number(Key::Bottle).unwrap_or_default();
-        let capacity = row.number(Key::Capacity);
-        let rating = row.number(Key::RatingGauge).or(request.number(Key::RatingGauge)).map(GaugePressure::from_si);
+        let inherited = if row.bottle_class().is_none() { rating_of(request) } else { None };
         AtHand {
             unit: row.name_of(Key::Bottle).and_then(|name| name.unit),
             at_hand: Kind { content, count: row.number(Key::Count).unwrap_or_default() as u32 },
-            headspace: capacity.map_or(usual, |capacity| 100.0 * (capacity / content - 1.0)),
-            glass: Glass { class: row.bottle_class().or(request.bottle_class()), rating },
+            headspace: headspace(row, usual),
+            glass: Glass { class: row.bottle_class().or(request.bottle_class()), rating: rating_of(row).or(inherited) },
         }
     };
     lists.of(&BOTTLES).iter().map(of).collect()
@@ -121,54 +177,4 @@ pub(super) fn tablets(request: &Request, kind: &AtHand, dose: Option<&BottleDose
     let ((count, _), tablet) = (dose?.tablets?, request.number(Key::Tablet)?);
     let mass = Mass::from_si(f64::from(count) * tablet);
     Some(PrimingDose { mass, dose: Concentration::from_si(mass.si() / kind.at_hand.content) })
-}
-
-/// The weakest of the bottles at hand: by it the stores are judged. Without any, what the request says of its bottles.
-pub(super) fn weakest(request: &Request, kinds: &[AtHand]) -> Glass {
-    let rating = request.number(Key::RatingGauge).map(GaugePressure::from_si);
-    let own = Glass { class: request.bottle_class(), rating };
-    let known = kinds.iter().map(|kind| kind.glass).filter(|glass| glass.class.is_some() || glass.rating.is_some());
-    known.min_by(|a, b| a.pressure_limit().0.total_cmp(&b.pressure_limit().0)).unwrap_or(own)
-}
-
-/// The pressure in a bottle of a kind.
-pub(super) fn pressure(
-    request: &Request,
-    kind: &AtHand,
-    found: &Found,
-    t: Temperature,
-) -> Result<PackagePressure, Error> {
-    let mut keeping = keeping(request, t)?;
-    keeping.headspace = Percent::from_si(kind.headspace);
-    pressure_of_contents(found.package, &keeping, &kind.glass, &physical(request)?, &mut NoSteps)
-        .map(|answer| answer.value)
-}
-
-pub(super) fn judge(
-    request: &Request,
-    kind: &AtHand,
-    found: &Found,
-    hot_day: Temperature,
-) -> Result<Answer<Verdict>, Error> {
-    let context = physical(request)?;
-    let mut keeping = keeping(request, hot_day)?;
-    keeping.headspace = Percent::from_si(kind.headspace);
-    kernel::check(Key::Headspace, kind.headspace)?;
-    let glass = &kind.glass;
-    let answer = pressure_of_contents(found.package, &keeping, glass, &context, &mut NoSteps)
-        .map_err(|error| error.renamed(|key| (key == Key::Temperature).then(|| named(request, Key::HotDay))))?;
-    let mut notes = answer.notes;
-    // Only what is said of the glass.
-    notes.cautions = Cautions::default();
-    glass.note_pressure(answer.value.worst.gauge.si(), &mut notes.cautions);
-    glass.note_contents(found.package.worst, 0.0, &mut notes.cautions);
-    let (limit, rated) = glass.pressure_limit();
-    let value = Verdict {
-        word: verdict(glass, &notes.cautions),
-        worst: answer.value.worst.gauge,
-        limit: GaugePressure::from_si(limit),
-        rated,
-        warmest: glass.warmest(found.package, &keeping, &context)?,
-    };
-    Ok(Answer { value, context, notes })
 }

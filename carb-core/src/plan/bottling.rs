@@ -1,33 +1,33 @@
 //! Bottling: the whole job, from finished drink to safe bottles.
 
-use super::bottles::{AtHand, BottleRow, FillTotals, judge, kinds, pressure, tablets, weakest};
+use super::bottles::{AtHand, BottleRow, FillTotals, kinds, tablets};
 use super::completed::complete;
-use super::contents::{Found, contents, keeping, physical, primed_batch};
+use super::contents::{Found, Primer, contents, keeping, physical, primed_batch};
 use super::readiness::{Point, Readiness, point, readiness};
 use super::ready::{Ready, ready};
-use super::{Part, Sure, fermented, named};
+use super::{PASTEURISING, Part, Place, Sure, fermented, named};
 use crate::balance::open;
 use crate::basis::function::{one_of, optional};
 use crate::basis::lists::{ADDITIONS, BOTTLES, HISTORY, READINGS};
-use crate::basis::{Answer, BasisName, Context, Input, List, Lists, Request};
+use crate::basis::{Answer, BasisName, Context, FillOrder, Input, List, Lists, Request, kernel};
 use crate::bottling::before::Before;
 use crate::bottling::conditioning;
 use crate::bottling::doses::{Weighed, bottle_dose, weighed};
 use crate::bottling::fill::{self, Kind};
-use crate::bottling::glass::Glass;
-use crate::bottling::package::{Contents, PackagePressure, pressure_of_contents};
+use crate::bottling::package::{Contents, PackagePressure, note_contents, pressure_of_contents};
 use crate::bottling::priming::{self, Batch, PrimedDrink, PrimingDose};
 use crate::bottling::syrup::{self, PrimingSyrup};
 use crate::bottling::wort::{self, PrimingWort};
 use crate::error::Error;
-use crate::evidence::caution::{Caution, Cautions, SUPERSATURATION};
+use crate::evidence::caution::{Caution, SUPERSATURATION};
 use crate::evidence::{Level, NoSteps, Notes, Working};
 use crate::property::fermentable::{self, FERMENTABLES, Fermentable};
 use crate::property::yeast;
 use crate::quantity::{Carbonation, Concentration, Key, Mass, Percent, Temperature, Volume};
 use crate::table::inputs::{
     AGE, BOTTLE_CLASS, CELLS, COUNT_SYRUP, DRINK, FERMENTED, FILTERED, RATING, RESIDUAL, SCALE, SEA_LEVEL, SOLUBILITY,
-    SUGAR, USUAL_ROOM, YIELD_FACTOR, batch, before, carbonation, join, note_headspace, packaged, wort, yeast_state,
+    SUGAR, USUAL_ROOM, YIELD_FACTOR, batch, before, carbonation, glass, join, note_headspace, packaged, wort,
+    yeast_state,
 };
 use alloc::vec::Vec;
 
@@ -54,7 +54,7 @@ pub static INPUTS: &[Input] = join!(
     ],
     FERMENTED,
     [
-        optional(Key::Filling, "the warmest"),
+        optional(Key::Filling, "that of the cold crash, or else the warmest"),
         optional(Key::Cellar, "12 °C"),
         optional(Key::Room, "20 °C"),
         optional(Key::HotDay, "35 °C"),
@@ -95,6 +95,16 @@ pub static INPUTS: &[Input] = join!(
         optional(Key::Working, "false"),
     ],
 );
+
+/// What says something of wort to prime with.
+const WORT: [Key; 6] = [
+    Key::WortOriginalGravity,
+    Key::WortOriginalPlato,
+    Key::WortCurrentGravity,
+    Key::WortCurrentPlato,
+    Key::LimitAttenuation,
+    Key::WortCo2,
+];
 
 /// The lists that the job takes.
 pub static TAKES: &[&List] = &[&BOTTLES, &ADDITIONS, &READINGS, &HISTORY];
@@ -192,7 +202,7 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
     let added = (!lists.of(&ADDITIONS).is_empty()).then(|| {
         Part::of(request, |steps| {
             let (context, mut notes) = (request.context(BasisName::Handbook)?, Notes::default());
-            let found = super::contents::added(lists, packaged(request)?.si(), &context, &mut notes, steps)?;
+            let found = super::contents::added(request, lists, packaged(request)?.si(), &context, &mut notes, steps)?;
             Ok(Answer { value: Carbonation::from_si(found.expected), context, notes })
         })
     });
@@ -217,18 +227,23 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
     let dose = match &priming.answer {
         Ok(answer) => Ok(answer.value),
         // What the drink makes without any sugar is what must be known now.
-        Err(Error::TargetBelowHeld { .. }) => {
+        Err(Error::TargetBelowHeld { .. }) if weighed_mass.is_none() => {
             Ok(PrimingDose { mass: Mass::from_si(0.0), dose: Concentration::from_si(0.0) })
         }
         Err(error) => Err(*error),
     };
     let primed = Part::of(request, |steps| {
         let (context, mass) = (request.context(BasisName::Handbook)?, dose?.mass);
-        priming::primed_carbonation(mass, &primed_batch(request, lists)?, &named_sugar?, &context, steps)
+        let batch = primed_batch(request, lists)?;
+        let besides =
+            super::contents::added(request, lists, batch.packaged.si(), &context, &mut Notes::default(), &mut NoSteps)?;
+        let answer = priming::primed_carbonation(mass, &batch, &named_sugar?, &context, steps)?;
+        let more = |abv: Percent| Percent::from_si(abv.si() + besides.abv);
+        Ok(answer.map(|drink| PrimedDrink { abv: more(drink.abv), added_abv: more(drink.added_abv), ..drink }))
     });
     let sugars = FERMENTABLES
         .iter()
-        .take(fermentable::USUAL)
+        .take(if weighed_mass.is_some() { 0 } else { fermentable::USUAL })
         .map(|sugar| {
             let dose = Part::of(request, |steps| {
                 sound?;
@@ -252,7 +267,7 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
         let taken = water.unwrap_or_else(|| syrup::usual_water(mass, &sugar));
         Ok(syrup::priming_syrup(mass, water, dissolving, &sugar, &context, steps)?.map(|syrup| (syrup, taken)))
     });
-    let by_wort = request.get(Key::WortOriginalGravity).or(request.get(Key::WortOriginalPlato)).map(|_| {
+    let by_wort = WORT.iter().any(|key| request.get(*key).is_some()).then(|| {
         Part::of(request, |steps| {
             sound?;
             let context = request.context(BasisName::Handbook)?;
@@ -263,45 +278,56 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
 
     let mut told = Notes::default();
     let mut contents_working = Working::default();
-    let found = dose
-        .and_then(|dose| contents(request, &batch(request)?, lists, &sugar, &dose, &mut told, &mut contents_working));
+    // What the scale cannot tell from the dose may be in the bottle as well.
+    let heaviest = weighed.as_ref().and_then(Part::value).map(|weighed| weighed.most);
+    let found = dose.and_then(|dose| {
+        let batch = batch(request)?;
+        contents(
+            request,
+            &batch,
+            lists,
+            Primer { sugar: &sugar, dose: &dose, heaviest },
+            &mut told,
+            &mut contents_working,
+        )
+    });
     let kinds = kinds(request, lists);
-    let weakest = weakest(request, &kinds);
+    // The stores are judged by what the request says of its bottles, unless it lists them: then each kind is.
+    let own = kinds.is_empty().then(|| glass(request)).transpose();
     let expectation = Part::of(request, |steps| {
         steps.steps.clone_from(&contents_working.steps);
         expectation(request, &sugar, &found?, &primed_batch(request, lists)?, steps)
     });
-    let stored = |key: Key, temperature: f64| {
+    let places = places(request, lists);
+    let stored = |place: &Place| {
         Part::of(request, |steps| {
-            let found = found?;
+            let (found, own) = (found?, own?);
             steps.steps.clone_from(&contents_working.steps);
-            crate::basis::kernel::check(key, temperature)?;
-            let keeping = keeping(request, Temperature::from_si(temperature))?;
-            let mut answer = pressure_of_contents(found.package, &keeping, &weakest, &physical(request)?, steps)
-                .map_err(|error| error.renamed(|k| (k == Key::Temperature).then(|| named(request, key))))?;
+            kernel::check(place.key, place.temperature.si())?;
+            let keeping = keeping(request, place.temperature)?;
+            let mut answer = pressure_of_contents(found.package, &keeping, own.as_ref(), &physical(request)?, steps)
+                .map_err(|error| error.renamed(|k| (k == Key::Temperature).then(|| named(request, place.key))))?;
             answer.notes.join(&told);
-            weakest.note_contents(found.package.worst, found.still_to_come, &mut answer.notes.cautions);
+            match &own {
+                Some(glass) => {
+                    glass.note_contents(found.package.worst, found.still_to_come, &mut answer.notes.cautions);
+                }
+                None => note_contents(None, found.package.worst, found.still_to_come, &mut answer.notes.cautions),
+            }
             note_headspace(request, &mut answer);
             Ok(answer)
         })
     };
-    let mut places = Vec::from([
-        ("cellar", Key::Cellar, CELLAR),
-        ("room", Key::Room, USUAL_ROOM),
-        ("hot_day", Key::HotDay, HOT_DAY),
-    ]);
-    if let Some(hot) = request.number(Key::Pasteurising) {
-        places.push(("pasteurising", Key::Pasteurising, hot));
-    }
     let storage: Vec<Storage> = places
-        .into_iter()
-        .map(|(place, key, usual)| {
-            let temperature = request.number(key).unwrap_or(usual);
-            Storage { place, key, temperature: Temperature::from_si(temperature), pressure: stored(key, temperature) }
+        .iter()
+        .map(|place| Storage {
+            place: place.name,
+            key: place.key,
+            temperature: place.temperature,
+            pressure: stored(place),
         })
         .collect();
     let room = Temperature::from_si(request.number(Key::Room).unwrap_or(USUAL_ROOM));
-    let readiness = Part::some(request, |steps| readiness(request, lists, found.as_ref().ok(), &weakest, steps));
     let point = Part::of(request, |steps| point(request, lists, &found?, room, steps));
 
     // The syrup, as a recipe or as told, takes its room in bottles; tablets go in dry.
@@ -309,10 +335,20 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
     let drink =
         packaged(request).map(|drink| Volume::from_si(drink.si() + made.map_or(0.0, |(syrup, _)| syrup.volume.si())));
     let filling = (!kinds.is_empty()).then(|| {
-        let at_hand: Vec<Kind> = kinds.iter().map(AtHand::usable).collect();
-        drink.and_then(|drink| fill::fill(drink.si(), &at_hand, request.fill_order()))
+        // Of bottles of one content the stronger are filled first.
+        let mut order: Vec<usize> = (0..kinds.len()).collect();
+        if request.fill_order() != FillOrder::AsListed {
+            order.sort_by(|a, b| kinds[*b].glass.pressure_limit().0.total_cmp(&kinds[*a].glass.pressure_limit().0));
+        }
+        let at_hand: Vec<Kind> = order.iter().map(|&at| kinds[at].usable()).collect();
+        let mut filling = drink.and_then(|drink| fill::fill(drink.si(), &at_hand, request.fill_order()))?;
+        let sorted = filling.filled.clone();
+        for (place, filled) in order.into_iter().zip(sorted) {
+            filling.filled[place] = filled;
+        }
+        Ok(filling)
     });
-    let percent = request.or(Key::Spare, SPARE).map_err(|error| error.renamed(|key| request.name_of(key)))?;
+    let percent = request.number(Key::Spare).unwrap_or(SPARE);
     // Nobody can wash more than there are.
     let washed = |kind: &AtHand, filled: u32| (filled + fill::spares(filled, percent)).min(kind.at_hand.count);
     let fill = filling.as_ref().map(|filling| {
@@ -333,7 +369,6 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
         Err(Error::BottlesShort { .. }) => Some(kinds.iter().map(|kind| kind.usable().count).collect()),
         Err(_) => None,
     });
-    let hot_day = Temperature::from_si(request.number(Key::HotDay).unwrap_or(HOT_DAY));
     let bottles = kinds
         .iter()
         .enumerate()
@@ -349,13 +384,21 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
                 let by_tablets = dose.map(|dose| {
                     // Tablets go in dry.
                     let dry = Batch { syrup_water: None, ..batch(request)? };
-                    contents(request, &dry, lists, &sugar, &dose, &mut Notes::default(), &mut NoSteps)
+                    contents(
+                        request,
+                        &dry,
+                        lists,
+                        Primer { sugar: &sugar, dose: &dose, heaviest: None },
+                        &mut Notes::default(),
+                        &mut NoSteps,
+                    )
                 });
                 match by_tablets.transpose()? {
                     Some(more) if more.package.worst > found.package.worst => Ok(more),
                     _ => Ok(found),
                 }
             });
+            let (pressures, judged) = kind.judge(request, found, &places);
             BottleRow {
                 content: kind.content(),
                 gas: Volume::from_si(kind.at_hand.content * kind.headspace / 100.0),
@@ -366,14 +409,16 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
                 filled: filled.as_ref().and_then(|filled| filled.get(at).copied()),
                 washed: filled.as_ref().and_then(|filled| filled.get(at)).map(|&filled| washed(kind, filled)),
                 dose: dose.ok(),
-                pressures: storage
-                    .iter()
-                    .map(|place| (place.place, found.and_then(|f| pressure(request, kind, &f, place.temperature)).ok()))
-                    .collect(),
-                glass: Part::of(request, |_| judge(request, kind, &found?, hot_day)),
+                pressures,
+                glass: Part { answer: judged, working: Working::default() },
             }
         })
-        .collect();
+        .collect::<Vec<BottleRow>>();
+    // The least that any bottle usually holds in which there will be drink.
+    let in_use = kinds.iter().zip(&bottles).filter(|(_, row)| row.is_filled()).map(|(kind, _)| kind.glass);
+    let least = in_use.chain(own.iter().copied().flatten()).map(|glass| glass.usual_carbonation());
+    let least = least.fold(f64::INFINITY, f64::min);
+    let readiness = Part::some(request, |steps| readiness(request, lists, found.as_ref().ok(), least, steps));
     let state = yeast_state(request);
     let ready = Part::of(request, |_| {
         let held = residual.value().copied();
@@ -408,6 +453,29 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
     })
 }
 
+/// Where the bottles are kept: as the request says, and as warm as its history was.
+fn places(request: &Request, lists: &Lists<'_>) -> Vec<Place> {
+    let of = |name, key, usual| {
+        let temperature = Temperature::from_si(request.number(key).unwrap_or(usual));
+        Place { name, key, temperature }
+    };
+    let mut all = Vec::from([
+        of("cellar", Key::Cellar, CELLAR),
+        of("room", Key::Room, USUAL_ROOM),
+        of("hot_day", Key::HotDay, HOT_DAY),
+    ]);
+    let spells = lists.of(&HISTORY).iter().filter_map(|row| row.number(Key::Temperature));
+    let warmest = spells.fold(f64::MIN, f64::max);
+    if all.iter().all(|place| place.temperature.si() < warmest) {
+        let temperature = Temperature::from_si(warmest);
+        all.push(Place { name: "history", key: Key::Temperature, temperature });
+    }
+    if let Some(hot) = request.number(Key::Pasteurising) {
+        all.push(of(PASTEURISING, Key::Pasteurising, hot));
+    }
+    all
+}
+
 fn expectation(
     request: &Request,
     sugar: &Fermentable,
@@ -420,17 +488,10 @@ fn expectation(
     let keeping = keeping(request, room)?;
     let dissolved = |content: f64, steps: &mut dyn crate::evidence::Steps| {
         let both = Contents { expected: content, worst: content };
-        pressure_of_contents(both, &keeping, &Glass::default(), &context, &mut &mut *steps)
+        pressure_of_contents(both, &keeping, None, &context, &mut &mut *steps)
+            .map_err(|error| error.renamed(|key| (key == Key::Temperature).then(|| named(request, Key::Room))))
     };
     let mut answer = dissolved(found.package.expected, steps)?;
-    // The glass is judged where the bottles are kept.
-    let mut cautions = Cautions::default();
-    for caution in
-        answer.notes.cautions.iter().filter(|caution| caution.kind.level == Level::Note || caution.kind.bit.is_some())
-    {
-        cautions.add(*caution);
-    }
-    answer.notes.cautions = cautions;
     let low = dissolved(found.least, &mut NoSteps)?;
     let high = dissolved(found.package.worst, &mut NoSteps)?;
     let dose = carbonation(request)
@@ -455,12 +516,21 @@ impl Bottling {
         self.request.get(Key::Mass).is_some()
     }
 
-    /// The error that says that no bottle would hold.
+    /// The error that says that no bottle would hold: of the bottles that are listed and filled, or where none are of any.
     pub(super) fn beyond_every_bottle(&self) -> Option<&Error> {
         let stored = self.storage.iter().filter_map(|place| place.pressure.answer.as_ref().err());
-        let filled = self.bottles.iter().filter(|row| row.concerns());
-        let errors = stored.chain(filled.filter_map(|row| row.glass.answer.as_ref().err()));
-        errors.into_iter().find(|error| matches!(error, Error::PressureTooHigh { .. } | Error::VesselFull { .. }))
+        let filled = self.bottles.iter().filter(|row| row.is_filled()).flat_map(|row| &row.pressures);
+        let listed = filled.filter_map(|(_, pressure)| pressure.as_ref().err());
+        let any = if self.bottles.is_empty() { Some(stored) } else { None };
+        let mut all = listed.chain(any.into_iter().flatten()).chain(self.priming.answer.as_ref().err());
+        all.find(|error| match error {
+            Error::PressureTooHigh { .. } | Error::VesselFull { .. } => true,
+            // So much sugar that the library has no answer for it.
+            Error::OutOfRange { parameter, value, high, .. } => {
+                matches!(parameter.key, Key::Dose | Key::Mass) && value > high
+            }
+            _ => false,
+        })
     }
 
     /// Whether there is an answer.
@@ -492,7 +562,7 @@ impl Bottling {
         ];
         let later = [of(&self.syrup), maybe(&self.wort), of(&self.ready), maybe(&self.yeast), of(&self.point)];
         let stored = self.storage.iter().map(|s| of(&s.pressure));
-        let filled = self.bottles.iter().filter(|row| row.concerns()).map(|row| of(&row.glass));
+        let filled = self.bottles.iter().filter(|row| row.is_filled()).map(|row| of(&row.glass));
         parts.into_iter().chain(stored).chain(filled).chain(later).flatten().collect()
     }
 }

@@ -19,7 +19,13 @@ pub(super) fn complete(request: &Request, lists: &Lists<'_>) -> Result<(Request,
         if let Some(volume) = found {
             whole = whole.with_number(Name { key: Key::Packaged, unit: Some(&LITRE) }, LITRE.from_si(volume));
         }
-        whole = Gravities::of(request, lists)?.complete(&whole)?;
+        let gravities = Gravities::of(request, lists)?;
+        gravities.alone(request)?;
+        whole = gravities.complete(&whole)?;
+        // What parts of the job read without asking has to be sound.
+        for key in [Key::RatingGauge, Key::Tablet, Key::Spare, Key::Headspace] {
+            request.or(key, key.limits().unwrap_or_default().0)?;
+        }
         Ok(())
     });
     match filled_in {

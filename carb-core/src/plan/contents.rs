@@ -10,10 +10,11 @@ use crate::bottling::before::Before;
 use crate::bottling::package::{Contents, EXPECTED_CO2, Keeping, USUAL_HEADSPACE, WORST_CO2, worst_co2};
 use crate::bottling::priming::{Batch, EXTRACT_CO2, PRIMED, PrimingDose, extract_co2};
 use crate::error::Error;
+use crate::evidence::caution::{Caution, WILD_DANGER};
 use crate::evidence::{NoSteps, Notes, Steps};
 use crate::property::fermentable::{self, Fermentable};
 use crate::property::syrup;
-use crate::quantity::{Carbonation, Concentration, Key, Percent, SpecificGravity, Temperature};
+use crate::quantity::{Carbonation, Concentration, Key, Mass, Percent, SpecificGravity, Temperature};
 use crate::table::inputs::{batch, before, filling};
 
 /// Yield in the least favourable case for carbonation, percent of theory: Balling's figure for maltose.
@@ -43,10 +44,26 @@ pub struct Added {
     pub expected: f64,
     /// The most, kg/m3.
     pub most: f64,
+    /// Alcohol by volume that it adds.
+    pub abv: f64,
+}
+
+/// What is wrong with a dose is wrong with the mass that a row tells.
+fn in_mass(error: Error, row: &Request, packaged: f64) -> Error {
+    match error {
+        Error::OutOfRange { parameter, value, low, high } if parameter.key == Key::Dose => Error::OutOfRange {
+            parameter: named(row, Key::Mass),
+            value: value * packaged,
+            low: low * packaged,
+            high: high * packaged,
+        },
+        other => other.renamed(|key| row.name_of(key)),
+    }
 }
 
 /// What the additions make in so much drink, by a basis.
 pub(super) fn added(
+    request: &Request,
     lists: &Lists<'_>,
     packaged: f64,
     context: &Context,
@@ -54,14 +71,20 @@ pub(super) fn added(
     steps: &mut impl Steps,
 ) -> Result<Added, Error> {
     let mut all = Added::default();
+    let wild = request.microbes() != Microbes::BrewingYeast;
     for row in lists.of(&ADDITIONS) {
         let what: Addition = row.addition()?;
         let dose = Concentration::from_si(row.or(Key::Mass, 0.0)? / packaged);
-        let answer =
-            addition::added_co2(&what, dose, context, steps).map_err(|error| error.renamed(|key| row.name_of(key)))?;
-        let AddedCo2 { expected, worst, .. } = answer.value;
+        let answer = addition::added_co2(&what, dose, context, steps).map_err(|error| in_mass(error, row, packaged))?;
+        let AddedCo2 { expected, worst, abv } = answer.value;
         all.expected += expected.si();
-        all.most += worst.si();
+        // Wild microbes ferment dextrins and lactose too.
+        all.most += if wild && matches!(what, Addition::Sweetener(_)) {
+            worst.si().max(extract_co2(fermentable::extract_yield(), context.basis.most_yield(), 1.0, dose.si()))
+        } else {
+            worst.si()
+        };
+        all.abv += abv.si();
         notes.join(&answer.notes);
         note_syrup(row.number(Key::SugarGravity).map(SpecificGravity::from_si), notes);
     }
@@ -100,13 +123,21 @@ fn worst_residual(before: &Before, context: &Context, steps: &mut impl Steps) ->
     Ok(by(ResidualModel::Table)?.max(by(ResidualModel::Equilibrium)?))
 }
 
+/// The sugar that goes in.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Primer<'a> {
+    pub sugar: &'a Fermentable,
+    pub dose: &'a PrimingDose,
+    /// What the scale cannot tell from it, at most.
+    pub heaviest: Option<Mass>,
+}
+
 /// What a dose puts into the bottle, per litre as filled.
 pub(super) fn contents(
     request: &Request,
     batch: &Batch,
     lists: &Lists<'_>,
-    sugar: &Fermentable,
-    dose: &PrimingDose,
+    Primer { sugar, dose, heaviest }: Primer<'_>,
     notes: &mut Notes,
     steps: &mut impl Steps,
 ) -> Result<Found, Error> {
@@ -118,7 +149,7 @@ pub(super) fn contents(
         Before::Fermented(fermenter) => open::residual_co2(fermenter, &context, steps)?.value.si(),
     };
     let larger = worst_residual(&before, &context, steps)?;
-    let added = added(lists, batch.packaged.si(), &context, notes, steps)?;
+    let added = added(request, lists, batch.packaged.si(), &context, notes, steps)?;
     let (d, left) = (dose.dose.si(), context.beverage.fermentable()?);
     let mut made = |y: f64, percent: f64, factor: f64, matter: f64| {
         let co2 = extract_co2(y, percent, factor, matter);
@@ -135,7 +166,11 @@ pub(super) fn contents(
     // Microbes that split dextrins may ferment all the extract that is left.
     let wild = request.microbes() != Microbes::BrewingYeast;
     let most_left = if wild { left.max(context.beverage.extract()) } else { left };
-    let (most_sugar, most_extract) = (made(most, at_most, 1.0, d), made(extract, at_most, 1.0, most_left));
+    let heaviest = heaviest.map_or(d, |mass| d.max(mass.si() / batch.packaged.si()));
+    let (most_sugar, most_extract) = (made(most, at_most, 1.0, heaviest), made(extract, at_most, 1.0, most_left));
+    if wild {
+        notes.cautions.add(Caution::of(&WILD_DANGER, most_extract));
+    }
     // The least that the sugar may give: Balling's share, or a poor sample of it, and never more than is expected.
     let share = LEAST_YIELD.min(y);
     let poorest = sugar.yield_range.0.min(likely) * y.min(100.0) / 100.0;
@@ -158,10 +193,10 @@ pub(super) fn contents(
     let others = most_extract + added.most;
     let worst = worst_co2(larger, most_sugar, others);
     let (_, limit) = Key::Carbonation.limits().unwrap_or_default();
-    // What wild microbes could make beyond every bottle is told where the bottle is kept.
-    let worst = if wild { worst.min(limit) } else { worst };
     if worst > limit {
-        let parameter = named(request, if most_extract > most_sugar { Key::Fermentable } else { Key::Carbonation });
+        let of_sugar = if request.get(Key::Mass).is_some() { Key::Mass } else { Key::Carbonation };
+        let of_extract = if wild { Key::Extract } else { Key::Fermentable };
+        let parameter = named(request, if most_extract > most_sugar { of_extract } else { of_sugar });
         return Err(Error::PressureTooHigh { parameter, limit: sealed::MOST });
     }
     steps.record(&WORST_CO2, &[larger, most_sugar, others], worst);
@@ -180,7 +215,7 @@ pub(super) fn contents(
 /// The batch with what else was added, by the basis of the dose.
 pub(super) fn primed_batch(request: &Request, lists: &Lists<'_>) -> Result<Batch, Error> {
     let (mut batch, context) = (batch(request)?, request.context(BasisName::Handbook)?);
-    let found = added(lists, batch.packaged.si(), &context, &mut Notes::default(), &mut NoSteps)?;
+    let found = added(request, lists, batch.packaged.si(), &context, &mut Notes::default(), &mut NoSteps)?;
     batch.added = Carbonation::from_si(found.expected);
     Ok(batch)
 }

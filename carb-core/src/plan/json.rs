@@ -171,7 +171,10 @@ pub fn read(text: &str) -> Result<Request, Error> {
 fn near_list(text: &str) -> Option<Error> {
     let near = |list: &&&List| edit_distance(text, list.name) <= 2;
     let list = LISTS.iter().find(near)?;
-    Some(Error::WrongList { list: list.name, advice: "is there no name like it? The list is spelt so" })
+    Some(Error::WrongList {
+        list: list.name,
+        advice: "this is the name of a list, and what was given is spelt almost so: give it under this name",
+    })
 }
 
 /// The rows of a list.

@@ -103,11 +103,12 @@ fn row_node(row: &BottleRow, request: &Request) -> Node {
     }
     let mut storage = object();
     for (place, pressure) in &row.pressures {
-        if let Some(pressure) = pressure {
-            let mut inner = object();
-            put_package(&mut inner, pressure);
-            storage.put(place, inner);
+        let mut inner = object();
+        match pressure {
+            Ok(pressure) => put_package(&mut inner, pressure),
+            Err(error) => inner.put("error", error_node(error)),
         }
+        storage.put(place, inner);
     }
     node.put("storage", storage);
     node.put("glass", part_node(&row.glass, request, put_verdict));

@@ -74,6 +74,20 @@ impl<T> Part<T> {
     }
 }
 
+/// Where bottles are kept.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Place {
+    /// Its name in answers.
+    pub name: &'static str,
+    /// Which field says how warm it is there.
+    pub key: Key,
+    /// How warm it is.
+    pub temperature: Temperature,
+}
+
+/// The place where filled bottles are heated.
+const PASTEURISING: &str = "pasteurising";
+
 /// A packaging day.
 #[derive(Clone, Debug)]
 #[must_use]
@@ -120,7 +134,12 @@ pub fn plan(request: &Request, lists: &Lists<'_>) -> Result<Plan, Error> {
     let regulator = Part::of(whole, |steps| {
         let serving = whole.or(Key::Serving, SERVING).map(Temperature::from_si)?;
         let context = whole.context(BasisName::Handbook)?;
-        kegging::pressure::keg_pressure(carbonation(whole)?, serving, &context, steps)
+        // Where the sugar was weighed, what it makes is what is wanted.
+        let target = match bottling.primed.value() {
+            Some(drink) if bottling.was_weighed() => drink.carbonation,
+            _ => carbonation(whole)?,
+        };
+        kegging::pressure::keg_pressure(target, serving, &context, steps)
     });
     Ok(Plan { request: *request, sure: None, bottling, serving, regulator })
 }

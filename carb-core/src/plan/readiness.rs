@@ -4,15 +4,12 @@ use super::contents::{Found, keeping, physical};
 use crate::basis::lists::READINGS;
 use crate::basis::{Answer, BasisName, Lists, Microbes, Request};
 use crate::bottling::attenuation::{self, Reading, gravity_co2};
-use crate::bottling::glass::Glass;
 use crate::bottling::package::{Contents, PackagePressure, pressure_of_contents};
-use crate::bottling::priming::extract_co2;
 use crate::error::Error;
 use crate::evidence::caution::{
-    ABOVE_EXPECTED, BELOW_EXPECTED, Caution, FEW_READINGS, STILL_FALLING, UNFINISHED_DANGER, WILD_DANGER, above, below,
+    ABOVE_EXPECTED, BELOW_EXPECTED, Caution, FEW_READINGS, STILL_FALLING, UNFINISHED_DANGER, UNSTEADY, above, below,
 };
 use crate::evidence::{NoSteps, Notes, Working};
-use crate::property::fermentable;
 use crate::property::gravity::Scale;
 use crate::property::liquid;
 use crate::quantity::unit::{DAY, GRAMS_PER_LITRE, PERCENT};
@@ -82,6 +79,19 @@ impl Gravities {
         Ok(Self { original, current, end })
     }
 
+    /// Gravities tell what is still fermentable: it cannot be given beside them.
+    ///
+    /// # Errors
+    /// Where it is.
+    pub fn alone(&self, request: &Request) -> Result<(), Error> {
+        if let (Some(_), Some(_), Some(second)) = (self.current, self.end, request.name_of(Key::Fermentable)) {
+            let ends = [Key::FinalGravity, Key::FinalPlato, Key::ExpectedAttenuation];
+            let first = ends.into_iter().find_map(|key| request.name_of(key)).unwrap_or(second);
+            return Err(Error::Excluded { first, second });
+        }
+        Ok(())
+    }
+
     /// The request with the composition and the fermentable extract that follow from the gravities, where it does not
     /// give them itself.
     ///
@@ -100,7 +110,7 @@ impl Gravities {
                 whole = whole.with_number(name, found.extract.g_per_l());
             }
         }
-        if let (Some(_), Some(_), None) = (self.current, self.end, request.get(Key::Fermentable)) {
+        if let (Some(_), Some(_)) = (self.current, self.end) {
             let left = self.left(request.scale())?.map_or(0.0, |left| left.fermentable.g_per_l());
             whole = whole.with_number(Name { key: Key::Fermentable, unit: Some(&GRAMS_PER_LITRE) }, left);
         }
@@ -144,8 +154,30 @@ pub struct Readiness {
     pub fall: Option<f64>,
 }
 
-/// What the last readings say: over the shortest stretch of three days and more at the end, or over all of them.
-fn last_stretch(lists: &Lists<'_>, scale: Scale) -> Option<(f64, f64)> {
+/// What the readings say: the time that they span, and how far the gravity moved in the last days of them.
+struct Stretch {
+    span: f64,
+    /// Fall over the shortest stretch at the end that is long enough to tell, or over all of them.
+    fall: f64,
+    /// Difference of the highest and the lowest there.
+    moved: f64,
+    /// The same over a week.
+    moved_in_a_week: f64,
+}
+
+/// A gravity that moved by less than this over three days, or by a point over a week, stands still.
+const STEADY: f64 = 0.0005;
+const WEEK: f64 = DAY.to_si(7.0);
+
+impl Stretch {
+    fn stands(&self) -> bool {
+        let three_days = !below(self.span, STANDS) && !above(self.moved, STEADY);
+        let week = !below(self.span, WEEK) && !above(self.moved_in_a_week, POINT);
+        three_days || week
+    }
+}
+
+fn last_stretch(lists: &Lists<'_>, scale: Scale) -> Option<Stretch> {
     let readings: Vec<(f64, f64)> = lists
         .of(&READINGS)
         .iter()
@@ -155,11 +187,19 @@ fn last_stretch(lists: &Lists<'_>, scale: Scale) -> Option<(f64, f64)> {
         })
         .collect();
     let (end, last) = *readings.last()?;
-    let whole = readings.iter().map(|(time, _)| end - time).fold(0.0, f64::max);
-    let long_enough = readings.iter().rev().find(|(time, _)| !below(end - time, STANDS));
-    let start = long_enough.or(readings.first())?.0;
-    let highest = readings.iter().filter(|(time, _)| *time >= start).map(|(_, sg)| *sg).fold(last, f64::max);
-    Some((whole, highest - last))
+    let span = readings.iter().map(|(time, _)| end - time).fold(0.0, f64::max);
+    // The readings from the latest that lies so far back, or all of them.
+    let since = |long: f64| {
+        let start = readings.iter().rev().find(|(time, _)| !below(end - time, long)).or(readings.first());
+        let start = start.map_or(end, |(time, _)| *time);
+        let mut range = (last, last);
+        for (_, sg) in readings.iter().filter(|(time, _)| *time >= start) {
+            range = (range.0.min(*sg), range.1.max(*sg));
+        }
+        range
+    };
+    let ((low, high), week) = (since(STANDS), since(WEEK));
+    Some(Stretch { span, fall: high - last, moved: high - low, moved_in_a_week: week.1 - week.0 })
 }
 
 /// Whether the drink is finished; `None` where nothing is said of its gravity.
@@ -167,7 +207,7 @@ pub(super) fn readiness(
     request: &Request,
     lists: &Lists<'_>,
     found: Option<&Found>,
-    glass: &Glass,
+    usual: f64,
     steps: &mut Working,
 ) -> Result<Option<Answer<Readiness>>, Error> {
     let gravities = Gravities::of(request, lists)?;
@@ -188,13 +228,15 @@ pub(super) fn readiness(
     };
     let stretch = last_stretch(lists, scale);
     let mut add = |kind, value, limit| notes.cautions.add(Caution { kind, value, limit });
-    let falling = stretch.is_some_and(|(_, fall)| above(fall, POINT));
-    let stood = stretch.is_some_and(|(span, _)| !below(span, STANDS));
+    let falling = stretch.as_ref().is_some_and(|stretch| above(stretch.fall, POINT));
+    let stood = stretch.as_ref().is_some_and(Stretch::stands);
+    let span = stretch.as_ref().map_or(0.0, |stretch| stretch.span);
     if falling {
-        add(&STILL_FALLING, stretch.map_or(0.0, |(_, fall)| fall), POINT);
-    }
-    if !stood {
-        add(&FEW_READINGS, stretch.map_or(0.0, |(span, _)| span), STANDS);
+        add(&STILL_FALLING, stretch.as_ref().map_or(0.0, |stretch| stretch.fall), POINT);
+    } else if !stood && below(span, STANDS) {
+        add(&FEW_READINGS, span, STANDS);
+    } else if !stood {
+        add(&UNSTEADY, stretch.as_ref().map_or(0.0, |stretch| stretch.moved_in_a_week), STEADY);
     }
     let mut unfinished = falling;
     let mut dry = false;
@@ -208,15 +250,11 @@ pub(super) fn readiness(
         }
     }
     let wild = request.microbes() != Microbes::BrewingYeast;
-    if wild {
-        let all = extract_co2(fermentable::extract_yield(), 100.0, 1.0, context.beverage.extract());
-        add(&WILD_DANGER, all, all);
-    }
-    if let Some(found) = found.filter(|found| found.still_to_come > 0.0 || wild) {
-        let limit = glass.usual_carbonation();
-        if above(found.unprimed, limit) {
-            add(&UNFINISHED_DANGER, found.unprimed, limit);
-        }
+    if let Some(found) = found
+        && (found.still_to_come > 0.0 || wild)
+        && above(found.unprimed, usual)
+    {
+        add(&UNFINISHED_DANGER, found.unprimed, usual);
     }
     let verdict = if unfinished {
         "not_finished"
@@ -231,8 +269,8 @@ pub(super) fn readiness(
         end: end.map(SpecificGravity::from_si),
         left: end.map(|_| coming.map_or(Concentration::from_si(0.0), |coming| coming.fermentable)),
         to_come: end.map(|_| coming.map_or(Carbonation::from_si(0.0), |coming| coming.theory)),
-        span: stretch.map(|(span, _)| Time::from_si(span)),
-        fall: stretch.map(|(_, fall)| fall),
+        span: stretch.as_ref().map(|stretch| Time::from_si(stretch.span)),
+        fall: stretch.as_ref().map(|stretch| stretch.fall),
     };
     Ok(Some(Answer { value, context, notes }))
 }
@@ -270,7 +308,7 @@ pub(super) fn point(
     let co2 = coming.theory.si();
     let keeping = keeping(request, room)?;
     let pressure = |contents: Contents| {
-        pressure_of_contents(contents, &keeping, &Glass::default(), &context, &mut NoSteps).map(|answer| answer.value)
+        pressure_of_contents(contents, &keeping, None, &context, &mut NoSteps).map(|answer| answer.value)
     };
     let before: PackagePressure = pressure(found.package)?;
     let after = pressure(Contents { expected: found.package.expected + co2, worst: found.package.worst + co2 })?;

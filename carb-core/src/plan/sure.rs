@@ -2,10 +2,9 @@
 
 use super::bottling::{Bottling, HOT_DAY, INPUTS};
 use super::completed::completed;
-use super::contents::{contents, keeping, physical, primed_batch};
+use super::contents::{Primer, contents, keeping, physical, primed_batch};
 use super::{Plan, SERVING, bottle, inputs, plan};
 use crate::basis::{BasisName, Input, Lists, Request};
-use crate::bottling::glass::Glass;
 use crate::bottling::package::pressure_of_contents;
 use crate::bottling::priming::{self, PrimingDose};
 use crate::error::Error;
@@ -146,14 +145,22 @@ fn regulator(
 fn bottles(request: &Request, lists: &Lists<'_>, mass: f64) -> Result<Vec<f64>, Error> {
     let batch = crate::table::inputs::batch(request)?;
     let packaged = batch.packaged.si();
-    let mass = crate::quantity::Mass::from_si(mass);
+    // Where the sugar was weighed, how sure that is counts.
+    let mass = crate::quantity::Mass::from_si(request.number(Key::Mass).unwrap_or(mass));
     let dose = PrimingDose { mass, dose: Concentration::from_si(mass.si() / packaged) };
     let context = physical(request)?;
     let sugar = request.priming_sugar()?;
-    let found = contents(request, &batch, lists, &sugar, &dose, &mut Notes::default(), &mut NoSteps)?;
+    let found = contents(
+        request,
+        &batch,
+        lists,
+        Primer { sugar: &sugar, dose: &dose, heaviest: None },
+        &mut Notes::default(),
+        &mut NoSteps,
+    )?;
     let at = |key, usual| {
         let keeping = keeping(request, Temperature::from_si(request.or(key, usual)?))?;
-        pressure_of_contents(found.package, &keeping, &Glass::default(), &context, &mut NoSteps)
+        pressure_of_contents(found.package, &keeping, None, &context, &mut NoSteps)
     };
     let room = at(Key::Room, USUAL_ROOM)?.value.dissolved.si();
     Ok(vec![room, at(Key::HotDay, HOT_DAY)?.value.expected.gauge.si()])

@@ -421,7 +421,7 @@ impl Bottling {
                     _ => " NO",
                 };
                 let mut places = String::new();
-                for (_, pressure) in row.pressures.iter().filter(|(place, _)| *place != "pasteurising") {
+                for (_, pressure) in row.pressures.iter().take(3) {
                     let worst = pressure.map(|pressure| shown(unit, pressure.worst.gauge.si()));
                     places += &format!("{:>8}", worst.unwrap_or(String::from("-")));
                 }

@@ -66,8 +66,6 @@ pub struct Class {
     pub usual: (f64, f64),
     /// How well that is known: without exception by the trade's practice.
     pub standing: Standing,
-    /// Gauge pressure for which the class is rated, bar, where that is published.
-    pub rating: Option<f64>,
     /// What is published of it, if anything.
     pub published: &'static str,
     /// Where.
@@ -81,20 +79,7 @@ impl Class {
     }
 
     const fn usual(name: &'static str, title: &'static str, low: f64, high: f64) -> Self {
-        Self {
-            name,
-            title,
-            usual: (low, high),
-            standing: Standing::CommonPractice,
-            rating: None,
-            published: "",
-            source: None,
-        }
-    }
-
-    const fn rated(mut self, bar: f64) -> Self {
-        self.rating = Some(bar);
-        self
+        Self { name, title, usual: (low, high), standing: Standing::CommonPractice, published: "", source: None }
     }
 
     const fn with(mut self, published: &'static str, source: &'static Source) -> Self {
@@ -122,8 +107,7 @@ pub static CLASSES: &[&Class] = &[
     &Class::usual("soft_drink_multi_trip", "soft-drink glass for many trips, 750 mL or 1 L", 4.0, 4.5)
         .with("at most 4.5 volumes, 9 g/L, at 20 °C", &BS_6119),
     &Class::usual("soft_drink_glass", "other soft-drink glass, at most 1150 mL", 4.0, 4.5)
-        .with("at most 4.7 bar of carbonation pressure; 5.3 bar only refillable ones to 180 mL", &BRITISH_GLASS)
-        .rated(4.7),
+        .with("at most 4.7 bar of carbonation pressure, at a temperature that is not told; 5.3 bar only refillable ones to 180 mL", &BRITISH_GLASS),
     &Class::usual("pet_soft_drink", "PET bottle for carbonated soft drinks", 4.0, 4.5)
         .with("burst near 12 bar when new; creeps when warm", &CAMPDEN),
     &Class::usual("growler", "glass growler or screw-cap jug: not for conditioning", 0.0, 0.0)

@@ -2,7 +2,7 @@
 
 use super::inputs::{
     ABV, AGE, BEVERAGE, CELLS, CLOSED, DOSE_BASIS, DOSE_OUTSIDE, DRINK, FERMENTED, FILTERED, OUTSIDE, PACKAGE_BASIS,
-    SUGAR, USUAL_ROOM, batch, carbonation, join, keeping, yeast_state,
+    SUGAR, USUAL_ROOM, batch, carbonation, headspace, join, keeping, yeast_state,
 };
 use super::tables::{Cell, Table, number, text, yes};
 use crate::basis::function::{optional, required};
@@ -59,7 +59,7 @@ pub static FILL_LIST: Table = Table {
         let (percent, usual) = (request.or(Key::Spare, 5.0)?, request.or(Key::Headspace, USUAL_HEADSPACE)?);
         let found = fill(volume, &kinds, request.fill_order())?;
         for ((row, kind), &filled) in rows.iter().zip(&kinds).zip(&found.filled) {
-            let headspace = row.number(Key::Capacity).map_or(usual, |whole| 100.0 * (whole / kind.content - 1.0));
+            let headspace = headspace(row, usual);
             tell(&[
                 Cell::Text(row.bottle_class().map_or("", |class| class.name)),
                 Cell::Number(kind.content),

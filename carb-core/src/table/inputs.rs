@@ -121,7 +121,7 @@ pub(super) const DOSE_BASIS: [Input; 11] = [
     YIELD,
     COUNT_HEADSPACE,
     optional(Key::Headspace, "4 % of the liquid; counts by the physical basis only"),
-    optional(Key::Filling, "the warmest; counts by the physical basis only"),
+    optional(Key::Filling, "crash, or else warmest; counts by the physical basis only"),
     optional(Key::Room, "20 °C; counts by the physical basis only"),
     SOLUBILITY,
     RESIDUAL,
@@ -168,13 +168,14 @@ pub fn before(request: &Request) -> Result<Before, Error> {
     request.fermenter(warmest(request)?).map(Before::Fermented)
 }
 
-/// The temperature at which bottles are closed: by default the warmest, and where that is not told 20 °C.
+/// The temperature at which bottles are closed: by default that to which the drink was chilled, else its warmest, and where
+/// neither is told 20 °C.
 ///
 /// # Errors
 /// Where it lies outside its limits.
 pub fn filling(request: &Request) -> Result<Temperature, Error> {
-    let warmest = request.or(Key::Warmest, USUAL_FILLING)?;
-    request.or(Key::Filling, warmest).map(Temperature::from_si)
+    let usual = request.or(Key::Crash, request.or(Key::Warmest, USUAL_FILLING)?)?;
+    request.or(Key::Filling, usual).map(Temperature::from_si)
 }
 
 /// The drink that reaches packages.
@@ -288,15 +289,19 @@ pub(crate) fn gravity_reading(request: &Request, sg: Key, plato: Key) -> Result<
 
 pub(super) fn each<'a, const N: usize>(request: &Request, x: [f64; N], s: Slices<'a>) -> Each<'a, N> {
     let sea_level = request.number(Key::SeaLevel).unwrap_or(STANDARD_ATMOSPHERE);
-    let filling_is_warmest = request.number(Key::Filling).is_none();
-    Each {
-        x,
-        filling_is_warmest,
-        sea_level,
-        series: s.series,
-        which: s.which,
-        unit: s.unit,
-        out: s.out,
-        status: s.status,
+    let told = |key: Key| request.get(key).is_some();
+    let filling_is = match (told(Key::Filling), told(Key::Crash)) {
+        (true, _) => Key::Filling,
+        (false, true) => Key::Crash,
+        (false, false) => Key::Warmest,
+    };
+    Each { x, filling_is, sea_level, series: s.series, which: s.which, unit: s.unit, out: s.out, status: s.status }
+}
+
+/// Headspace of a row of bottles, percent of the drink.
+pub(crate) fn headspace(row: &Request, usual: f64) -> f64 {
+    match (row.number(Key::Capacity), row.number(Key::Bottle)) {
+        (Some(capacity), Some(content)) => 100.0 * (capacity / content - 1.0),
+        _ => usual,
     }
 }

@@ -42,6 +42,7 @@ __all__ = [
     "Co2Saturation",
     "Co2SaturationLiquid",
     "Co2SaturationVapour",
+    "CoarseScaleWarning",
     "ColdConditioningWarning",
     "Conditioning",
     "ConditioningExpected",
@@ -108,6 +109,7 @@ __all__ = [
     "SweetenerLeftWarning",
     "SweetenerPacketWarning",
     "UnfinishedDangerWarning",
+    "UnsteadyGravityWarning",
     "ViscosityTemperatureWarning",
     "WildDangerWarning",
     "WineTemperatureWarning",
@@ -442,6 +444,18 @@ class FermenterVacuumWarning(CarbWarning):
     """Elements with the caution ``fermenter_vacuum``."""
 
     code = "fermenter_vacuum"
+
+
+class UnsteadyGravityWarning(CarbWarning):
+    """Elements with the caution ``unsteady_gravity``."""
+
+    code = "unsteady_gravity"
+
+
+class CoarseScaleWarning(CarbWarning):
+    """Elements with the caution ``coarse_scale``."""
+
+    code = "coarse_scale"
 
 
 class DissolvedCo2(Result[T]):
@@ -791,14 +805,14 @@ def priming_sugar(
     *,
     co2_g_per_l: Number | None = None,
     volumes: Number | None = None,
-    warmest_c: Number | None = None,
-    warmest_f: Number | None = None,
-    warmest_k: Number | None = None,
     packaged_l: Number | None = None,
     packaged_ml: Number | None = None,
     packaged_us_gal: Number | None = None,
     packaged_imp_gal: Number | None = None,
     packaged_us_fl_oz: Number | None = None,
+    warmest_c: Number | None = None,
+    warmest_f: Number | None = None,
+    warmest_k: Number | None = None,
     residual_co2_g_per_l: Number | None = None,
     residual_volumes: Number | None = None,
     fermenter_gauge_kpa: Number | None = None,
@@ -860,12 +874,12 @@ def priming_sugar(
     ----------
     co2_g_per_l, volumes : float or array, optional
         CO2 per litre of drink. From 0 to 30 in ``co2_g_per_l``. Required.
-    warmest_c, warmest_f, warmest_k : float or array, optional
-        Highest temperature of the drink since active fermentation. From 0 to 45 in ``warmest_c``. Default:
-        needed, unless the residual CO2 was measured.
     packaged_l, packaged_ml, packaged_us_gal, packaged_imp_gal, packaged_us_fl_oz : float or array, optional
         Drink that reaches packages (not the batch size: trub and losses stay behind). From 0.001 to 1e+06 in
         ``packaged_l``. Required.
+    warmest_c, warmest_f, warmest_k : float or array, optional
+        Highest temperature of the drink since active fermentation. From 0 to 45 in ``warmest_c``. Default:
+        needed, unless the residual CO2 was measured.
     residual_co2_g_per_l, residual_volumes : float or array, optional
         CO2 in the drink before it is packaged, measured: it overrides what the warmest temperature says. From
         0 to 30 in ``residual_co2_g_per_l``. Default: it follows from the warmest temperature.
@@ -945,8 +959,8 @@ def priming_sugar(
         Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
         Default: 4 % of the liquid; counts by the physical basis only.
     filling_c, filling_f, filling_k : float or array, optional
-        Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: the
-        warmest; counts by the physical basis only.
+        Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: crash,
+        or else warmest; counts by the physical basis only.
     room_c, room_f, room_k : float or array, optional
         Temperature at which bottles are conditioned. From -5 to 60 in ``room_c``. Default: 20 °C; counts by
         the physical basis only.
@@ -1016,14 +1030,14 @@ def primed_carbonation(
     mass_kg: Number | None = None,
     mass_oz: Number | None = None,
     mass_lb: Number | None = None,
-    warmest_c: Number | None = None,
-    warmest_f: Number | None = None,
-    warmest_k: Number | None = None,
     packaged_l: Number | None = None,
     packaged_ml: Number | None = None,
     packaged_us_gal: Number | None = None,
     packaged_imp_gal: Number | None = None,
     packaged_us_fl_oz: Number | None = None,
+    warmest_c: Number | None = None,
+    warmest_f: Number | None = None,
+    warmest_k: Number | None = None,
     residual_co2_g_per_l: Number | None = None,
     residual_volumes: Number | None = None,
     fermenter_gauge_kpa: Number | None = None,
@@ -1085,12 +1099,12 @@ def primed_carbonation(
     ----------
     mass_g, mass_kg, mass_oz, mass_lb : float or array, optional
         Mass of sugar, or of what is added, as sold. From 0 to 1e+09 in ``mass_g``. Required.
-    warmest_c, warmest_f, warmest_k : float or array, optional
-        Highest temperature of the drink since active fermentation. From 0 to 45 in ``warmest_c``. Default:
-        needed, unless the residual CO2 was measured.
     packaged_l, packaged_ml, packaged_us_gal, packaged_imp_gal, packaged_us_fl_oz : float or array, optional
         Drink that reaches packages (not the batch size: trub and losses stay behind). From 0.001 to 1e+06 in
         ``packaged_l``. Required.
+    warmest_c, warmest_f, warmest_k : float or array, optional
+        Highest temperature of the drink since active fermentation. From 0 to 45 in ``warmest_c``. Default:
+        needed, unless the residual CO2 was measured.
     residual_co2_g_per_l, residual_volumes : float or array, optional
         CO2 in the drink before it is packaged, measured: it overrides what the warmest temperature says. From
         0 to 30 in ``residual_co2_g_per_l``. Default: it follows from the warmest temperature.
@@ -1170,8 +1184,8 @@ def primed_carbonation(
         Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
         Default: 4 % of the liquid; counts by the physical basis only.
     filling_c, filling_f, filling_k : float or array, optional
-        Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: the
-        warmest; counts by the physical basis only.
+        Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: crash,
+        or else warmest; counts by the physical basis only.
     room_c, room_f, room_k : float or array, optional
         Temperature at which bottles are conditioned. From -5 to 60 in ``room_c``. Default: 20 °C; counts by
         the physical basis only.
@@ -1233,9 +1247,6 @@ def priming_wort(
     *,
     co2_g_per_l: Number | None = None,
     volumes: Number | None = None,
-    warmest_c: Number | None = None,
-    warmest_f: Number | None = None,
-    warmest_k: Number | None = None,
     packaged_l: Number | None = None,
     packaged_ml: Number | None = None,
     packaged_us_gal: Number | None = None,
@@ -1248,6 +1259,10 @@ def priming_wort(
     limit_attenuation_percent: Number | None = None,
     wort_co2_g_per_l: Number | None = None,
     wort_volumes: Number | None = None,
+    extract_scale: Literal["asbc", "lincoln", "quick"] | None = None,
+    warmest_c: Number | None = None,
+    warmest_f: Number | None = None,
+    warmest_k: Number | None = None,
     residual_co2_g_per_l: Number | None = None,
     residual_volumes: Number | None = None,
     fermenter_gauge_kpa: Number | None = None,
@@ -1274,7 +1289,6 @@ def priming_wort(
     extract_g_per_l: Number | None = None,
     fermentable_g_per_l: Number | None = None,
     yeast: Literal["live", "none"] | None = None,
-    extract_scale: Literal["asbc", "lincoln", "quick"] | None = None,
     basis: Literal["handbook", "physical"] | None = None,
     model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
     residual_model: Literal["table", "equilibrium"] | None = None,
@@ -1299,9 +1313,6 @@ def priming_wort(
     ----------
     co2_g_per_l, volumes : float or array, optional
         CO2 per litre of drink. From 0 to 30 in ``co2_g_per_l``. Required.
-    warmest_c, warmest_f, warmest_k : float or array, optional
-        Highest temperature of the drink since active fermentation. From 0 to 45 in ``warmest_c``. Default:
-        needed, unless the residual CO2 was measured.
     packaged_l, packaged_ml, packaged_us_gal, packaged_imp_gal, packaged_us_fl_oz : float or array, optional
         Drink that reaches packages (not the batch size: trub and losses stay behind). From 0.001 to 1e+06 in
         ``packaged_l``. Required.
@@ -1323,6 +1334,11 @@ def priming_wort(
     wort_co2_g_per_l, wort_volumes : float or array, optional
         CO2 that the priming wort holds: none in fresh wort, about saturation in fermenting beer. From 0 to 30
         in ``wort_co2_g_per_l``. Default: none in fresh wort, what the drink keeps in fermenting one.
+    extract_scale : {"asbc", "lincoln", "quick"}, optional
+        Which relation turns specific gravity into extract. Default: asbc.
+    warmest_c, warmest_f, warmest_k : float or array, optional
+        Highest temperature of the drink since active fermentation. From 0 to 45 in ``warmest_c``. Default:
+        needed, unless the residual CO2 was measured.
     residual_co2_g_per_l, residual_volumes : float or array, optional
         CO2 in the drink before it is packaged, measured: it overrides what the warmest temperature says. From
         0 to 30 in ``residual_co2_g_per_l``. Default: it follows from the warmest temperature.
@@ -1361,8 +1377,6 @@ def priming_wort(
         yeast.
     yeast : {"live", "none"}, optional
         Whether living yeast goes into the package. Default: live.
-    extract_scale : {"asbc", "lincoln", "quick"}, optional
-        Which relation turns specific gravity into extract. Default: asbc.
     basis : {"handbook", "physical"}, optional
         The set of assumptions to start from. Default: handbook.
     model : {"chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water",
@@ -1380,8 +1394,8 @@ def priming_wort(
         Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
         Default: 4 % of the liquid; counts by the physical basis only.
     filling_c, filling_f, filling_k : float or array, optional
-        Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: the
-        warmest; counts by the physical basis only.
+        Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: crash,
+        or else warmest; counts by the physical basis only.
     room_c, room_f, room_k : float or array, optional
         Temperature at which bottles are conditioned. From -5 to 60 in ``room_c``. Default: 20 °C; counts by
         the physical basis only.
@@ -2935,7 +2949,7 @@ def fill_list(
     ...     packaged_l=19.2,
     ...     bottles=[{"bottle_ml": 500, "count": 24}, {"bottle_ml": 330, "count": 40}],
     ... ).column("count")
-    (24.0, 40.0)
+    (24, 40)
     """
     raise NotImplementedError  # The decorator answers.
 
@@ -2945,13 +2959,13 @@ def bottle_doses(
     *,
     co2_g_per_l: float | None = None,
     volumes: float | None = None,
-    warmest_c: float | None = None,
-    warmest_f: float | None = None,
-    warmest_k: float | None = None,
     tablet_g: float | None = None,
     tablet_kg: float | None = None,
     tablet_oz: float | None = None,
     tablet_lb: float | None = None,
+    warmest_c: float | None = None,
+    warmest_f: float | None = None,
+    warmest_k: float | None = None,
     residual_co2_g_per_l: float | None = None,
     residual_volumes: float | None = None,
     fermenter_gauge_kpa: float | None = None,
@@ -3008,11 +3022,11 @@ def bottle_doses(
     ----------
     co2_g_per_l, volumes : float, optional
         CO2 per litre of drink. From 0 to 30 in ``co2_g_per_l``. Required.
+    tablet_g, tablet_kg, tablet_oz, tablet_lb : float, optional
+        Mass of one carbonation tablet. From 0.01 to 100 in ``tablet_g``. Default: no tablets.
     warmest_c, warmest_f, warmest_k : float, optional
         Highest temperature of the drink since active fermentation. From 0 to 45 in ``warmest_c``. Default:
         needed, unless the residual CO2 was measured.
-    tablet_g, tablet_kg, tablet_oz, tablet_lb : float, optional
-        Mass of one carbonation tablet. From 0.01 to 100 in ``tablet_g``. Default: no tablets.
     residual_co2_g_per_l, residual_volumes : float, optional
         CO2 in the drink before it is packaged, measured: it overrides what the warmest temperature says. From
         0 to 30 in ``residual_co2_g_per_l``. Default: it follows from the warmest temperature.
@@ -3085,8 +3099,8 @@ def bottle_doses(
         Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
         Default: 4 % of the liquid; counts by the physical basis only.
     filling_c, filling_f, filling_k : float, optional
-        Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: the
-        warmest; counts by the physical basis only.
+        Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: crash,
+        or else warmest; counts by the physical basis only.
     room_c, room_f, room_k : float, optional
         Temperature at which bottles are conditioned. From -5 to 60 in ``room_c``. Default: 20 °C; counts by
         the physical basis only.
@@ -3141,7 +3155,7 @@ def bottle_doses(
     ...     tablet_g=3,
     ...     bottles=[{"bottle_ml": 500, "count": 24}, {"bottle_ml": 750, "count": 4}],
     ... ).column("tablet_count")
-    (1.0, 2.0)
+    (1, 2)
     """
     raise NotImplementedError  # The decorator answers.
 
@@ -3186,7 +3200,7 @@ def bottle_pressures(
         CO2 per litre of drink. From 0 to 30 in ``co2_g_per_l``. Required.
     headspace_percent : float, optional
         Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
-        Default: 4 % of the liquid.
+        Default: 4 % of the liquid, and noted.
     filling_c, filling_f, filling_k : float, optional
         Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: 20 °C.
     altitude_m, altitude_ft : float, optional
@@ -3297,7 +3311,7 @@ def bottle_verdicts(
         Temperature that bottles reach on a hot day. From -5 to 60 in ``hot_day_c``. Default: 35 °C.
     headspace_percent : float, optional
         Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
-        Default: 4 % of the liquid.
+        Default: 4 % of the liquid, and noted.
     filling_c, filling_f, filling_k : float, optional
         Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: 20 °C.
     altitude_m, altitude_ft : float, optional
@@ -3411,7 +3425,7 @@ def pressure_parts(
         Temperature of the drink. From -5 to 60 in ``temperature_c``. Required.
     headspace_percent : float, optional
         Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
-        Default: 4 % of the liquid.
+        Default: 4 % of the liquid, and noted.
     filling_c, filling_f, filling_k : float, optional
         Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: 20 °C.
     altitude_m, altitude_ft : float, optional
@@ -3800,7 +3814,7 @@ def cautions(**unknown: Any) -> Table:
     --------
     >>> import carb
     >>> len(carb.cautions())
-    57
+    59
     """
     raise NotImplementedError  # The decorator answers.
 
@@ -4072,8 +4086,8 @@ def bottling(
         Gas over the drink in a closed fermenter, in percent of the drink's volume. From 0 to 1000 in
         ``fermenter_headspace_percent``. Default: needed with a closed cold crash.
     filling_c, filling_f, filling_k : float, optional
-        Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: the
-        warmest.
+        Temperature of the drink when its package is closed. From -5 to 60 in ``filling_c``. Default: that of
+        the cold crash, or else the warmest.
     cellar_c, cellar_f, cellar_k : float, optional
         Temperature of a cool store. From -5 to 60 in ``cellar_c``. Default: 12 °C.
     room_c, room_f, room_k : float, optional
@@ -4281,7 +4295,7 @@ def bottling(
     >>> batch.priming.mass_g
     116.21656867043177
     >>> [row.filled_count for row in batch.bottles]
-    [23, 23]
+    [24, 23]
     """
     raise NotImplementedError  # The decorator answers.
 

@@ -43,6 +43,7 @@ __all__ = [
     "Co2Saturation",
     "Co2SaturationLiquid",
     "Co2SaturationVapour",
+    "CoarseScaleWarning",
     "ColdConditioningWarning",
     "Conditioning",
     "ConditioningExpected",
@@ -109,6 +110,7 @@ __all__ = [
     "SweetenerLeftWarning",
     "SweetenerPacketWarning",
     "UnfinishedDangerWarning",
+    "UnsteadyGravityWarning",
     "ViscosityTemperatureWarning",
     "WildDangerWarning",
     "WineTemperatureWarning",
@@ -205,6 +207,8 @@ class ColdConditioningWarning(CarbWarning): ...
 class HotConditioningWarning(CarbWarning): ...
 class FewCellsWarning(CarbWarning): ...
 class FermenterVacuumWarning(CarbWarning): ...
+class UnsteadyGravityWarning(CarbWarning): ...
+class CoarseScaleWarning(CarbWarning): ...
 
 class DissolvedCo2(Result[T]):
     @property
@@ -357,14 +361,14 @@ class PrimingSugar(Result[T]):
 class _PrimingSugarInputs(TypedDict, Generic[N], total=False):
     co2_g_per_l: N | None
     volumes: N | None
-    warmest_c: N | None
-    warmest_f: N | None
-    warmest_k: N | None
     packaged_l: N | None
     packaged_ml: N | None
     packaged_us_gal: N | None
     packaged_imp_gal: N | None
     packaged_us_fl_oz: N | None
+    warmest_c: N | None
+    warmest_f: N | None
+    warmest_k: N | None
     residual_co2_g_per_l: N | None
     residual_volumes: N | None
     fermenter_gauge_kpa: N | None
@@ -445,14 +449,14 @@ class _PrimedCarbonationInputs(TypedDict, Generic[N], total=False):
     mass_kg: N | None
     mass_oz: N | None
     mass_lb: N | None
-    warmest_c: N | None
-    warmest_f: N | None
-    warmest_k: N | None
     packaged_l: N | None
     packaged_ml: N | None
     packaged_us_gal: N | None
     packaged_imp_gal: N | None
     packaged_us_fl_oz: N | None
+    warmest_c: N | None
+    warmest_f: N | None
+    warmest_k: N | None
     residual_co2_g_per_l: N | None
     residual_volumes: N | None
     fermenter_gauge_kpa: N | None
@@ -530,9 +534,6 @@ class PrimingWort(Result[T]):
 class _PrimingWortInputs(TypedDict, Generic[N], total=False):
     co2_g_per_l: N | None
     volumes: N | None
-    warmest_c: N | None
-    warmest_f: N | None
-    warmest_k: N | None
     packaged_l: N | None
     packaged_ml: N | None
     packaged_us_gal: N | None
@@ -545,6 +546,10 @@ class _PrimingWortInputs(TypedDict, Generic[N], total=False):
     limit_attenuation_percent: N | None
     wort_co2_g_per_l: N | None
     wort_volumes: N | None
+    extract_scale: Literal["asbc", "lincoln", "quick"] | None
+    warmest_c: N | None
+    warmest_f: N | None
+    warmest_k: N | None
     residual_co2_g_per_l: N | None
     residual_volumes: N | None
     fermenter_gauge_kpa: N | None
@@ -571,7 +576,6 @@ class _PrimingWortInputs(TypedDict, Generic[N], total=False):
     extract_g_per_l: N | None
     fermentable_g_per_l: N | None
     yeast: Literal["live", "none"] | None
-    extract_scale: Literal["asbc", "lincoln", "quick"] | None
     basis: Literal["handbook", "physical"] | None
     model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
     residual_model: Literal["table", "equilibrium"] | None
@@ -1257,13 +1261,13 @@ class _FillListInputs(TypedDict, total=False):
 class _BottleDosesInputs(TypedDict, total=False):
     co2_g_per_l: float | None
     volumes: float | None
-    warmest_c: float | None
-    warmest_f: float | None
-    warmest_k: float | None
     tablet_g: float | None
     tablet_kg: float | None
     tablet_oz: float | None
     tablet_lb: float | None
+    warmest_c: float | None
+    warmest_f: float | None
+    warmest_k: float | None
     residual_co2_g_per_l: float | None
     residual_volumes: float | None
     fermenter_gauge_kpa: float | None

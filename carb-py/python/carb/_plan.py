@@ -145,7 +145,7 @@ def plan(request: Mapping[str, Any] | str) -> Plan:
     >>> round(day.bottling.priming.mass_g, 1)
     116.2
     >>> day.bottling.bottles[0].filled_count
-    38
+    39
 
     >>> sure = carb.plan({**batch, "uncertainty": {"volumes": 0.1, "packaged_l": "marked_bucket"}}).uncertainty
     >>> [entry.name for entry in sure.priming.budget if not entry.of_an_equation]
