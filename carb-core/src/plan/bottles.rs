@@ -112,8 +112,9 @@ impl AtHand {
         kernel::check(Key::Headspace, self.headspace)?;
         let mut keeping = keeping(request, t)?;
         keeping.headspace = Percent::from_si(self.headspace);
-        pressure_of_contents(found.package, &keeping, None, &physical(request)?, &mut NoSteps)
-            .map_err(|error| error.renamed(|key| Some(named(request, if key == Key::Temperature { place } else { key }))))
+        pressure_of_contents(found.package, &keeping, None, &physical(request)?, &mut NoSteps).map_err(|error| {
+            error.renamed(|key| Some(named(request, if key == Key::Temperature { place } else { key })))
+        })
     }
 
     /// Its pressure in each place, and whether it stands it in all of them.

@@ -364,7 +364,7 @@ impl Bottling {
         if self.bottles.iter().any(|row| row.glass.answer.is_ok()) {
             page.line("");
             let unit = if self.us() { "psi" } else { "bar" };
-            page.line(&format!("  Worst case, {unit}              cellar    room hot day  not more than    up to"));
+            page.line(&format!("  Worst case, {unit}             cellar    room hot day not more than      up to"));
             for row in &self.bottles {
                 self.verdict(page, row);
             }
@@ -391,10 +391,10 @@ impl Bottling {
 
     fn verdict(&self, page: &mut Page, row: &BottleRow) {
         let bottle = format!("{} {}", size_words(row), class_words(row.class));
-        let mut label = format!("    {bottle:<25}");
-        if bottle.chars().count() > 25 {
+        let mut label = format!("    {bottle:<24}");
+        if bottle.chars().count() > 24 {
             page.line(&label);
-            label = format!("{:29}", "");
+            label = format!("{:28}", "");
         }
         let (unit, other) = if self.us() { (&PSI, &BAR) } else { (&BAR, &PSI) };
         let places_of = |unit: &Unit| if *unit == PSI { 0 } else { 2 };
@@ -406,13 +406,14 @@ impl Bottling {
                     "not_for_conditioning" => String::from("not for this"),
                     _ => {
                         let pa = found.limit.si();
-                        let rated = if found.rated { " (r)" } else { "" };
-                        format!("{} ({} {}){rated}", shown(unit, pa), shown(other, pa), other.symbol)
+                        let rated = if found.rated { " r" } else { "" };
+                        format!("{}{rated} ({} {})", shown(unit, pa), shown(other, pa), other.symbol)
                     }
                 };
                 let warmest = match found.warmest {
-                    Some(t) if self.us() => format!("{:.0} °F", t.f()),
-                    Some(t) => format!("{:.0} °C", t.c()),
+                    // Never rounded up: above it the bottle is not safe.
+                    Some(t) if self.us() => format!("{} °F", (t.f() + 1e-9) as i64),
+                    Some(t) => format!("{} °C", (t.c() + 1e-9) as i64),
                     None => String::from("-"),
                 };
                 let word = match found.word {
@@ -425,7 +426,7 @@ impl Bottling {
                     let worst = pressure.map(|pressure| shown(unit, pressure.worst.gauge.si()));
                     places += &format!("{:>8}", worst.unwrap_or(String::from("-")));
                 }
-                page.line(&format!("{label}{places}  {limit:<17}{warmest}{word}"));
+                page.line(&format!("{label}{places} {limit:<18}{warmest}{word}"));
             }
             Err(error) => page.wrapped(&label, 8, &error.to_string()),
         }
