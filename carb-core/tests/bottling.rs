@@ -568,6 +568,44 @@ fn each_bottle_is_judged_by_its_class_or_its_rating() {
 }
 
 #[test]
+fn the_table_of_pressures_judges_what_it_is_told_of_the_bottle() {
+    let rows = |more: &str| {
+        let table = tables::named("bottle_pressures").unwrap();
+        let mut found = Vec::new();
+        let request = given(&format!("volumes=2.4;altitude_m=240{more}"));
+        table.rows(&request, &Lists::new(), &mut |cells| found.push(cells.to_vec())).unwrap();
+        found
+    };
+    let number = |cell: &Cell| match cell {
+        Cell::Number(number) => Some(*number),
+        _ => None,
+    };
+    let (word, celsius) = (|row: &[Cell]| row[0], |row: &[Cell]| number(&row[2]).unwrap() - 273.15);
+    // A rating is passed exactly where the worst pressure passes it, and above 40 °C nothing is within.
+    for rating in [2.0, 3.5, 20.0] {
+        let mut seen = [0, 0];
+        for row in rows(&format!(";rating_gauge_bar={rating}")) {
+            let beyond = number(&row[4]).is_none_or(|worst| worst > rating * 1e5);
+            let danger = beyond || celsius(&row) > 40.01;
+            assert_eq!(word(&row), Cell::Text(if danger { "danger" } else { "within" }), "{rating}: {row:?}");
+            assert!((number(&row[5]).unwrap() / rating / 1e5 - 1.0).abs() < 1e-12);
+            seen[usize::from(danger)] += 1;
+        }
+        assert!(seen[0] > 0 && seen[1] > 0, "{rating}: {seen:?}");
+    }
+    // A weaker class is never judged milder, and no growler is for conditioning.
+    let grave = |class: &str| -> Vec<usize> {
+        let level = |row: &Vec<Cell>| ["within", "high", "danger"].iter().position(|w| word(row) == Cell::Text(w));
+        rows(&format!(";bottle_class={class}")).iter().filter_map(level).collect()
+    };
+    let (light, champagne) = (grave("light_one_way"), grave("champagne"));
+    assert!(light.len() == champagne.len() && light.iter().zip(&champagne).all(|(a, b)| a >= b));
+    for row in rows(";bottle_class=growler") {
+        assert_eq!((word(&row), row[5]), (Cell::Text("not_for_conditioning"), Cell::Missing));
+    }
+}
+
+#[test]
 fn filled_glass_is_never_heated() {
     let found = job(r#""pasteurising_c": 60"#);
     let place = found.storage.last().unwrap();

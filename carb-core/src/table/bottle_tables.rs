@@ -1,17 +1,19 @@
 //! Tables over bottles: which to fill, what goes into each, what they have to stand, and when they are ready.
 
 use super::inputs::{
-    ABV, AGE, BEVERAGE, CELLS, CLOSED, DOSE_BASIS, DOSE_OUTSIDE, DRINK, FERMENTED, FILTERED, OUTSIDE, PACKAGE_BASIS,
-    SUGAR, USUAL_ROOM, batch, carbonation, headspace, join, keeping, yeast_state,
+    ABV, AGE, BEVERAGE, BOTTLE_CLASS, CELLS, CLOSED, DOSE_BASIS, DOSE_OUTSIDE, DRINK, FERMENTED, FILTERED, OUTSIDE,
+    PACKAGE_BASIS, RATING, SUGAR, USUAL_ROOM, batch, carbonation, glass, headspace, join, keeping, yeast_state,
 };
-use super::tables::{Cell, Table, number, text, yes};
+use super::tables::{Cell, Table, number, text};
 use crate::basis::function::{optional, required};
 use crate::basis::lists::{BOTTLES, HISTORY};
 use crate::basis::{BasisName, Request};
 use crate::bottling::conditioning;
 use crate::bottling::doses::bottle_dose;
 use crate::bottling::glass::{Glass, verdict};
-use crate::bottling::package::{Keeping, USUAL_FILLING, USUAL_HEADSPACE, package_pressure};
+use crate::bottling::package::{
+    Keeping, USUAL_FILLING, USUAL_HEADSPACE, note_temperature, package_pressure, stated_contents,
+};
 use crate::bottling::parts::pressure_parts;
 use crate::bottling::priming::priming_sugar;
 use crate::error::Error;
@@ -128,12 +130,13 @@ const LAST: f64 = 60.0;
 /// What a bottle has to stand, by temperature.
 pub static BOTTLE_PRESSURES: Table = Table {
     name: "bottle_pressures",
-    summary: "Pressure in a sealed bottle against temperature, expected and worst, from 0 to 60 °C; no margin is given above 40 °C, and filled glass is never heated.",
-    inputs: join!([required(Key::Carbonation)], CLOSED, OUTSIDE, DRINK, PACKAGE_BASIS),
+    summary: "Pressure in a sealed bottle against temperature, expected and worst, from 0 to 60 °C, and whether a class of bottle, or a maker's rating, stands it; no margin is given above 40 °C, and filled glass is never heated.",
+    inputs: join!([required(Key::Carbonation), BOTTLE_CLASS, RATING], CLOSED, OUTSIDE, DRINK, PACKAGE_BASIS),
     lists: &[],
     example: r#"{"volumes": 2.4, "altitude_m": 240}"#,
     columns: &[
-        text("caution", "what is to be said of the temperature; empty to 40 °C"),
+        text("verdict", "within, high, danger or not_for_conditioning; danger above 40 °C, where no margin is given"),
+        text("caution", "code of the gravest caution; empty where there is none"),
         number("", Dimension::Temperature, "temperature of the bottle"),
         number(
             "expected_gauge",
@@ -141,13 +144,20 @@ pub static BOTTLE_PRESSURES: Table = Table {
             "as the balance expects it, without air; missing where the bottle is full or beyond",
         ),
         number("worst_gauge", Dimension::Pressure, "in the worst case"),
+        number(
+            "limit_gauge",
+            Dimension::Pressure,
+            "pressure that must not be passed; missing where the bottle is not for conditioning",
+        ),
         number("expected", Dimension::Carbonation, "CO2 then dissolved"),
         text("refused", "name of the error where there is no pressure; empty where there is one"),
     ],
     rows: |request, _, tell| {
         let context = request.context(BasisName::Physical)?;
         let co2 = carbonation(request)?;
-        let closed = closed(request)?;
+        let (closed, glass) = (closed(request)?, glass(request)?);
+        let contents = stated_contents(co2.si(), &context)?;
+        let usable = glass.for_conditioning() || glass.rating.is_some();
         let mut t = 0.0;
         while t <= LAST {
             let temperature = CELSIUS.to_si(t);
@@ -162,12 +172,23 @@ pub static BOTTLE_PRESSURES: Table = Table {
             };
             let found = found.ok().map(|answer| answer.value);
             let mut cautions = Cautions::default();
-            crate::bottling::package::note_temperature(temperature, &mut cautions);
+            note_temperature(temperature, &mut cautions);
+            glass.note_contents(contents.worst, 0.0, &mut cautions);
+            if let Some(found) = &found {
+                glass.note_pressure(found.worst.gauge.si(), &mut cautions);
+            }
+            let word = match verdict(&glass, &cautions) {
+                // A bottle that is full, or beyond every vessel, bursts.
+                "within" | "high" if found.is_none() => "danger",
+                word => word,
+            };
             tell(&[
+                Cell::Text(word),
                 Cell::Text(cautions.iter().next().map_or("", |caution| caution.kind.code)),
                 Cell::Number(temperature),
                 found.map(|p| p.expected.gauge.si()).into(),
                 found.map(|p| p.worst.gauge.si()).into(),
+                usable.then_some(glass.pressure_limit().0).into(),
                 found.map(|p| p.dissolved.si()).into(),
                 Cell::Text(refused),
             ]);
@@ -189,7 +210,7 @@ fn closed(request: &Request) -> Result<Keeping, Error> {
 /// Which classes of bottle stand it.
 pub static BOTTLE_VERDICTS: Table = Table {
     name: "bottle_verdicts",
-    summary: "Whether each class of bottle stands a carbonation by the worst case: against what it usually holds, and on a hot day against its rating or what it usually sees at 40 °C. No rating but the maker's counts.",
+    summary: "Whether each class of bottle stands a carbonation by the worst case: against what it usually holds, and on a hot day against what it usually sees at 40 °C. A maker's rating goes before it: the table of bottle_pressures takes one.",
     inputs: join!([required(Key::Carbonation), optional(Key::HotDay, "35 °C")], CLOSED, OUTSIDE, DRINK, PACKAGE_BASIS),
     lists: &[],
     example: r#"{"volumes": 2.4, "altitude_m": 240}"#,
@@ -203,7 +224,6 @@ pub static BOTTLE_VERDICTS: Table = Table {
             Dimension::Pressure,
             "pressure that must not be passed; missing where it is not for conditioning",
         ),
-        text("rated", "whether that is a published rating"),
         number(
             "warmest",
             Dimension::Temperature,
@@ -222,17 +242,16 @@ pub static BOTTLE_VERDICTS: Table = Table {
             let glass = Glass { class: Some(class), rating: None };
             let answer = package_pressure(co2, &keeping, &glass, &context, &mut NoSteps).map_err(renamed)?;
             let mut cautions = Cautions::default();
-            let contents = crate::bottling::package::stated_contents(co2.si(), &context)?;
+            let contents = stated_contents(co2.si(), &context)?;
             glass.note_contents(contents.worst, 0.0, &mut cautions);
             glass.note_pressure(answer.value.worst.gauge.si(), &mut cautions);
-            let (limit, rated) = glass.pressure_limit();
+            let (limit, _) = glass.pressure_limit();
             tell(&[
                 Cell::Text(class.name),
                 Cell::Text(verdict(&glass, &cautions)),
                 Cell::In(class.usual.1, &VOLUMES),
                 Cell::Number(answer.value.worst.gauge.si()),
                 glass.for_conditioning().then_some(limit).into(),
-                yes(rated),
                 glass.warmest(contents, &keeping, &context)?.map(Temperature::si).into(),
             ]);
         }

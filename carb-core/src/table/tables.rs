@@ -151,7 +151,7 @@ const SOURCE: Column = text("source", "where it is from; empty for common practi
 fn cited(source: Option<&'static Source>) -> Cell {
     Cell::Text(source.map_or("", |source| source.citation))
 }
-pub(super) fn yes(flag: bool) -> Cell {
+fn yes(flag: bool) -> Cell {
     Cell::Text(if flag { "yes" } else { "no" })
 }
 

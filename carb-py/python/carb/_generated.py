@@ -3165,6 +3165,11 @@ def bottle_pressures(
     *,
     co2_g_per_l: float | None = None,
     volumes: float | None = None,
+    bottle_class: Literal["light_one_way", "heavier_reusable", "swing_top", "heavy_belgian", "champagne", "soft_drink_multi_trip", "soft_drink_glass", "pet_soft_drink", "growler", "still_wine"] | None = None,
+    rating_gauge_kpa: float | None = None,
+    rating_gauge_bar: float | None = None,
+    rating_gauge_psi: float | None = None,
+    rating_gauge_pa: float | None = None,
     headspace_percent: float | None = None,
     filling_c: float | None = None,
     filling_f: float | None = None,
@@ -3191,13 +3196,21 @@ def bottle_pressures(
     yield_multiplier: float | None = None,
     **unknown: Any,
 ) -> Table:
-    """Pressure in a sealed bottle against temperature, expected and worst, from 0 to 60 °C; no margin is
-    given above 40 °C, and filled glass is never heated.
+    """Pressure in a sealed bottle against temperature, expected and worst, from 0 to 60 °C, and whether a
+    class of bottle, or a maker's rating, stands it; no margin is given above 40 °C, and filled glass is never
+    heated.
 
     Parameters
     ----------
     co2_g_per_l, volumes : float, optional
         CO2 per litre of drink. From 0 to 30 in ``co2_g_per_l``. Required.
+    bottle_class : {"light_one_way", "heavier_reusable", "swing_top", "heavy_belgian", "champagne",
+        "soft_drink_multi_trip", "soft_drink_glass", "pet_soft_drink", "growler", "still_wine"}, optional
+        Class of the bottle: see the table bottle_classes. Default: light one-way and heavier reusable bottles
+        are both looked at.
+    rating_gauge_kpa, rating_gauge_bar, rating_gauge_psi, rating_gauge_pa : float, optional
+        Pressure above the air outside for which the maker rates the bottle. From 0 to 3000 in
+        ``rating_gauge_kpa``. Default: no rating is known.
     headspace_percent : float, optional
         Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
         Default: 4 % of the liquid, and noted.
@@ -3244,11 +3257,15 @@ def bottle_pressures(
     Table
         The columns:
 
-        - ``caution``: what is to be said of the temperature; empty to 40 °C
+        - ``verdict``: within, high, danger or not_for_conditioning; danger above 40 °C, where no margin is
+          given
+        - ``caution``: code of the gravest caution; empty where there is none
         - ``c`` (°C), ``f`` (°F): temperature of the bottle
         - ``expected_gauge_kpa`` (kPa), ``expected_gauge_bar`` (bar), ``expected_gauge_psi`` (psi): as the
           balance expects it, without air; missing where the bottle is full or beyond
         - ``worst_gauge_kpa`` (kPa), ``worst_gauge_bar`` (bar), ``worst_gauge_psi`` (psi): in the worst case
+        - ``limit_gauge_kpa`` (kPa), ``limit_gauge_bar`` (bar), ``limit_gauge_psi`` (psi): pressure that must
+          not be passed; missing where the bottle is not for conditioning
         - ``expected_co2_g_per_l`` (g/L), ``expected_volumes`` (vol): CO2 then dissolved
         - ``refused``: name of the error where there is no pressure; empty where there is one
 
@@ -3260,8 +3277,8 @@ def bottle_pressures(
     Examples
     --------
     >>> import carb
-    >>> carb.bottle_pressures(volumes=2.4, altitude_m=240).column("caution")
-    ('', '', '', '', '', '', '', '', '', 'heated_glass', 'heated_glass', 'heated_glass', 'heated_glass')
+    >>> carb.bottle_pressures(volumes=2.4, altitude_m=240).column("verdict")
+    ('within', 'within', 'within', 'within', 'within', 'within', 'within', 'within', 'within', 'danger', 'danger', 'danger', 'danger')
     """
     raise NotImplementedError  # The decorator answers.
 
@@ -3301,7 +3318,8 @@ def bottle_verdicts(
     **unknown: Any,
 ) -> Table:
     """Whether each class of bottle stands a carbonation by the worst case: against what it usually holds, and
-    on a hot day against its rating or what it usually sees at 40 °C. No rating but the maker's counts.
+    on a hot day against what it usually sees at 40 °C. A maker's rating goes before it: the table of
+    bottle_pressures takes one.
 
     Parameters
     ----------
@@ -3362,7 +3380,6 @@ def bottle_verdicts(
           the hot day
         - ``limit_gauge_kpa`` (kPa), ``limit_gauge_bar`` (bar), ``limit_gauge_psi`` (psi): pressure that must
           not be passed; missing where it is not for conditioning
-        - ``rated``: whether that is a published rating
         - ``warmest_c`` (°C), ``warmest_f`` (°F): up to which temperature the worst pressure stays within it,
           at most 40 °C; missing where nowhere
 

@@ -1319,6 +1319,11 @@ class _BottleDosesInputs(TypedDict, total=False):
 class _BottlePressuresInputs(TypedDict, total=False):
     co2_g_per_l: float | None
     volumes: float | None
+    bottle_class: Literal["light_one_way", "heavier_reusable", "swing_top", "heavy_belgian", "champagne", "soft_drink_multi_trip", "soft_drink_glass", "pet_soft_drink", "growler", "still_wine"] | None
+    rating_gauge_kpa: float | None
+    rating_gauge_bar: float | None
+    rating_gauge_psi: float | None
+    rating_gauge_pa: float | None
     headspace_percent: float | None
     filling_c: float | None
     filling_f: float | None
