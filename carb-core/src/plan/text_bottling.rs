@@ -229,7 +229,7 @@ impl Bottling {
             Some(Ok(answer)) => {
                 let found = &answer.value;
                 let what = format!(
-                    "{:.2} L ({:.2} US gal), {:.1} % of the drink; it needs bottles too",
+                    "{:.2} L ({:.2} US gal), {:.1} % of the drink, which needs bottles too; what follows is for the sugar, and what wort makes is no surer than its limit attenuation",
                     found.volume.l(),
                     found.volume.us_gal(),
                     found.share.percent()
