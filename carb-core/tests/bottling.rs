@@ -463,15 +463,58 @@ fn a_gravity_that_stands_still_at_its_end_is_finished() {
     // Too high: stuck; too low: something splits dextrins.
     let stuck = still.replace("\"final_sg\": 1.011", "\"final_sg\": 1.006");
     assert!(said(&job(&stuck)).1.contains(&"above_expected"));
-    let dry = still.replace("\"final_sg\": 1.011", "\"final_sg\": 1.016");
+    let dry = still.replace("\"final_sg\": 1.011", "\"final_sg\": 1.013");
     let (verdict, cautions) = said(&job(&dry));
     assert_eq!((verdict, cautions.as_slice()), ("unknown", &["below_expected"][..]));
+    // So far below it that dextrins are being split: all that is left may ferment.
+    let split = job(&still.replace("\"final_sg\": 1.011", "\"final_sg\": 1.016"));
+    assert_eq!(said(&split), ("unknown", vec!["unfinished_danger", "below_expected"]));
+    assert!(split.danger() && split.readiness.as_ref().unwrap().value().unwrap().left.is_none());
     // A stable gravity proves nothing for what splits dextrins.
     for microbes in ["diastatic", "wild"] {
         let found = job(&format!(r#"{still}, "microbes": "{microbes}""#));
         assert_eq!(said(&found), ("unknown", vec!["unfinished_danger"]));
         assert!(found.danger() && found.to_text().contains("a stable gravity proves nothing"), "{microbes}");
     }
+}
+
+#[test]
+fn a_gravity_without_its_end_may_be_a_stuck_one() {
+    let at = |gravity: f64| {
+        job(&format!(
+            r#""original_sg": 1.05, "readings": [{{"time_d": 8, "current_sg": {gravity}}}, {{"time_d": 12, "current_sg": {gravity}}}]"#
+        ))
+    };
+    assert_eq!(said(&at(1.011)), ("unknown", vec!["end_not_told"]));
+    assert!(!at(1.011).danger());
+    let stuck = at(1.04);
+    assert_eq!(said(&stuck), ("unknown", vec!["low_attenuation", "end_not_told"]));
+    assert!(stuck.danger() && stuck.to_text().contains("nothing tells where it ends"));
+}
+
+#[test]
+fn a_gravity_that_creeps_is_not_finished() {
+    // Half a point in three days is what three days cannot tell; nine days can.
+    let readings = |step: f64| {
+        let row = |n: usize| format!(r#"{{"time_d": {}, "current_sg": {:.5}}}"#, 3 * n, 1.012 - step * n as f64);
+        let rows: Vec<String> = (0..6).map(row).collect();
+        format!(r#""original_sg": 1.05, "final_sg": {:.5}, "readings": [{}]"#, 1.012 - 5.0 * step, rows.join(", "))
+    };
+    assert_eq!(said(&job(&readings(0.0))).0, "finished");
+    assert_eq!(said(&job(&readings(0.0001))).0, "finished");
+    assert_eq!(said(&job(&readings(0.0005))), ("unknown", vec!["unsteady_gravity"]));
+}
+
+#[test]
+fn wild_microbes_ferment_what_yeast_leaves_of_a_sugar() {
+    let batch = r#""additions": [{"addition": "corn_syrup_42", "mass_g": 300}]"#;
+    let bottle = |microbes: &str| {
+        let found = job(&format!(
+            r#"{batch}, "abv_percent": 5, "extract_g_per_l": 0, "fermentable_g_per_l": 0, "microbes": "{microbes}", "bottles": [{{"bottle_ml": 750, "count": 60, "rating_gauge_bar": 30}}]"#
+        ));
+        found.bottles[0].glass.value().expect("a verdict").worst.bar()
+    };
+    assert!(bottle("wild") > bottle("brewing_yeast") + 1.0, "{} {}", bottle("wild"), bottle("brewing_yeast"));
 }
 
 #[test]
@@ -547,8 +590,8 @@ fn each_bottle_is_judged_by_its_class_or_its_rating() {
     }
     for class in ["growler", "still_wine"] {
         let (rows, danger) = bottles(&format!(r#""bottles": [{}]"#, row(class)));
-        // They are never filled, and so endanger nobody; what they would have held is told as missing.
-        assert_eq!((rows[0].0, rows[0].2, danger), ("not_for_conditioning", None, false), "{class}");
+        // They are never filled; but where there is nothing else, somebody means to.
+        assert_eq!((rows[0].0, rows[0].2, danger), ("not_for_conditioning", None, true), "{class}");
         let found = job(&format!(r#""bottles": [{}]"#, row(class)));
         assert_eq!(found.bottles[0].filled, Some(0), "{class}");
         assert_eq!(found.fill.unwrap().answer.unwrap_err().code(), code::BOTTLES_SHORT, "{class}");
@@ -565,6 +608,19 @@ fn each_bottle_is_judged_by_its_class_or_its_rating() {
     let found = job(&format!(r#""bottles": [{}, {}], "fill_order": "as_listed""#, row("champagne"), row("growler")));
     assert_eq!(found.bottles[1].filled, Some(0));
     assert!(found.bottles.iter().any(|row| row.glass.value().unwrap().word == "not_for_conditioning"));
+    assert!(!found.danger());
+    // A rating told of all bottles makes no class stronger, and none fit for conditioning.
+    let limit = |class: &str, rating: f64| {
+        let found = job(&format!(r#""rating_gauge_bar": {rating}, "bottles": [{}]"#, row(class)));
+        let verdict = *found.bottles[0].glass.value().unwrap();
+        (verdict.limit.bar(), verdict.rated)
+    };
+    assert_eq!(limit("heavier_reusable", 3.0), (3.0, true));
+    assert!(limit("heavier_reusable", 30.0).0 < 10.0 && !limit("heavier_reusable", 30.0).1);
+    assert_eq!(limit("growler", 30.0), (0.0, false));
+    // Tablets that are too large for a bottle leave it flat.
+    let flat = job(r#""tablet_g": 10, "bottles": [{"bottle_ml": 330, "count": 70}]"#);
+    assert!(flat.bottles[0].glass.answer.as_ref().unwrap().notes.cautions.has("coarse_tablet"));
 }
 
 #[test]

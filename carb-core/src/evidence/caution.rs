@@ -353,9 +353,15 @@ cautions! {
     SYRUP_HOT = "syrup_hot" Note None, Temperature,
         "sugar crystallises out of this syrup below {value}: add it before it is cold";
     UNSTEADY = "unsteady_gravity" Caution None, SpecificGravity,
-        "the gravity moved by {value} in the last days of the readings; it stands still when it moves by no more than {limit} in three days, or twice that in a week. Read it again";
+        "the gravity moved by {value} in the last days of the readings; it stands still when it moves by no more than {limit} in three days, and twice that in a week. Read it again";
     COARSE_SCALE = "coarse_scale" Caution None, Mass,
         "the steps of the scale, {value}, are coarse for {limit} of sugar: half a step changes the bottle by more than a twentieth";
     SUGAR_VARIES = "sugar_varies" Note None, Multiplier,
         "samples of this sugar differ: a gram makes {value} to {limit} g of CO2";
+    LOW_ATTENUATION = "low_attenuation" Danger None, Percent,
+        "only {value} of the extract has fermented (under {limit}), and the gravity at the end is not told: a stuck fermentation goes on in the bottle. Tell the final gravity of a forced fermentation, or the attenuation expected";
+    END_NOT_TOLD = "end_not_told" Caution None, SpecificGravity,
+        "a stuck fermentation stands still too: nothing tells whether {value} is the end. Tell the final gravity of a forced fermentation, or the attenuation expected of the yeast";
+    COARSE_TABLET = "coarse_tablet" Caution None, Mass,
+        "a tablet of {value} is too much for a bottle that takes {limit} of sugar: the nearest whole number is none, and it stays flat. Take smaller tablets, or weigh the sugar";
 }

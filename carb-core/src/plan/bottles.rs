@@ -156,13 +156,17 @@ impl AtHand {
     }
 }
 
-/// The bottles at hand. A rating of the request is that of bottles of which nothing else is said.
+/// The bottles at hand. A rating of the request is that of bottles of which none is told; it never makes a class stronger, and
+/// never fit for conditioning.
 pub(super) fn kinds(request: &Request, lists: &Lists<'_>) -> Vec<AtHand> {
     let usual = request.number(Key::Headspace).unwrap_or(USUAL_HEADSPACE);
     let rating_of = |row: &Request| row.number(Key::RatingGauge).map(GaugePressure::from_si);
     let of = |row: &Request| {
         let content = row.number(Key::Bottle).unwrap_or_default();
-        let inherited = if row.bottle_class().is_none() { rating_of(request) } else { None };
+        let inherited = rating_of(request).filter(|rating| match row.bottle_class() {
+            Some(class) => rating.si() < Glass { class: Some(class), rating: None }.pressure_limit().0,
+            None => true,
+        });
         AtHand {
             unit: row.name_of(Key::Bottle).and_then(|name| name.unit),
             at_hand: Kind { content, count: row.number(Key::Count).unwrap_or_default() as u32 },

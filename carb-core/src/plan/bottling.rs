@@ -19,7 +19,7 @@ use crate::bottling::priming::{self, Batch, PrimedDrink, PrimingDose};
 use crate::bottling::syrup::{self, PrimingSyrup};
 use crate::bottling::wort::{self, PrimingWort};
 use crate::error::Error;
-use crate::evidence::caution::{Caution, SUPERSATURATION};
+use crate::evidence::caution::{COARSE_TABLET, Caution, SUPERSATURATION};
 use crate::evidence::{Level, NoSteps, Notes, Working};
 use crate::property::fermentable::{self, FERMENTABLES, Fermentable};
 use crate::property::yeast;
@@ -398,7 +398,14 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
                     _ => Ok(found),
                 }
             });
-            let (pressures, judged) = kind.judge(request, found, &places);
+            let (pressures, mut judged) = kind.judge(request, found, &places);
+            if let (Ok(dose), Ok(answer), Some(tablet)) = (&dose, &mut judged, request.number(Key::Tablet))
+                && dose.tablets.is_some_and(|(count, _)| count == 0)
+                && dose.mass.si() > 0.0
+            {
+                let caution = Caution { kind: &COARSE_TABLET, value: tablet, limit: dose.mass.si() };
+                answer.notes.cautions.add(caution);
+            }
             BottleRow {
                 content: kind.content(),
                 gas: Volume::from_si(kind.at_hand.content * kind.headspace / 100.0),
@@ -415,7 +422,8 @@ pub(super) fn bottling(request: &Request, lists: &Lists<'_>) -> Result<Bottling,
         })
         .collect::<Vec<BottleRow>>();
     // The least that any bottle usually holds in which there will be drink.
-    let in_use = kinds.iter().zip(&bottles).filter(|(_, row)| row.is_filled()).map(|(kind, _)| kind.glass);
+    let any = bottles.iter().any(BottleRow::is_filled);
+    let in_use = kinds.iter().zip(&bottles).filter(|(_, row)| row.is_filled() || !any).map(|(kind, _)| kind.glass);
     let least = in_use.chain(own.iter().copied().flatten()).map(|glass| glass.usual_carbonation());
     let least = least.fold(f64::INFINITY, f64::min);
     let readiness = Part::some(request, |steps| readiness(request, lists, found.as_ref().ok(), least, steps));
@@ -516,18 +524,24 @@ impl Bottling {
         self.request.get(Key::Mass).is_some()
     }
 
+    /// The bottles that matter: those that are filled; where none is, every one that was thought of.
+    fn judged(&self) -> impl Iterator<Item = &BottleRow> {
+        let any = self.bottles.iter().any(BottleRow::is_filled);
+        self.bottles.iter().filter(move |row| row.is_filled() || !any)
+    }
+
     /// The error that says that no bottle would hold: of the bottles that are listed and filled, or where none are of any.
     pub(super) fn beyond_every_bottle(&self) -> Option<&Error> {
         let stored = self.storage.iter().filter_map(|place| place.pressure.answer.as_ref().err());
-        let filled = self.bottles.iter().filter(|row| row.is_filled()).flat_map(|row| &row.pressures);
+        let filled = self.judged().flat_map(|row| &row.pressures);
         let listed = filled.filter_map(|(_, pressure)| pressure.as_ref().err());
         let any = if self.bottles.is_empty() { Some(stored) } else { None };
         let mut all = listed.chain(any.into_iter().flatten()).chain(self.priming.answer.as_ref().err());
         all.find(|error| match error {
             Error::PressureTooHigh { .. } | Error::VesselFull { .. } => true,
-            // So much sugar that the library has no answer for it.
+            // So much sugar, or heat, that the library has no answer for it.
             Error::OutOfRange { parameter, value, high, .. } => {
-                matches!(parameter.key, Key::Dose | Key::Mass) && value > high
+                matches!(parameter.key, Key::Dose | Key::Mass | Key::Pasteurising) && value > high
             }
             _ => false,
         })
@@ -562,7 +576,7 @@ impl Bottling {
         ];
         let later = [of(&self.syrup), maybe(&self.wort), of(&self.ready), maybe(&self.yeast), of(&self.point)];
         let stored = self.storage.iter().map(|s| of(&s.pressure));
-        let filled = self.bottles.iter().filter(|row| row.is_filled()).map(|row| of(&row.glass));
+        let filled = self.judged().map(|row| of(&row.glass));
         parts.into_iter().chain(stored).chain(filled).chain(later).flatten().collect()
     }
 }

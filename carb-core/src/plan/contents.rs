@@ -79,11 +79,12 @@ pub(super) fn added(
         let AddedCo2 { expected, worst, abv } = answer.value;
         all.expected += expected.si();
         // Wild microbes ferment dextrins and lactose too.
-        all.most += if wild && matches!(what, Addition::Sweetener(_)) {
-            worst.si().max(extract_co2(fermentable::extract_yield(), context.basis.most_yield(), 1.0, dose.si()))
-        } else {
-            worst.si()
+        let dry = match &what {
+            Addition::Sugar(sugar) => 1.0 - sugar.water,
+            Addition::Sweetener(_) => 1.0,
         };
+        let all_of_it = if wild { dry * fermentable::extract_yield() } else { 0.0 };
+        all.most += worst.si().max(extract_co2(all_of_it, context.basis.most_yield(), 1.0, dose.si()));
         all.abv += abv.si();
         notes.join(&answer.notes);
         note_syrup(row.number(Key::SugarGravity).map(SpecificGravity::from_si), notes);
@@ -158,13 +159,14 @@ pub(super) fn contents(
         }
         co2
     };
-    let (likely, most) = (sugar.theoretical_yield(), sugar.highest_yield());
+    // Microbes that split dextrins may ferment all the dry matter of the sugar, and all the extract that is left.
+    let wild = request.microbes() != Microbes::BrewingYeast;
+    let whole = if wild { (1.0 - sugar.water) * fermentable::extract_yield() } else { 0.0 };
+    let (likely, most) = (sugar.theoretical_yield(), sugar.highest_yield().max(whole));
     let extract = fermentable::extract_yield();
     let (y, k) = (basis.yield_percent, basis.yield_factor);
     let (from_sugar, from_extract) = (made(likely, y, k, d), made(extract, y, k, left));
     let at_most = basis.most_yield();
-    // Microbes that split dextrins may ferment all the extract that is left.
-    let wild = request.microbes() != Microbes::BrewingYeast;
     let most_left = if wild { left.max(context.beverage.extract()) } else { left };
     let heaviest = heaviest.map_or(d, |mass| d.max(mass.si() / batch.packaged.si()));
     let (most_sugar, most_extract) = (made(most, at_most, 1.0, heaviest), made(extract, at_most, 1.0, most_left));

@@ -2,12 +2,14 @@
 
 use super::contents::{Found, keeping, physical};
 use crate::basis::lists::READINGS;
+use crate::basis::request::Raw;
 use crate::basis::{Answer, BasisName, Lists, Microbes, Request};
 use crate::bottling::attenuation::{self, Reading, gravity_co2};
 use crate::bottling::package::{Contents, PackagePressure, pressure_of_contents};
 use crate::error::Error;
 use crate::evidence::caution::{
-    ABOVE_EXPECTED, BELOW_EXPECTED, Caution, FEW_READINGS, STILL_FALLING, UNFINISHED_DANGER, UNSTEADY, above, below,
+    ABOVE_EXPECTED, BELOW_EXPECTED, Caution, END_NOT_TOLD, FEW_READINGS, LOW_ATTENUATION, STILL_FALLING,
+    UNFINISHED_DANGER, UNSTEADY, above, below,
 };
 use crate::evidence::{NoSteps, Notes, Working};
 use crate::property::gravity::Scale;
@@ -21,6 +23,14 @@ use alloc::vec::Vec;
 const POINT: f64 = 0.001;
 /// How long a gravity has to stand still; common practice, 3 days and more.
 const STANDS: f64 = DAY.to_si(3.0);
+/// Further below its end than any estimate of it errs: dextrins are being split. Judgement.
+const SPLIT: f64 = 0.004;
+/// What then is at work.
+const DIASTATIC: (&str, &str) = ("microbes", "diastatic");
+/// A drink that has fermented less may be stuck; common practice, no source.
+const LOW: f64 = 60.0;
+/// What a hydrometer shows as the same gravity.
+const SAME: f64 = 0.0002;
 
 /// What the request says of gravities.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -113,8 +123,20 @@ impl Gravities {
         if let (Some(_), Some(_)) = (self.current, self.end) {
             let left = self.left(request.scale())?.map_or(0.0, |left| left.fermentable.g_per_l());
             whole = whole.with_number(Name { key: Key::Fermentable, unit: Some(&GRAMS_PER_LITRE) }, left);
+            // So far below its end something splits dextrins, whatever was pitched.
+            if above(self.below_end(request.scale()), SPLIT) && request.microbes() == Microbes::BrewingYeast {
+                whole.set(DIASTATIC.0, Raw::Text(DIASTATIC.1))?;
+            }
         }
         Ok(whole)
+    }
+
+    /// How far the gravity lies below its end, where both are known.
+    fn below_end(&self, scale: Scale) -> f64 {
+        match (self.current, self.end) {
+            (Some(now), Some(end)) => sg(end, scale) - sg(now, scale),
+            _ => 0.0,
+        }
     }
 
     /// What is still to come; `None` where it is not known, and where the gravity lies at or below its end.
@@ -144,7 +166,7 @@ pub struct Readiness {
     pub current: SpecificGravity,
     /// Gravity at the end, where it is known.
     pub end: Option<SpecificGravity>,
-    /// Extract that will ferment, where the end is known.
+    /// Extract that will ferment, where the end is known and the gravity not below it.
     pub left: Option<Concentration>,
     /// CO2 of it by the theory.
     pub to_come: Option<Carbonation>,
@@ -165,15 +187,15 @@ struct Stretch {
     moved_in_a_week: f64,
 }
 
-/// A gravity that moved by less than this over three days, or by a point over a week, stands still.
+/// A gravity that moved by no more than this over three days, and by a point over a week, stands still; or one that did not
+/// move at all over three days.
 const STEADY: f64 = 0.0005;
 const WEEK: f64 = DAY.to_si(7.0);
 
 impl Stretch {
     fn stands(&self) -> bool {
-        let three_days = !below(self.span, STANDS) && !above(self.moved, STEADY);
-        let week = !below(self.span, WEEK) && !above(self.moved_in_a_week, POINT);
-        three_days || week
+        let most = if above(self.moved_in_a_week, POINT) { SAME } else { STEADY };
+        !below(self.span, STANDS) && !above(self.moved, most)
     }
 }
 
@@ -256,19 +278,32 @@ pub(super) fn readiness(
     {
         add(&UNFINISHED_DANGER, found.unprimed, usual);
     }
+    if end.is_none() {
+        add(&END_NOT_TOLD, now, now);
+        if let Some(original) = gravities.original {
+            let model = request.real_extract_model();
+            let (found, _) = attenuation::attenuation(original, current, scale, model, &mut NoSteps)?;
+            let fermented = found.apparent.percent();
+            if below(fermented, LOW) {
+                add(&LOW_ATTENUATION, PERCENT.to_si(fermented), PERCENT.to_si(LOW));
+            }
+        }
+    }
     let verdict = if unfinished {
         "not_finished"
-    } else if stood && !wild && !dry {
+    } else if stood && !wild && !dry && end.is_some() {
         "finished"
     } else {
         "unknown"
     };
+    // Below the end nobody knows what is left.
+    let known = end.filter(|_| !dry);
     let value = Readiness {
         verdict,
         current: SpecificGravity::from_si(now),
         end: end.map(SpecificGravity::from_si),
-        left: end.map(|_| coming.map_or(Concentration::from_si(0.0), |coming| coming.fermentable)),
-        to_come: end.map(|_| coming.map_or(Carbonation::from_si(0.0), |coming| coming.theory)),
+        left: known.map(|_| coming.map_or(Concentration::from_si(0.0), |coming| coming.fermentable)),
+        to_come: known.map(|_| coming.map_or(Carbonation::from_si(0.0), |coming| coming.theory)),
         span: stretch.as_ref().map(|stretch| Time::from_si(stretch.span)),
         fall: stretch.as_ref().map(|stretch| stretch.fall),
     };

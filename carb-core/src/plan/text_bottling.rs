@@ -26,6 +26,8 @@ fn class_words(name: &str) -> String {
     if name.is_empty() { String::from("class not told") } else { name.replace('_', " ") }
 }
 
+const DRY: &str = "Sugar is what a bottle takes where it is dosed dry, instead of the syrup; then the drink alone fills it, and fewer bottles.";
+
 impl Bottling {
     /// The job as text. With `"working": true` in the request, the working follows.
     #[must_use]
@@ -129,6 +131,10 @@ impl Bottling {
                         co2.volumes()
                     );
                     page.say("Left to ferment", &what);
+                } else if found.end.is_some() {
+                    page.say("Left to ferment", "not known: below its end, something ferments what yeast leaves");
+                } else {
+                    page.say("Left to ferment", "not known: nothing tells where it ends");
                 }
                 if let (Some(span), Some(fall)) = (found.span, found.fall) {
                     let fell = if fall > 0.0 {
@@ -334,17 +340,18 @@ impl Bottling {
             }
             page.line(&format!("{start}{:>6.0} mL  {sugar:<9} {tablets}", row.gas.ml()));
         }
+        let counted = self.syrup.value().is_some_and(|(syrup, _)| syrup.volume.si() > 0.0);
+        if counted && !tablets && self.bottles.iter().any(|row| row.dose.is_some()) {
+            page.line("");
+            page.wrapped("", 0, DRY);
+        }
     }
 
     fn pressures(&self, page: &mut Page) {
         page.heading("Will the glass stand it?");
         page.line("  Pressure in the bottle, gauge     expected              worst case");
         for place in &self.storage {
-            let label = match place.place {
-                "hot_day" => "hot day",
-                other => other,
-            };
-            let label = format!("    {label:<13}{:<18}", celsius(place.temperature));
+            let label = format!("    {:<13}{:<18}", place_words(place.place), celsius(place.temperature));
             match &place.pressure.answer {
                 Ok(answer) => page.line(&format!(
                     "{label} {:<21} {}",
@@ -364,7 +371,9 @@ impl Bottling {
         if self.bottles.iter().any(|row| row.glass.answer.is_ok()) {
             page.line("");
             let unit = if self.us() { "psi" } else { "bar" };
-            page.line(&format!("  Worst case, {unit}             cellar    room hot day not more than      up to"));
+            let names: String =
+                self.columns().map(|at| format!("{:>8}", place_words(self.storage[at].place))).collect();
+            page.line(&format!("  Worst case, {unit:<14}{names} not more than      up to"));
             for row in &self.bottles {
                 self.verdict(page, row);
             }
@@ -422,7 +431,7 @@ impl Bottling {
                     _ => " NO",
                 };
                 let mut places = String::new();
-                for (_, pressure) in row.pressures.iter().take(3) {
+                for (_, pressure) in self.columns().filter_map(|at| row.pressures.get(at)) {
                     let worst = pressure.map(|pressure| shown(unit, pressure.worst.gauge.si()));
                     places += &format!("{:>8}", worst.unwrap_or(String::from("-")));
                 }
@@ -430,6 +439,12 @@ impl Bottling {
             }
             Err(error) => page.wrapped(&label, 8, &error.to_string()),
         }
+    }
+
+    /// The places that the table shows: where bottles are kept, the three last told, so that the warmest is among them.
+    fn columns(&self) -> impl Iterator<Item = usize> {
+        let kept = self.storage.iter().filter(|place| place.place != super::PASTEURISING).count();
+        kept.saturating_sub(3)..kept
     }
 
     /// Whether the batch was told in US units.
@@ -548,5 +563,12 @@ fn size_words(row: &BottleRow) -> String {
     match row.unit {
         Some(unit) if *unit == US_FLUID_OUNCE => format!("{} fl oz", trimmed(unit.from_si(row.content.si()))),
         _ => format!("{:.0} mL", row.content.ml()),
+    }
+}
+
+fn place_words(place: &str) -> &str {
+    match place {
+        "hot_day" => "hot day",
+        other => other,
     }
 }

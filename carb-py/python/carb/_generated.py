@@ -43,6 +43,7 @@ __all__ = [
     "Co2SaturationLiquid",
     "Co2SaturationVapour",
     "CoarseScaleWarning",
+    "CoarseTabletWarning",
     "ColdConditioningWarning",
     "Conditioning",
     "ConditioningExpected",
@@ -56,6 +57,7 @@ __all__ = [
     "DextrinLeftWarning",
     "DissolvedCo2",
     "DrinkProperties",
+    "EndNotToldWarning",
     "EuropeanTemperatureWarning",
     "ExtractHighWarning",
     "FermentableDangerWarning",
@@ -79,6 +81,7 @@ __all__ = [
     "LactoseLeftWarning",
     "LiquidAlcoholWarning",
     "LiquidWarmWarning",
+    "LowAttenuationWarning",
     "NearCriticalWarning",
     "NotForConditioningWarning",
     "OldDrinkWarning",
@@ -456,6 +459,24 @@ class CoarseScaleWarning(CarbWarning):
     """Elements with the caution ``coarse_scale``."""
 
     code = "coarse_scale"
+
+
+class LowAttenuationWarning(CarbWarning):
+    """Elements with the caution ``low_attenuation``."""
+
+    code = "low_attenuation"
+
+
+class EndNotToldWarning(CarbWarning):
+    """Elements with the caution ``end_not_told``."""
+
+    code = "end_not_told"
+
+
+class CoarseTabletWarning(CarbWarning):
+    """Elements with the caution ``coarse_tablet``."""
+
+    code = "coarse_tablet"
 
 
 class DissolvedCo2(Result[T]):
@@ -3831,7 +3852,7 @@ def cautions(**unknown: Any) -> Table:
     --------
     >>> import carb
     >>> len(carb.cautions())
-    59
+    62
     """
     raise NotImplementedError  # The decorator answers.
 

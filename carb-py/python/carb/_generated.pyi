@@ -44,6 +44,7 @@ __all__ = [
     "Co2SaturationLiquid",
     "Co2SaturationVapour",
     "CoarseScaleWarning",
+    "CoarseTabletWarning",
     "ColdConditioningWarning",
     "Conditioning",
     "ConditioningExpected",
@@ -57,6 +58,7 @@ __all__ = [
     "DextrinLeftWarning",
     "DissolvedCo2",
     "DrinkProperties",
+    "EndNotToldWarning",
     "EuropeanTemperatureWarning",
     "ExtractHighWarning",
     "FermentableDangerWarning",
@@ -80,6 +82,7 @@ __all__ = [
     "LactoseLeftWarning",
     "LiquidAlcoholWarning",
     "LiquidWarmWarning",
+    "LowAttenuationWarning",
     "NearCriticalWarning",
     "NotForConditioningWarning",
     "OldDrinkWarning",
@@ -209,6 +212,9 @@ class FewCellsWarning(CarbWarning): ...
 class FermenterVacuumWarning(CarbWarning): ...
 class UnsteadyGravityWarning(CarbWarning): ...
 class CoarseScaleWarning(CarbWarning): ...
+class LowAttenuationWarning(CarbWarning): ...
+class EndNotToldWarning(CarbWarning): ...
+class CoarseTabletWarning(CarbWarning): ...
 
 class DissolvedCo2(Result[T]):
     @property
