@@ -352,3 +352,16 @@ fn every_formula_is_set_in_latex() {
         }
     }
 }
+
+#[test]
+fn the_sea_level_that_a_default_tells_is_the_standard_atmosphere() {
+    let standard = carb_core::quantity::typed::STANDARD_PRESSURE / 1000.0;
+    let inputs = carb_core::table::FUNCTIONS.iter().flat_map(|function| function.inputs);
+    let mut told = 0;
+    for input in inputs.filter(|input| input.key == Key::SeaLevel) {
+        let carb_core::basis::Need::Optional(text) = input.need else { panic!("it may be left out") };
+        assert!(text.starts_with(&format!("{standard} kPa")), "{text}");
+        told += 1;
+    }
+    assert!(told > 0);
+}
