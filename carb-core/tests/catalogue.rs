@@ -269,6 +269,25 @@ fn definition(unit: &Unit) -> (Ratio, Ratio) {
         "min" => ((60, 1), NONE),
         "h" => ((60 * 60, 1), NONE),
         "d" => ((24 * 60 * 60, 1), NONE),
+        "ppm" | "ug_per_l" | "ppb" => ((1, 1_000_000), NONE),
+        "vol_percent" => ((1, 100), NONE),
+        "mg_per_l" | "mm" => ((1, 1000), NONE),
+        "l_per_min" => ((1, 1000 * 60), NONE),
+        "us_fl_oz_per_s" => (over(gallon, (128, 1)), NONE),
+        "us_gal_per_min" => (over(gallon, (60, 1)), NONE),
+        "g_per_h" => ((1, 1000 * 60 * 60), NONE),
+        "oz_per_h" => (over(POUND, (16 * 60 * 60, 1)), NONE),
+        "per_h" => ((1, 60 * 60), NONE),
+        "per_d" => ((1, 24 * 60 * 60), NONE),
+        "bar_per_m" => ((100_000, 1), NONE),
+        "psi_per_ft" => (over(over(times(POUND, GRAVITY), times(INCH, INCH)), times((12, 1), INCH)), NONE),
+        "m_per_s" | "m3" | "seconds" | "money" | "money_per_kg" => (ONE, NONE),
+        "ft_per_s" => (times((12, 1), INCH), NONE),
+        "in" => (INCH, NONE),
+        "ft3" => (times((12 * 12 * 12, 1), INCH_CUBED), NONE),
+        "money_per_lb" => (over(ONE, POUND), NONE),
+        "money_per_l" => ((1000, 1), NONE),
+        "money_per_us_gal" => (over(ONE, gallon), NONE),
         other => panic!("the definition of {other} is not checked"),
     }
 }
@@ -309,7 +328,7 @@ fn every_scale_is_the_double_nearest_to_its_definition() {
         assert!(!nearest(unit.scale.next_up(), scale) && !nearest(unit.scale.next_down(), scale), "{}", unit.name);
         assert!(!unit.definition.is_empty() && !unit.source.is_empty(), "{}", unit.name);
         // A plain factor is printed as a plain number.
-        let plain = matches!(unit.dimension, Dimension::Multiplier | Dimension::Count);
+        let plain = matches!(unit.dimension, Dimension::Multiplier | Dimension::Count | Dimension::Money);
         assert_eq!(unit.symbol.is_empty(), plain, "{}", unit.name);
     }
 }

@@ -211,6 +211,84 @@ fields! {
     Diffusivity = "diffusivity" number(Dimension::Diffusivity, 0.0, 1.0e-6), "diffusivity of dissolved CO2";
     Cylinder = "cylinder" number(Dimension::Temperature, 216.592, 304.1282),
         "temperature of a cylinder of CO2: from the triple to the critical point, between which it holds liquid";
+    Co2Share = "co2" number(Dimension::Percent, 1.0, 100.0),
+        "CO2 in the gas that is put over the drink, percent by volume; the rest is nitrogen";
+    HeadspaceAir = "air_abs" number(Dimension::Pressure, 0.0, 3.0e5),
+        "partial pressure of the air left in a headspace that was not purged: that of the air outside where it was not purged at all";
+    Depth = "depth" number(Dimension::Length, 0.0, 30.0), "height of drink above the place that is meant";
+    Keg = "keg" number(Dimension::Volume, 1.0e-4, 1.0e3), "what the keg or tank holds, filled to the brim";
+    KegDiameter = "keg_diameter" number(Dimension::Length, 0.02, 20.0), "inner diameter of the keg or tank";
+    KegRating = "keg_rating_gauge" number(Dimension::Pressure, 0.0, 3.0e6),
+        "pressure above the air outside for which the keg is rated: the least of its marking and its relief valve";
+    Method = "method" Kind::Choice,
+        "how the drink meets its gas: still, dip_tube (gas in through the liquid tube), on_side, stone, or rocked";
+    Kla = "kla" number(Dimension::Rate, 1.0e-9, 0.1),
+        "share of the gap to equilibrium that closes in a time: first-order rate of uptake";
+    Start = "start" number(Dimension::Carbonation, 0.0, 30.0), "CO2 in the drink at the start";
+    BurstGauge = "burst_gauge" number(Dimension::Pressure, 0.0, HIGHEST_PRESSURE),
+        "high pressure, above the air outside, with which carbonation is started";
+    Supply = "supply" number(Dimension::MassFlow, 1.0e-9, 1.0), "the most CO2 that the regulator lets through";
+    Oxygen = "oxygen" number(Dimension::VolumeFraction, 0.0, 0.25), "oxygen in the gas over the drink";
+    StartOxygen = "start_oxygen" number(Dimension::VolumeFraction, 0.0, 0.25), "oxygen in the vessel before it is purged";
+    GasOxygen = "gas_oxygen" number(Dimension::VolumeFraction, 0.0, 0.05), "oxygen in the CO2 as supplied";
+    PurgeGauge = "purge_gauge" number(Dimension::Pressure, 100.0, HIGHEST_PRESSURE),
+        "pressure above the air outside to which a vessel is filled before it is vented";
+    Cycles = "cycles" number(Dimension::Count, 0.0, 1000.0), "how often a vessel is filled with CO2 and vented";
+    Sweeps = "sweeps" number(Dimension::Count, 0.0, 1000.0), "vessel volumes of CO2 that flow through an open vessel";
+    Pocket = "pocket" number(Dimension::Volume, 0.0, 1.0), "air that stays under the lid when a vessel is filled with liquid";
+    PickedUp = "picked_up" number(Dimension::TraceConcentration, 0.0, 1.0), "oxygen that a drink takes up";
+    DissolvedOxygen = "dissolved_oxygen" number(Dimension::TraceConcentration, 0.0, 0.1), "oxygen dissolved in the drink";
+    TotalOxygen = "total_oxygen" number(Dimension::TraceConcentration, 0.0, 1.0),
+        "oxygen in drink and headspace together, per litre of drink: total package oxygen";
+    Gas = "gas" number(Dimension::Mass, 0.0, 1.0e6), "mass of CO2";
+    GasLoss = "gas_loss" number(Dimension::Percent, 0.0, 500.0), "CO2 lost through leaks and disconnecting, percent of what is used";
+    CylinderSize = "cylinder_size" Kind::Choice, "size of the cylinder or cartridge: see the table cylinders";
+    Charge = "charge" number(Dimension::Mass, 1.0e-4, 1.0e3), "CO2 in a full cylinder";
+    FillingRatio = "filling_ratio" number(Dimension::MassRatio, 0.1, 0.8),
+        "CO2 in a full cylinder over the water that it would hold";
+    Gross = "gross" number(Dimension::Mass, 1.0e-3, 1.0e4), "what the cylinder weighs now";
+    Tare = "tare" number(Dimension::Mass, 1.0e-3, 1.0e4), "what the empty cylinder weighs: it is stamped on it";
+    LeftShare = "left" number(Dimension::Percent, 0.0, 100.0), "share of a full charge";
+    Kegs = "kegs" number(Dimension::Count, 0.0, 1.0e6), "how many kegs a cylinder does";
+    Tube = "tube" Kind::Choice, "tubing of the draught line: see the table tubes";
+    Bore = "bore" number(Dimension::Bore, 1.0e-3, 0.05), "inner diameter of the line";
+    Line = "line" number(Dimension::Length, 0.0, 500.0), "length of the draught line";
+    Rise = "rise" number(Dimension::Length, -30.0, 50.0),
+        "height of the faucet over the drink in the keg (its middle, where it is half empty); below 0 where the faucet is lower";
+    Fittings = "fittings" number(Dimension::Multiplier, 0.0, 1000.0),
+        "losses of fittings and faucet, in velocity heads of the line";
+    Flow = "flow" number(Dimension::Flow, 1.0e-8, 0.1), "drink that flows";
+    PourSize = "glass" number(Dimension::Volume, 1.0e-5, 0.1), "drink that is poured into one glass";
+    Pour = "pour" number(Dimension::ShortTime, 0.1, 36_000.0), "time in which the glass is full";
+    Resistance = "resistance" number(Dimension::PressureGradient, 0.0, 1.0e7), "pressure lost per length of line";
+    Speed = "speed" number(Dimension::Velocity, 0.0, 100.0), "speed of the drink in the line";
+    Reynolds = "reynolds" number(Dimension::Multiplier, 0.0, 1.0e8), "Reynolds number of the flow";
+    Drop = "drop" number(Dimension::Pressure, -1.0e6, HIGHEST_PRESSURE), "difference of pressure";
+    Wetting = "wetting" number(Dimension::Pressure, 0.0, 1.0e6),
+        "pressure at which gas first bubbles from the wet stone";
+    Margin = "margin" number(Dimension::Pressure, 0.0, 1.0e6), "pressure to spare, so that gas flows";
+    FillMethod = "fill_method" Kind::Choice, "how the drink goes from the keg into bottles or growlers: see the table filling_losses";
+    FillLoss = "fill_loss" number(Dimension::Carbonation, 0.0, 30.0), "CO2 lost while filling";
+    OtherVolume = "other" number(Dimension::Volume, 1.0e-6, 1.0e3), "volume of the other drink that is blended in";
+    OtherCarbonation = "other" number(Dimension::Carbonation, 0.0, 30.0), "CO2 in the other drink";
+    Released = "released" number(Dimension::Mass, 0.0, 1.0e4), "CO2 that escapes into the room";
+    RoomVolume = "room" number(Dimension::RoomVolume, 0.1, 1.0e6), "volume of the room";
+    AirChanges = "air_changes" number(Dimension::Rate, 0.0, 0.1),
+        "how often the air of the room is exchanged";
+    Leak = "leak" number(Dimension::MassFlow, 0.0, 1.0), "CO2 that leaks steadily";
+    RoomAir = "room_air" number(Dimension::VolumeFraction, 0.0, 1.0), "CO2 in the air of the room";
+    KegPrice = "outfit" number(Dimension::Money, 0.0, 1.0e9), "price of everything that kegging needs and bottling does not";
+    BottlingPrice = "bottling_outfit" number(Dimension::Money, 0.0, 1.0e9),
+        "price of everything that bottling needs and kegging does not, without the bottles";
+    BottlePrice = "bottle" number(Dimension::Money, 0.0, 1.0e9), "price of one empty bottle";
+    CapPrice = "cap" number(Dimension::Money, 0.0, 1.0e9), "price of one cap";
+    SugarPrice = "sugar" number(Dimension::MoneyPerMass, 0.0, 1.0e9), "price of the priming sugar";
+    GasPrice = "gas" number(Dimension::MoneyPerMass, 0.0, 1.0e9), "price of CO2";
+    DrinkPrice = "drink" number(Dimension::MoneyPerVolume, 0.0, 1.0e12), "what the drink itself costs";
+    Batches = "batches" number(Dimension::Count, 1.0, 1.0e5), "how many batches are looked at";
+    Uses = "uses" number(Dimension::Count, 1.0, 1.0e5), "how often a bottle is used before it is lost or broken";
+    BottleLoss = "bottle_loss" number(Dimension::Percent, 0.0, 100.0), "drink lost in bottling, percent";
+    KegLoss = "keg_loss" number(Dimension::Percent, 0.0, 100.0), "drink lost in kegging and in the line, percent";
     Basis = "basis" Kind::Choice, "the set of assumptions to start from";
     Model = "model" Kind::Choice, "the solubility model (default: that of the basis for this drink)";
     ResidualModel = "residual_model" Kind::Choice, "the model of residual CO2 (default: that of the basis)";

@@ -11,8 +11,9 @@ pub mod unit;
 pub use field::{Field, Key};
 pub use name::{Name, ShortText};
 pub use typed::{
-    AbsolutePressure, AmbientPressure, Carbonation, Concentration, Density, Diffusivity, GaugePressure, Length, Mass,
-    Multiplier, Percent, Plato, PressureDifference, SpecificGravity, Temperature, TemperatureDifference, Time,
-    Viscosity, Volume,
+    AbsolutePressure, AmbientPressure, Bore, Carbonation, Concentration, Density, Diffusivity, Flow, GaugePressure,
+    Length, Mass, MassFlow, Multiplier, Percent, Plato, PressureDifference, Rate, RoomVolume, ShortTime,
+    SpecificGravity, Temperature, TemperatureDifference, Time, TraceConcentration, Velocity, Viscosity, Volume,
+    VolumeFraction,
 };
 pub use unit::{Dimension, Unit};

@@ -233,6 +233,62 @@ quantity! {
     }
 }
 
+quantity! {
+    /// One gas in another, by volume.
+    VolumeFraction over Ratio in uom::si::ratio::ratio {
+        from_ppm ppm = PARTS_PER_MILLION; from_vol_percent vol_percent = VOLUME_PERCENT;
+    }
+}
+quantity! {
+    /// A trace of something per litre of drink.
+    TraceConcentration over MassDensity in uom::si::mass_density::kilogram_per_cubic_meter {
+        from_ug_per_l ug_per_l = MICROGRAM_PER_LITRE; from_ppb ppb = PARTS_PER_BILLION; from_mg_per_l mg_per_l = MILLIGRAM_PER_LITRE;
+    }
+}
+quantity! {
+    /// Volume of drink per time.
+    Flow over VolumeRate in uom::si::volume_rate::cubic_meter_per_second {
+        from_l_per_min l_per_min = LITRE_PER_MINUTE; from_us_fl_oz_per_s us_fl_oz_per_s = US_FLUID_OUNCE_PER_SECOND;
+        from_us_gal_per_min us_gal_per_min = US_GALLON_PER_MINUTE;
+    }
+}
+quantity! {
+    /// Mass of gas per time.
+    MassFlow over MassRate in uom::si::mass_rate::kilogram_per_second {
+        from_g_per_h g_per_h = GRAM_PER_HOUR; from_oz_per_h oz_per_h = OUNCE_PER_HOUR;
+    }
+}
+quantity! {
+    /// How often something happens, or how fast a gap closes.
+    Rate over Frequency in uom::si::frequency::hertz {
+        from_per_h per_h = PER_HOUR; from_per_d per_d = PER_DAY;
+    }
+}
+quantity! {
+    /// Speed.
+    Velocity over Velocity in uom::si::velocity::meter_per_second {
+        from_m_per_s m_per_s = METRE_PER_SECOND; from_ft_per_s ft_per_s = FOOT_PER_SECOND;
+    }
+}
+quantity! {
+    /// Width of a tube or of a pore.
+    Bore over Length in uom::si::length::meter {
+        from_mm mm = BORE_MILLIMETRE; from_in inches = BORE_INCH;
+    }
+}
+quantity! {
+    /// Volume of a room.
+    RoomVolume over Volume in uom::si::volume::cubic_meter {
+        from_m3 m3 = CUBIC_METRE; from_ft3 ft3 = CUBIC_FOOT;
+    }
+}
+quantity! {
+    /// A time as short as that of a pour.
+    ShortTime over Time in uom::si::time::second {
+        from_seconds seconds = SECONDS;
+    }
+}
+
 impl GaugePressure {
     /// The same pressure above vacuum, given the air pressure outside.
     #[must_use]

@@ -45,6 +45,32 @@ pub enum Dimension {
     Count,
     /// Cells of yeast in a volume; SI unit one per cubic metre.
     CellCount,
+    /// One gas in another, by volume; a plain share.
+    VolumeFraction,
+    /// A trace of something per litre of drink; kg/m3.
+    TraceConcentration,
+    /// Volume of liquid per time; SI unit m3/s.
+    Flow,
+    /// Mass of gas per time; SI unit kg/s.
+    MassFlow,
+    /// How often, or how fast a gap closes; SI unit 1/s.
+    Rate,
+    /// Pressure lost per length of line; SI unit Pa/m.
+    PressureGradient,
+    /// Speed; SI unit m/s.
+    Velocity,
+    /// Width of a tube or of a pore; SI unit metre.
+    Bore,
+    /// Volume of a room; SI unit cubic metre.
+    RoomVolume,
+    /// A time as short as that of a pour; SI unit second.
+    ShortTime,
+    /// Money, in any one currency.
+    Money,
+    /// Money per mass; one per kilogram.
+    MoneyPerMass,
+    /// Money per volume; one per cubic metre.
+    MoneyPerVolume,
 }
 
 /// One unit: its name in every face, its exact relation to SI, and where that relation is defined.
@@ -181,4 +207,39 @@ units! {
     MILLION_PER_ML = "million_per_ml" "million/mL" CellCount, 1_000_000_000_000.0, 0.0, true,
         "a million cells in a millilitre", SI;
     SQUARE_METRE_PER_SECOND = "m2_per_s" "m2/s" Diffusivity, 1.0, 0.0, true, "the SI unit", SI;
+    PARTS_PER_MILLION = "ppm" "ppm" VolumeFraction, 1.0 / 1_000_000.0, 0.0, true, "one volume in a million", SI;
+    VOLUME_PERCENT = "vol_percent" "% vol" VolumeFraction, 1.0 / 100.0, 0.0, true, "one volume in a hundred", SI;
+    MICROGRAM_PER_LITRE = "ug_per_l" "µg/L" TraceConcentration, 1.0 / 1_000_000.0, 0.0, true,
+        "a millionth of a gram in a litre", SI;
+    PARTS_PER_BILLION = "ppb" "ppb" TraceConcentration, 1.0 / 1_000_000.0, 0.0, true,
+        "a microgram in a litre, as the trade counts oxygen", "common practice, no source";
+    MILLIGRAM_PER_LITRE = "mg_per_l" "mg/L" TraceConcentration, 1.0 / 1000.0, 0.0, false,
+        "a thousandth of a gram in a litre", SI;
+    LITRE_PER_MINUTE = "l_per_min" "L/min" Flow, 1.0 / 60_000.0, 0.0, true, "a litre in 60 s", SI;
+    US_FLUID_OUNCE_PER_SECOND = "us_fl_oz_per_s" "US fl oz/s" Flow, 295_735_295_625.0 / 10_000_000_000_000_000.0, 0.0, true,
+        "1/128 US gallon in a second", HB44;
+    US_GALLON_PER_MINUTE = "us_gal_per_min" "US gal/min" Flow, 3_785_411_784.0 / 60_000_000_000_000.0, 0.0, false,
+        "231 cubic inches in 60 s", HB44;
+    GRAM_PER_HOUR = "g_per_h" "g/h" MassFlow, 1.0 / 3_600_000.0, 0.0, true, "1/1000 kg in 3600 s", SI;
+    OUNCE_PER_HOUR = "oz_per_h" "oz/h" MassFlow, 28_349_523_125.0 / 3_600_000_000_000_000.0, 0.0, true,
+        "1/16 avoirdupois pound in 3600 s", HB44;
+    PER_HOUR = "per_h" "1/h" Rate, 1.0 / 3600.0, 0.0, true, "once in 3600 s", SI;
+    PER_DAY = "per_d" "1/d" Rate, 1.0 / 86_400.0, 0.0, false, "once in 86 400 s", SI;
+    BAR_PER_METRE = "bar_per_m" "bar/m" PressureGradient, 100_000.0, 0.0, true, "100 000 Pa in a metre", SI;
+    PSI_PER_FOOT = "psi_per_ft" "psi/ft" PressureGradient, 44_482_216_152_605.0 / 1_966_447_680.0, 0.0, true,
+        "a pound-force on a square inch, in 0.3048 m", HB44;
+    METRE_PER_SECOND = "m_per_s" "m/s" Velocity, 1.0, 0.0, true, "the SI unit", SI;
+    FOOT_PER_SECOND = "ft_per_s" "ft/s" Velocity, 3048.0 / 10_000.0, 0.0, true, "0.3048 m in a second", HB44;
+    BORE_MILLIMETRE = "mm" "mm" Bore, 1.0 / 1000.0, 0.0, true, "1/1000 m", SI;
+    BORE_INCH = "in" "in" Bore, 254.0 / 10_000.0, 0.0, true, "0.0254 m", HB44;
+    CUBIC_METRE = "m3" "m3" RoomVolume, 1.0, 0.0, true, "the SI unit", SI;
+    CUBIC_FOOT = "ft3" "ft3" RoomVolume, 28_316_846_592.0 / 1_000_000_000_000.0, 0.0, true, "0.3048 m cubed", HB44;
+    SECONDS = "seconds" "s" ShortTime, 1.0, 0.0, true, "the SI unit", SI;
+    MONEY = "money" "" Money, 1.0, 0.0, true, "any one currency, the same throughout", "common practice, no source";
+    MONEY_PER_KILOGRAM = "money_per_kg" "per kg" MoneyPerMass, 1.0, 0.0, true, "for a kilogram", SI;
+    MONEY_PER_POUND = "money_per_lb" "per lb" MoneyPerMass, 100_000_000.0 / 45_359_237.0, 0.0, true,
+        "for 0.45359237 kg", HB44;
+    MONEY_PER_LITRE = "money_per_l" "per L" MoneyPerVolume, 1000.0, 0.0, true, "for a litre", SI;
+    MONEY_PER_US_GALLON = "money_per_us_gal" "per US gal" MoneyPerVolume, 1_000_000_000_000.0 / 3_785_411_784.0, 0.0, true,
+        "for 231 cubic inches", HB44;
 }
