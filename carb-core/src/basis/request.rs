@@ -47,16 +47,27 @@ pub enum Raw<'a> {
     Other,
 }
 
+/// A value as a request keeps it: a text, long as it is, stands apart, so that a request stays small.
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Kept {
+    Number(f64, &'static Unit),
+    Choice(usize),
+    Flag(bool),
+    Text,
+}
+
 /// Values by the names of the vocabulary. Every function takes one.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[must_use]
 pub struct Request {
-    values: [Option<Value>; COUNT],
+    values: [Option<Kept>; COUNT],
+    /// The one text, [`Key::Title`].
+    text: ShortText,
 }
 
 impl Default for Request {
     fn default() -> Self {
-        Self { values: [None; COUNT] }
+        Self { values: [None; COUNT], text: ShortText::new("") }
     }
 }
 
@@ -146,34 +157,46 @@ impl Request {
         Self::default()
     }
 
+    fn keep(&mut self, key: Key, value: Value) {
+        self.values[key as usize] = Some(match value {
+            Value::Number(number, unit) => Kept::Number(number, unit),
+            Value::Choice(at) => Kept::Choice(at),
+            Value::Flag(flag) => Kept::Flag(flag),
+            Value::Text(text) => {
+                self.text = text;
+                Kept::Text
+            }
+        });
+    }
+
     fn with_si(mut self, key: Key, si: f64) -> Self {
         if let Some(unit) = key.dimension().map(Unit::first) {
-            self.values[key as usize] = Some(Value::Number(unit.from_si(si), unit));
+            self.keep(key, Value::Number(unit.from_si(si), unit));
         }
         self
     }
 
     /// The same request for this kind of drink.
     pub fn beverage(mut self, kind: Kind) -> Self {
-        self.values[Key::Beverage as usize] = Some(Value::Choice(kind as usize));
+        self.keep(Key::Beverage, Value::Choice(kind as usize));
         self
     }
 
     /// The same request, packaged with or without living yeast.
     pub fn yeast(mut self, yeast: Yeast) -> Self {
-        self.values[Key::Yeast as usize] = Some(Value::Choice(yeast as usize));
+        self.keep(Key::Yeast, Value::Choice(yeast as usize));
         self
     }
 
     /// The same request on this basis.
     pub fn basis(mut self, basis: BasisName) -> Self {
-        self.values[Key::Basis as usize] = Some(Value::Choice(basis as usize));
+        self.keep(Key::Basis, Value::Choice(basis as usize));
         self
     }
 
     /// The same request with this solubility model.
     pub fn model(mut self, model: Model) -> Self {
-        self.values[Key::Model as usize] = Some(Value::Choice(model as usize));
+        self.keep(Key::Model, Value::Choice(model as usize));
         self
     }
 
@@ -237,7 +260,7 @@ impl Request {
             (FieldKind::Flag, _) => return wrong("true or false"),
             (FieldKind::Text, _) => return wrong("a text"),
         };
-        self.values[name.key as usize] = Some(value);
+        self.keep(name.key, value);
         Ok(())
     }
 
@@ -253,20 +276,35 @@ impl Request {
     /// The same request with a number in the unit of its name, given or not; what it may be is seen when it is used.
     pub fn with_number(mut self, name: Name, number: f64) -> Self {
         if let Some(unit) = name.unit {
-            self.values[name.key as usize] = Some(Value::Number(number, unit));
+            self.keep(name.key, Value::Number(number, unit));
         }
         self
     }
 
     /// The same request without a field.
     pub fn without(mut self, key: Key) -> Self {
-        self.values[key as usize] = None;
+        if self.values[key as usize].take() == Some(Kept::Text) {
+            self.text = ShortText::new("");
+        }
+        self
+    }
+
+    /// The same request with what another one says of a field, if anything.
+    pub(crate) fn with_of(mut self, key: Key, other: &Request) -> Self {
+        if let Some(value) = other.get(key) {
+            self.keep(key, value);
+        }
         self
     }
 
     /// The value of a field.
     pub fn get(&self, key: Key) -> Option<Value> {
-        self.values[key as usize]
+        self.values[key as usize].map(|kept| match kept {
+            Kept::Number(number, unit) => Value::Number(number, unit),
+            Kept::Choice(at) => Value::Choice(at),
+            Kept::Flag(flag) => Value::Flag(flag),
+            Kept::Text => Value::Text(self.text),
+        })
     }
 
     /// The number of a field, SI.

@@ -289,6 +289,8 @@ fields! {
     Uses = "uses" number(Dimension::Count, 1.0, 1.0e5), "how often a bottle is used before it is lost or broken";
     BottleLoss = "bottle_loss" number(Dimension::Percent, 0.0, 100.0), "drink lost in bottling, percent";
     KegLoss = "keg_loss" number(Dimension::Percent, 0.0, 100.0), "drink lost in kegging and in the line, percent";
+    Cost = "cost" number(Dimension::MoneyPerVolume, 0.0, 1.0e15), "what a litre that is drunk costs";
+    Spent = "spent" number(Dimension::Money, 0.0, 1.0e15), "what is spent in all";
     Basis = "basis" Kind::Choice, "the set of assumptions to start from";
     Model = "model" Kind::Choice, "the solubility model (default: that of the basis for this drink)";
     ResidualModel = "residual_model" Kind::Choice, "the model of residual CO2 (default: that of the basis)";

@@ -3,6 +3,7 @@
 use crate::balance::{open, pressure, sealed};
 use crate::bottling::{package, priming, wort};
 use crate::evidence::Equation;
+use crate::kegging::cost;
 use crate::property::solubility::{self, chart, chart_quadratic, composition, eu_wine, european, henry, water_core};
 use crate::property::{
     atmosphere, attenuation, co2_gas, co2_saturation, fermentable, gravity, liquid, syrup, water, yeast,
@@ -92,4 +93,11 @@ pub static CATALOGUE: &[&Equation] = &[
     &package::EXPECTED_CO2,
     &package::WORST_CO2,
     &package::WORST_PRESSURE,
+    &cost::BOTTLES_NEEDED,
+    &cost::BATCH_IN_BOTTLES,
+    &cost::BATCH_IN_KEG,
+    &cost::SPENT_ON_BOTTLES,
+    &cost::SPENT_ON_KEGS,
+    &cost::COST_PER_LITRE,
+    &cost::BREAK_EVEN,
 ];

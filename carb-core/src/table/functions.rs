@@ -1,5 +1,6 @@
 //! The table of functions: for each, its inputs and outputs by the names of the vocabulary, and how it is run.
 
+pub use super::costs::{BREAK_EVEN, PACKAGING_COST};
 pub use super::gravities::{ADDED_CO2, ATTENUATION, FINAL_GRAVITY, GRAVITY, GRAVITY_CO2};
 use super::inputs::{
     ABV, ALTITUDE, AMBIENT, BEVERAGE, EXTRACT, GAUGE_ALTITUDE, GAUGE_AMBIENT, HANDBOOK, MODEL, SEA_LEVEL, SOLUBILITY,
@@ -39,6 +40,8 @@ pub static FUNCTIONS: &[&Function] = &[
     &DRINK_PROPERTIES,
     &CO2_SATURATION,
     &AMBIENT_PRESSURE,
+    &PACKAGING_COST,
+    &BREAK_EVEN,
 ];
 
 /// The function of a name.

@@ -2,6 +2,7 @@
 
 pub mod bottle_tables;
 pub mod catalogue;
+mod costs;
 pub mod functions;
 pub mod gravities;
 pub mod inputs;
