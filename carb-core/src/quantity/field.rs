@@ -271,7 +271,7 @@ fields! {
     FillLoss = "fill_loss" number(Dimension::Carbonation, 0.0, 30.0), "CO2 lost while filling";
     OtherVolume = "other" number(Dimension::Volume, 1.0e-6, 1.0e3), "volume of the other drink that is blended in";
     OtherCarbonation = "other" number(Dimension::Carbonation, 0.0, 30.0), "CO2 in the other drink";
-    Released = "released" number(Dimension::Mass, 0.0, 1.0e4), "CO2 that escapes into the room";
+    Released = "released" number(Dimension::Mass, 0.0, 1.0e5), "CO2 that escapes into the room";
     RoomVolume = "room" number(Dimension::RoomVolume, 0.1, 1.0e6), "volume of the room";
     AirChanges = "air_changes" number(Dimension::Rate, 0.0, 0.1),
         "how often the air of the room is exchanged";
@@ -289,6 +289,9 @@ fields! {
     Uses = "uses" number(Dimension::Count, 1.0, 1.0e5), "how often a bottle is used before it is lost or broken";
     BottleLoss = "bottle_loss" number(Dimension::Percent, 0.0, 100.0), "drink lost in bottling, percent";
     KegLoss = "keg_loss" number(Dimension::Percent, 0.0, 100.0), "drink lost in kegging and in the line, percent";
+    Hardware = "hardware" number(Dimension::Pressure, 0.0, 1.0e6),
+        "pressure that faucet, shank, couplings and other lengths of line take, by the trade's balance";
+    LineContent = "line" number(Dimension::Volume, 0.0, 10.0), "drink that stands in the line";
     Basis = "basis" Kind::Choice, "the set of assumptions to start from";
     Model = "model" Kind::Choice, "the solubility model (default: that of the basis for this drink)";
     ResidualModel = "residual_model" Kind::Choice, "the model of residual CO2 (default: that of the basis)";
