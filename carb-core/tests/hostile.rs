@@ -81,6 +81,8 @@ fn usual(function: &str) -> Vec<(&'static str, f64)> {
         "drink_properties" => vec![("temperature_c", 4.0), ("sg", 1.010), ("viscosity_multiplier", 1.6)],
         "co2_saturation" => vec![("cylinder_c", 20.0)],
         "ambient_pressure" => vec![("altitude_m", 240.0), ("sea_level_kpa", 101.0)],
+        "packaging_cost" => vec![("packaged_l", 19.0), ("bottle_money", 0.6), ("outfit_money", 300.0)],
+        "break_even" => vec![("packaged_l", 19.0), ("cap_money", 0.05), ("outfit_money", 300.0)],
         _ => panic!("{function}"),
     }
 }

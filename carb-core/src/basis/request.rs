@@ -11,9 +11,11 @@ use crate::evidence::caution::above;
 use crate::property::attenuation::RealExtractModel;
 use crate::property::bottle;
 use crate::property::fermentable::{self, FERMENTABLES, Fermentable, SugarKind};
+use crate::property::filling_loss::{self, FILLINGS, Filling};
 use crate::property::gravity::Scale;
 use crate::property::solubility::Model;
 use crate::property::sweetener::{self, SWEETENERS};
+use crate::property::tube::{self, TUBES, Tube};
 use crate::quantity::field::{COUNT, Kind as FieldKind};
 use crate::quantity::name::TEXT_BYTES;
 use crate::quantity::{
@@ -103,6 +105,8 @@ pub fn choices(key: Key) -> &'static [&'static str] {
         Key::BottleClass => bottle::NAMES,
         Key::FillOrder => FillOrder::NAMES,
         Key::Microbes => Microbes::NAMES,
+        Key::Tube => tube::NAMES,
+        Key::FillMethod => filling_loss::NAMES,
         _ => &[],
     }
 }
@@ -575,6 +579,16 @@ impl Request {
     /// What may ferment in the bottle.
     pub fn microbes(&self) -> Microbes {
         self.choice(Key::Microbes, Microbes::ALL).unwrap_or_default()
+    }
+
+    /// The tube of the draught line, where one is named.
+    pub fn tube(&self) -> Option<Tube> {
+        self.choice(Key::Tube, TUBES)
+    }
+
+    /// The way to fill, where one is named.
+    pub fn fill_method(&self) -> Option<Filling> {
+        self.choice(Key::FillMethod, FILLINGS)
     }
 
     /// Which relation turns specific gravity into extract.

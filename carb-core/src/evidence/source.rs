@@ -81,4 +81,12 @@ sources! {
     LOWE = "lowe" "Lowe, Experimental Cookery (solubility of sugars)";
     JACKSON = "jackson1922" "Jackson and Silsbee 1922, Bureau of Standards Scientific Paper 437 (from memory)";
     CODATA = "codata2018" "Tiesinga et al. 2021, CODATA recommended values 2018, Rev. Mod. Phys. 93:025010";
+    CHURCHILL = "churchill1977" "Churchill 1977, Chemical Engineering 84(24):91 (friction factor for all regimes)";
+    DRAUGHT_MANUAL = "draughtmanual" "Brewers Association, Draught Beer Quality Manual, table of tubing (read in secondary texts, or from memory where it says so)";
+    DESIGNING = "designing" "Brewers Association, Designing for Resistance (web page with two lines of 20 ft)";
+    DISPENSE_HANDBOOK = "dispense2010" "Dispense technician's handbook, 2010 (trade text)";
+    VENDOR_TUBING = "vendortubing" "Vendor of draught equipment, sheet of line resistances (trade text, undated)";
+    GERMAN_RULE = "germanrule" "German dispense trade, rule for 7 and 10 mm lines at 3 L/min (several trade texts)";
+    COUNTER_PRESSURE = "counterpressure" "Brew Your Own, counter-pressure filling (loss of an automatic filler, and of one by hand)";
+    FILLER_MAKER = "fillermaker" "Maker of filling equipment, loss in a line from keg to bottle (trade text, undated)";
 }

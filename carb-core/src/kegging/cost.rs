@@ -13,7 +13,7 @@ use crate::quantity::{Key, Mass, Name, Percent, Volume};
 const DRINK: Symbol = limited("V", Measure::In(&LITRE), "drink of one batch", 1e-3, 1e6);
 const LOSS: Symbol = limited("l", Measure::In(&PERCENT), "drink that is lost, percent", 0.0, 100.0);
 const BATCHES: Symbol = limited("n", Measure::In(&THINGS), "batches", 1.0, 1e5);
-const DRINK_PRICE: Symbol = symbol("d", Measure::In(&MONEY_PER_LITRE), "what the drink costs");
+const DRINK_PRICE: Symbol = limited("d", Measure::In(&MONEY_PER_LITRE), "what the drink costs", 0.0, 1e9);
 
 /// Bottles for a batch.
 pub static BOTTLES_NEEDED: Equation = Equation {
@@ -36,10 +36,10 @@ pub static BATCH_IN_BOTTLES: Equation = Equation {
     formula: "r = N*c + m*s + V*l/100*d",
     result: symbol("r", Measure::In(&MONEY), "cost of each batch"),
     inputs: &[
-        symbol("N", Measure::In(&THINGS), "bottles"),
-        symbol("c", Measure::In(&MONEY), "price of a cap"),
-        symbol("m", Measure::In(&KILOGRAM), "sugar for a batch"),
-        symbol("s", Measure::In(&MONEY_PER_KILOGRAM), "price of the sugar"),
+        limited("N", Measure::In(&THINGS), "bottles", 0.0, 1e6),
+        limited("c", Measure::In(&MONEY), "price of a cap", 0.0, 1e9),
+        limited("m", Measure::In(&KILOGRAM), "sugar for a batch", 0.0, 1e6),
+        limited("s", Measure::In(&MONEY_PER_KILOGRAM), "price of the sugar", 0.0, 1e9),
         DRINK,
         LOSS,
         DRINK_PRICE,
@@ -58,8 +58,8 @@ pub static BATCH_IN_KEG: Equation = Equation {
     formula: "r = m*g + V*l/100*d",
     result: symbol("r", Measure::In(&MONEY), "cost of each batch"),
     inputs: &[
-        symbol("m", Measure::In(&KILOGRAM), "CO2 for a batch"),
-        symbol("g", Measure::In(&MONEY_PER_KILOGRAM), "price of CO2"),
+        limited("m", Measure::In(&KILOGRAM), "CO2 for a batch", 0.0, 1e6),
+        limited("g", Measure::In(&MONEY_PER_KILOGRAM), "price of CO2", 0.0, 1e9),
         DRINK,
         LOSS,
         DRINK_PRICE,
@@ -78,12 +78,12 @@ pub static SPENT_ON_BOTTLES: Equation = Equation {
     formula: "S = o + N*p*max(1, n/u) + n*r",
     result: symbol("S", Measure::In(&MONEY), "spent in all"),
     inputs: &[
-        symbol("o", Measure::In(&MONEY), "price of the outfit"),
-        symbol("N", Measure::In(&THINGS), "bottles"),
-        symbol("p", Measure::In(&MONEY), "price of a bottle"),
+        limited("o", Measure::In(&MONEY), "price of the outfit", 0.0, 1e9),
+        limited("N", Measure::In(&THINGS), "bottles", 0.0, 1e6),
+        limited("p", Measure::In(&MONEY), "price of a bottle", 0.0, 1e9),
         BATCHES,
         limited("u", Measure::In(&THINGS), "uses of a bottle", 1.0, 1e5),
-        symbol("r", Measure::In(&MONEY), "cost of each batch"),
+        limited("r", Measure::In(&MONEY), "cost of each batch", 0.0, 1e12),
     ],
     uncertainty_percent: None,
     uncertainty: "exact for prices that stay as they are",
@@ -105,9 +105,9 @@ pub static SPENT_ON_KEGS: Equation = Equation {
     formula: "S = o + n*r",
     result: symbol("S", Measure::In(&MONEY), "spent in all"),
     inputs: &[
-        symbol("o", Measure::In(&MONEY), "price of the outfit"),
+        limited("o", Measure::In(&MONEY), "price of the outfit", 0.0, 1e9),
         BATCHES,
-        symbol("r", Measure::In(&MONEY), "cost of each batch"),
+        limited("r", Measure::In(&MONEY), "cost of each batch", 0.0, 1e12),
     ],
     uncertainty_percent: None,
     uncertainty: "exact for prices that stay as they are",
@@ -123,7 +123,7 @@ pub static COST_PER_LITRE: Equation = Equation {
     formula: "C = S/(n*V*(1 - l/100))",
     result: symbol("C", Measure::In(&MONEY_PER_LITRE), "cost of a litre"),
     inputs: &[
-        symbol("S", Measure::In(&MONEY), "spent in all"),
+        limited("S", Measure::In(&MONEY), "spent in all", 0.0, 1e15),
         BATCHES,
         DRINK,
         limited("l", Measure::In(&PERCENT), "drink that is lost, percent", 0.0, 99.0),
@@ -143,7 +143,7 @@ pub static BREAK_EVEN: Equation = Equation {
     result: symbol("n", Measure::In(&THINGS), "batches"),
     inputs: &[
         limited("m", Measure::In(&THINGS), "batch from which it is counted", 1.0, 1e5),
-        symbol("D", Measure::In(&MONEY), "what kegging has cost more by that batch"),
+        limited("D", Measure::In(&MONEY), "what kegging has cost more by that batch", 0.0, 1e12),
         limited("s", Measure::In(&MONEY), "what each further batch saves in a keg", 0.01, 1e9),
     ],
     uncertainty_percent: None,

@@ -8,6 +8,26 @@ use crate::evidence::{Notes, Steps};
 use crate::property::{liquid, water};
 use crate::quantity::{Density, Diffusivity, Key, Multiplier, Name, SpecificGravity, Temperature, Viscosity};
 
+/// Density (kg/m3) and viscosity (Pa s) from the kernel's columns, and their range cautions; `read` says whether the
+/// gravity was read, else it follows from the composition.
+#[inline(always)]
+pub(crate) fn flowing(
+    read: bool,
+    [t, sg, abv, extract, relative]: [f64; 5],
+    steps: &mut impl Steps,
+) -> ([f64; 2], i32) {
+    let mut sg = sg;
+    if !read {
+        sg = steps.step(&liquid::GRAVITY_OF_COMPOSITION, &[extract, abv], liquid::gravity(abv, extract));
+    }
+    let of_water = steps.step(&water::DENSITY, &[t], water::density(t));
+    let density = steps.step(&liquid::DENSITY, &[sg, of_water, abv, t], liquid::density(t, of_water, sg, abv));
+    let thin = steps.step(&water::VISCOSITY, &[t], water::viscosity(t));
+    let viscosity = steps.step(&liquid::VISCOSITY, &[relative, thin], relative * thin);
+    let bits = steps.within(&liquid::TEMPERATURE, t) | steps.within(&liquid::DENSITY_ALCOHOL, abv);
+    ([density, viscosity], bits | steps.within(&liquid::DENSITY_TEMPERATURE, t))
+}
+
 #[derive(Clone, Copy)]
 struct Liquid {
     /// Whether the gravity was read; else it follows from the composition.
@@ -18,18 +38,10 @@ impl Kernel<5, 3> for Liquid {
     const COLUMNS: [Key; 5] = [Key::Temperature, Key::Gravity, Key::Abv, Key::Extract, Key::RelativeViscosity];
     #[inline(always)]
     fn eval(&self, [t, sg, abv, extract, relative]: [f64; 5], steps: &mut impl Steps) -> ([f64; 3], i32) {
-        let mut sg = sg;
-        if !self.read {
-            sg = steps.step(&liquid::GRAVITY_OF_COMPOSITION, &[extract, abv], liquid::gravity(abv, extract));
-        }
-        let of_water = steps.step(&water::DENSITY, &[t], water::density(t));
-        let density = steps.step(&liquid::DENSITY, &[sg, of_water, abv, t], liquid::density(t, of_water, sg, abv));
-        let thin = steps.step(&water::VISCOSITY, &[t], water::viscosity(t));
-        let viscosity = steps.step(&liquid::VISCOSITY, &[relative, thin], relative * thin);
+        let ([density, viscosity], bits) = flowing(self.read, [t, sg, abv, extract, relative], steps);
         let fast = steps.step(&liquid::DIFFUSIVITY_WATER, &[t], liquid::diffusivity(t));
         let diffusivity = steps.step(&liquid::DIFFUSIVITY, &[fast, relative], fast / relative);
-        let bits = steps.within(&liquid::TEMPERATURE, t) | steps.within(&liquid::DENSITY_ALCOHOL, abv);
-        ([density, viscosity, diffusivity], bits | steps.within(&liquid::DENSITY_TEMPERATURE, t))
+        ([density, viscosity, diffusivity], bits)
     }
     fn explain(&self, _: i32, _: [f64; 5]) -> Error {
         Error::NotConverged { parameter: Name::first(Key::Temperature) }

@@ -1,6 +1,12 @@
 //! Kegging: the pressure that keeps a keg at its carbonation, the drink as it flows, the gas in its cylinder.
 
 pub mod cost;
+pub mod blend;
 pub mod cylinder;
+pub mod draught;
+pub mod filling;
+pub mod handbook_line;
+pub mod line;
 pub mod liquid;
+pub mod pour;
 pub mod pressure;

@@ -271,7 +271,7 @@ fields! {
     FillLoss = "fill_loss" number(Dimension::Carbonation, 0.0, 30.0), "CO2 lost while filling";
     OtherVolume = "other" number(Dimension::Volume, 1.0e-6, 1.0e3), "volume of the other drink that is blended in";
     OtherCarbonation = "other" number(Dimension::Carbonation, 0.0, 30.0), "CO2 in the other drink";
-    Released = "released" number(Dimension::Mass, 0.0, 1.0e4), "CO2 that escapes into the room";
+    Released = "released" number(Dimension::Mass, 0.0, 1.0e5), "CO2 that escapes into the room";
     RoomVolume = "room" number(Dimension::RoomVolume, 0.1, 1.0e6), "volume of the room";
     AirChanges = "air_changes" number(Dimension::Rate, 0.0, 0.1),
         "how often the air of the room is exchanged";
@@ -291,6 +291,9 @@ fields! {
     KegLoss = "keg_loss" number(Dimension::Percent, 0.0, 100.0), "drink lost in kegging and in the line, percent";
     Cost = "cost" number(Dimension::MoneyPerVolume, 0.0, 1.0e15), "what a litre that is drunk costs";
     Spent = "spent" number(Dimension::Money, 0.0, 1.0e15), "what is spent in all";
+    Hardware = "hardware" number(Dimension::Pressure, 0.0, 1.0e6),
+        "pressure that faucet, shank, couplings and other lengths of line take, by the trade's balance";
+    LineContent = "line" number(Dimension::Volume, 0.0, 10.0), "drink that stands in the line";
     Basis = "basis" Kind::Choice, "the set of assumptions to start from";
     Model = "model" Kind::Choice, "the solubility model (default: that of the basis for this drink)";
     ResidualModel = "residual_model" Kind::Choice, "the model of residual CO2 (default: that of the basis)";

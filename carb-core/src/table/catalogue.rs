@@ -4,9 +4,11 @@ use crate::balance::{open, pressure, sealed};
 use crate::bottling::{package, priming, wort};
 use crate::evidence::Equation;
 use crate::kegging::cost;
+use crate::kegging::{blend, handbook_line, line};
 use crate::property::solubility::{self, chart, chart_quadratic, composition, eu_wine, european, henry, water_core};
 use crate::property::{
-    atmosphere, attenuation, co2_gas, co2_saturation, fermentable, gravity, liquid, syrup, water, yeast,
+    atmosphere, attenuation, co2_gas, co2_saturation, fermentable, filling_loss, friction, gravity, liquid, syrup,
+    water, yeast,
 };
 
 /// The catalogue, in the order of the floors.
@@ -100,4 +102,24 @@ pub static CATALOGUE: &[&Equation] = &[
     &cost::SPENT_ON_KEGS,
     &cost::COST_PER_LITRE,
     &cost::BREAK_EVEN,
+    &friction::REYNOLDS,
+    &friction::FACTOR,
+    &friction::RESISTANCE,
+    &line::LIFTED,
+    &line::FITTINGS,
+    &line::LINE_PRESSURE,
+    &line::LINE_LENGTH,
+    &line::FLOW_OF_SPEED,
+    &line::SPEED_OF_FLOW,
+    &line::POUR_TIME,
+    &line::POUR_FLOW,
+    &line::CONTENT,
+    &handbook_line::HANDBOOK_LIFT,
+    &handbook_line::HANDBOOK_LENGTH,
+    &handbook_line::HANDBOOK_PRESSURE,
+    &filling_loss::BEFORE,
+    &blend::VOLUME,
+    &blend::BLEND,
+    &blend::STAYS,
+    &blend::ESCAPES,
 ];

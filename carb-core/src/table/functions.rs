@@ -1,11 +1,13 @@
 //! The table of functions: for each, its inputs and outputs by the names of the vocabulary, and how it is run.
 
 pub use super::costs::{BREAK_EVEN, PACKAGING_COST};
+pub use super::fillings::{BLEND, FILLING_CARBONATION};
 pub use super::gravities::{ADDED_CO2, ATTENUATION, FINAL_GRAVITY, GRAVITY, GRAVITY_CO2};
 use super::inputs::{
     ABV, ALTITUDE, AMBIENT, BEVERAGE, EXTRACT, GAUGE_ALTITUDE, GAUGE_AMBIENT, HANDBOOK, MODEL, SEA_LEVEL, SOLUBILITY,
     carbonation, each, output, temperature, under,
 };
+pub use super::lines::{HANDBOOK_LINE, HANDBOOK_PRESSURE, LINE_FLOW, LINE_LENGTH, LINE_PRESSURE};
 pub use super::packages::{CONDITIONING, CONDITIONING_TIME, PACKAGE_CARBONATION, PACKAGE_PRESSURE, REYEASTING};
 pub use super::primings::{PRIMED_CARBONATION, PRIMING_SUGAR, PRIMING_SYRUP, PRIMING_WORT, RESIDUAL_CO2};
 use crate::balance::{air, equilibrium};
@@ -39,6 +41,13 @@ pub static FUNCTIONS: &[&Function] = &[
     &ADDED_CO2,
     &DRINK_PROPERTIES,
     &CO2_SATURATION,
+    &LINE_FLOW,
+    &LINE_LENGTH,
+    &LINE_PRESSURE,
+    &HANDBOOK_LINE,
+    &HANDBOOK_PRESSURE,
+    &FILLING_CARBONATION,
+    &BLEND,
     &AMBIENT_PRESSURE,
     &PACKAGING_COST,
     &BREAK_EVEN,

@@ -2,10 +2,13 @@
 
 pub mod bottle_tables;
 pub mod catalogue;
-mod costs;
+pub mod costs;
+pub mod fillings;
 pub mod functions;
 pub mod gravities;
 pub mod inputs;
+pub mod line_tables;
+pub mod lines;
 pub mod packages;
 pub mod primings;
 pub mod tables;
