@@ -179,6 +179,17 @@ pub enum Error {
         /// The least that dissolves the sugar.
         low: f64,
     },
+    /// A value that the other values leave no room for; SI.
+    OutOfReach {
+        /// Which.
+        parameter: Name,
+        /// The value given, or asked for.
+        value: f64,
+        /// Where the others let it end.
+        limit: f64,
+        /// Why, and what to do.
+        advice: &'static str,
+    },
 }
 
 macro_rules! codes {
@@ -243,6 +254,8 @@ codes! {
     BOTTLES_SHORT = -23;
     /// More sugar than the water dissolves.
     WATER_SHORT = -24;
+    /// A value that the others leave no room for.
+    OUT_OF_REACH = -25;
 }
 
 impl Error {
@@ -273,6 +286,7 @@ impl Error {
             Error::WrongList { .. } => code::WRONG_LIST,
             Error::BottlesShort { .. } => code::BOTTLES_SHORT,
             Error::WaterShort { .. } => code::WATER_SHORT,
+            Error::OutOfReach { .. } => code::OUT_OF_REACH,
         }
     }
 
@@ -293,7 +307,8 @@ impl Error {
             | Error::VesselFull { parameter, .. }
             | Error::PressureTooHigh { parameter, .. }
             | Error::NotConverged { parameter }
-            | Error::WaterShort { parameter, .. } => parameter.spelling(),
+            | Error::WaterShort { parameter, .. }
+            | Error::OutOfReach { parameter, .. } => parameter.spelling(),
             Error::Missing { parameter, .. } | Error::UnknownChoice { parameter, .. } => {
                 Name::first(parameter).spelling()
             }
@@ -317,6 +332,7 @@ impl Error {
             | Error::TargetBelowHeld { parameter, value, .. }
             | Error::PressureTooLow { parameter, value, .. }
             | Error::WaterShort { parameter, value, .. }
+            | Error::OutOfReach { parameter, value, .. }
             | Error::VesselFull { parameter, value } => Some(in_unit(parameter, value)),
             _ => None,
         }
@@ -333,6 +349,10 @@ impl Error {
             Error::PressureTooLow { parameter, low, .. } | Error::WaterShort { parameter, low, .. } => {
                 Some((in_unit(parameter, low), f64::INFINITY))
             }
+            Error::OutOfReach { parameter, value, limit, .. } if value < limit => {
+                Some((in_unit(parameter, limit), f64::INFINITY))
+            }
+            Error::OutOfReach { parameter, limit, .. } => Some((f64::NEG_INFINITY, in_unit(parameter, limit))),
             _ => None,
         }
     }
@@ -356,6 +376,7 @@ impl Error {
             | Error::PressureTooLow { parameter, .. }
             | Error::VesselFull { parameter, .. }
             | Error::WaterShort { parameter, .. }
+            | Error::OutOfReach { parameter, .. }
             | Error::PressureTooHigh { parameter, .. }
             | Error::NotConverged { parameter } => {
                 if let Some(name) = as_given(parameter.key) {
@@ -519,6 +540,12 @@ impl fmt::Display for Error {
                 "{parameter} = {} does not dissolve the sugar, which takes {}: take more water, or dissolve it warmer",
                 Short(value, parameter.unit),
                 Short(low, parameter.unit)
+            ),
+            Error::OutOfReach { parameter, value, limit, advice } => write!(
+                f,
+                "{parameter} = {} cannot be, the rest being as it is, which lets it end at {}: {advice}",
+                Short(value, parameter.unit),
+                Short(limit, parameter.unit)
             ),
             Error::WrongVersion => f.write_str("the request should name the one version there is, {\"carb\": 1, ...}"),
         }

@@ -5,6 +5,7 @@ use super::beverage::{Beverage, Kind, Yeast};
 use super::context::{Basis, BasisName, Context, ResidualModel};
 use super::fermenter::{ColdCrash, Fermenter, Microbes};
 use super::kernel;
+use super::layout::Layout;
 use super::lists::FillOrder;
 use crate::error::Error;
 use crate::evidence::caution::above;
@@ -92,6 +93,7 @@ pub fn choices(key: Key) -> &'static [&'static str] {
         Key::BottleClass => bottle::NAMES,
         Key::FillOrder => FillOrder::NAMES,
         Key::Microbes => Microbes::NAMES,
+        Key::Chart => Layout::NAMES,
         _ => &[],
     }
 }
@@ -537,6 +539,11 @@ impl Request {
     /// What may ferment in the bottle.
     pub fn microbes(&self) -> Microbes {
         self.choice(Key::Microbes, Microbes::ALL).unwrap_or_default()
+    }
+
+    /// In which units a chart is laid out.
+    pub fn chart(&self) -> Layout {
+        self.choice(Key::Chart, Layout::ALL).unwrap_or_default()
     }
 
     /// Which relation turns specific gravity into extract.

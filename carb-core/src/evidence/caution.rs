@@ -364,4 +364,10 @@ cautions! {
         "a stuck fermentation stands still too: nothing tells whether {value} is the end. Tell the final gravity of a forced fermentation, or the attenuation expected of the yeast";
     COARSE_TABLET = "coarse_tablet" Caution None, Mass,
         "a tablet of {value} is too much for a bottle that takes {limit} of sugar: the nearest whole number is none, and it stays flat. Take smaller tablets, or weigh the sugar";
+    VESSEL_RATING_DANGER = "vessel_rating_danger" Danger None, Pressure,
+        "{value} gauge is more than the vessel is rated for ({limit}): it can burst, or its relief valve opens. Carbonate less, keep it cooler, vent it before it warms, or take a stronger vessel; its marking, its relief valve and local code decide";
+    VESSEL_UNRATED = "vessel_unrated" Caution None, Pressure,
+        "the rating of the vessel was not told, and it may come to {value} gauge: read its marking, and never go above that or its relief valve. Growlers, glass and buckets are no pressure vessels";
+    WETTING_IN_WATER = "wetting_in_water" Note None, Pressure,
+        "the wetting pressure is taken as that of the stone in the drink ({value}): tested in water it reads about 1.6 times as high, by the higher surface tension";
 }

@@ -81,4 +81,5 @@ sources! {
     LOWE = "lowe" "Lowe, Experimental Cookery (solubility of sugars)";
     JACKSON = "jackson1922" "Jackson and Silsbee 1922, Bureau of Standards Scientific Paper 437 (from memory)";
     CODATA = "codata2018" "Tiesinga et al. 2021, CODATA recommended values 2018, Rev. Mod. Phys. 93:025010";
+    STONE_PRACTICE = "stonepractice" "Master Brewers community discussion of carbonation stones (trade text)";
 }

@@ -14,3 +14,6 @@ pub const WATER_DENSITY_20: f64 = 998.2;
 
 /// Standard atmosphere, Pa.
 pub const STANDARD_ATMOSPHERE: f64 = crate::quantity::typed::STANDARD_PRESSURE;
+
+/// Standard gravity, m/s2, exact by definition; the true one differs by 0.3 % between pole and equator.
+pub const STANDARD_GRAVITY: f64 = 9.806_65;

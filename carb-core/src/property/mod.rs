@@ -14,6 +14,7 @@ pub mod family;
 pub mod fermentable;
 pub mod gravity;
 pub mod keg;
+pub mod keg_rating;
 pub mod liquid;
 pub mod solubility;
 pub mod sweetener;

@@ -289,6 +289,9 @@ fields! {
     Uses = "uses" number(Dimension::Count, 1.0, 1.0e5), "how often a bottle is used before it is lost or broken";
     BottleLoss = "bottle_loss" number(Dimension::Percent, 0.0, 100.0), "drink lost in bottling, percent";
     KegLoss = "keg_loss" number(Dimension::Percent, 0.0, 100.0), "drink lost in kegging and in the line, percent";
+    GravityDrop = "drop" number(Dimension::SpecificGravity, 0.0, 0.2),
+        "by how much the specific gravity lies above the end of fermentation";
+    Chart = "chart" Kind::Choice, "in which units a chart is laid out: metric (°C and bar) or us (°F and psi)";
     Basis = "basis" Kind::Choice, "the set of assumptions to start from";
     Model = "model" Kind::Choice, "the solubility model (default: that of the basis for this drink)";
     ResidualModel = "residual_model" Kind::Choice, "the model of residual CO2 (default: that of the basis)";

@@ -5,6 +5,8 @@ pub mod catalogue;
 pub mod functions;
 pub mod gravities;
 pub mod inputs;
+pub mod keg_pressures;
+pub mod keg_tables;
 pub mod packages;
 pub mod primings;
 pub mod tables;
