@@ -143,6 +143,39 @@ fn requests() -> Vec<(&'static str, Request)> {
     vec![
         ("dissolved_co2", request(&[("gauge_psi", 12.0), ("temperature_f", 38.0), sea], &[])),
         ("keg_pressure", request(&[("volumes", 2.5), ("temperature_f", 38.0), sea], &[])),
+        ("gas_blend", request(&[("volumes", 2.5), ("temperature_f", 38.0), ("gauge_psi", 22.0), sea], &[])),
+        ("keg_temperature", request(&[("volumes", 2.5), ("gauge_psi", 12.0), sea], &[])),
+        ("warmed_keg", request(&[("volumes", 2.5), ("filling_c", 3.3), ("temperature_c", 25.0), sea], &[])),
+        (
+            "spunding",
+            request(
+                &[
+                    ("volumes", 2.5),
+                    ("temperature_c", 12.0),
+                    ("final_sg", 1.010),
+                    ("fermenter_headspace_percent", 10.0),
+                    sea,
+                ],
+                &[],
+            ),
+        ),
+        (
+            "closed_fermentation",
+            request(
+                &[
+                    ("current_sg", 1.014),
+                    ("final_sg", 1.010),
+                    ("temperature_c", 18.0),
+                    ("fermenter_headspace_percent", 10.0),
+                    sea,
+                ],
+                &[],
+            ),
+        ),
+        (
+            "stone_pressure",
+            request(&[("volumes", 2.5), ("temperature_c", 4.0), ("depth_m", 0.5), ("wetting_psi", 4.0), sea], &[]),
+        ),
         ("residual_co2", request(&[("warmest_c", 20.0), sea], &[])),
         ("priming_sugar", request(&[("volumes", 2.4), ("warmest_c", 20.0), ("packaged_l", 19.2), sea], &[])),
         ("primed_carbonation", request(&[("mass_g", 116.0), ("warmest_c", 20.0), ("packaged_l", 19.2), sea], &[])),
@@ -216,6 +249,43 @@ fn slices(c: &mut Criterion) {
             "water_core",
             vec![("volumes", 2.0, 3.0), ("temperature_f", 33.0, 58.0)],
             request(&[sea], &[("model", "water_core")]),
+        ),
+        (
+            "keg_pressure",
+            "chart_fit, blended gas",
+            vec![("volumes", 2.0, 3.0), ("temperature_f", 33.0, 58.0)],
+            request(&[sea, ("co2_percent", 70.0)], &[]),
+        ),
+        (
+            "gas_blend",
+            "chart_fit",
+            vec![("volumes", 2.0, 2.4), ("gauge_psi", 20.0, 40.0)],
+            request(&[sea, ("temperature_f", 38.0)], &[]),
+        ),
+        ("keg_temperature", "chart_fit", vec![("volumes", 2.0, 3.0), ("gauge_psi", 10.0, 20.0)], request(&[sea], &[])),
+        (
+            "warmed_keg",
+            "sealed",
+            vec![("volumes", 2.0, 3.0), ("temperature_c", 5.0, 38.0)],
+            request(&[sea, ("filling_c", 3.3)], &[]),
+        ),
+        (
+            "spunding",
+            "chart_fit",
+            vec![("volumes", 2.0, 3.0)],
+            request(&[sea, ("temperature_c", 12.0), ("final_sg", 1.010), ("fermenter_headspace_percent", 10.0)], &[]),
+        ),
+        (
+            "closed_fermentation",
+            "sealed",
+            vec![("current_sg", 1.012, 1.02)],
+            request(&[sea, ("temperature_c", 18.0), ("final_sg", 1.010), ("fermenter_headspace_percent", 10.0)], &[]),
+        ),
+        (
+            "stone_pressure",
+            "chart_fit",
+            vec![("volumes", 2.0, 3.0), ("depth_m", 0.2, 2.0)],
+            request(&[sea, ("temperature_c", 4.0), ("wetting_psi", 4.0)], &[]),
         ),
         ("residual_co2", "table", vec![("warmest_c", 2.0, 28.0)], request(&[sea], &[])),
         (

@@ -54,6 +54,58 @@ fn usual(function: &str) -> Vec<(&'static str, f64)> {
         "keg_pressure" => {
             vec![("volumes", 2.5), ("temperature_c", 4.0), ("altitude_m", 0.0), ("extract_g_per_l", 30.0)]
         }
+        "gas_blend" => vec![
+            ("volumes", 2.5),
+            ("temperature_f", 38.0),
+            ("gauge_psi", 22.0),
+            ("altitude_m", 0.0),
+            ("air_abs_kpa", 2.0),
+        ],
+        "keg_temperature" => {
+            vec![
+                ("volumes", 2.5),
+                ("gauge_psi", 12.0),
+                ("co2_percent", 90.0),
+                ("air_abs_kpa", 1.0),
+                ("altitude_m", 0.0),
+            ]
+        }
+        "warmed_keg" => vec![
+            ("volumes", 2.5),
+            ("filling_c", 3.3),
+            ("temperature_c", 25.0),
+            ("headspace_percent", 3.5),
+            ("air_abs_kpa", 20.0),
+            ("keg_rating_gauge_bar", 9.0),
+            ("altitude_m", 0.0),
+        ],
+        "spunding" => vec![
+            ("volumes", 2.5),
+            ("temperature_c", 12.0),
+            ("final_sg", 1.010),
+            ("fermenter_headspace_percent", 10.0),
+            ("start_volumes", 0.9),
+            ("keg_rating_gauge_bar", 4.0),
+            ("altitude_m", 0.0),
+        ],
+        "closed_fermentation" => vec![
+            ("current_sg", 1.014),
+            ("final_plato", 2.5),
+            ("temperature_c", 18.0),
+            ("fermenter_headspace_percent", 10.0),
+            ("start_volumes", 0.9),
+            ("keg_rating_gauge_bar", 4.0),
+            ("altitude_m", 0.0),
+        ],
+        "stone_pressure" => vec![
+            ("volumes", 2.5),
+            ("temperature_c", 4.0),
+            ("depth_m", 0.5),
+            ("wetting_psi", 4.0),
+            ("margin_psi", 1.0),
+            ("sg", 1.01),
+            ("altitude_m", 0.0),
+        ],
         "residual_co2" => vec![("warmest_c", 20.0), ("altitude_m", 0.0)],
         "priming_sugar" => vec![("volumes", 2.5), ("warmest_c", 20.0), ("packaged_l", 19.0), ("altitude_m", 0.0)],
         "package_pressure" => {

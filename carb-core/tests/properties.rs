@@ -515,7 +515,9 @@ fn table() -> impl Strategy<Value = Table> {
                 Key::WortCurrentPlato => taken &= second,
                 // What a cold crash needs comes with it.
                 Key::Crash => taken = words.iter().any(|word| word.0 == "cold_crash" && word.1 != "open"),
-                Key::FermenterHeadspace => taken = words.contains(&("cold_crash", "closed")),
+                Key::FermenterHeadspace if input.need != Need::Required => {
+                    taken = words.contains(&("cold_crash", "closed"))
+                }
                 Key::SeaLevel => taken &= altitude || function.takes(Key::Altitude) && !function.takes(Key::Ambient),
                 Key::Altitude if function.name == "dissolved_co2" => taken = !second && next() < 0.5,
                 Key::Ambient if function.name == "dissolved_co2" => taken = !second && !altitude,

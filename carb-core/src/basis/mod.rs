@@ -7,6 +7,7 @@ pub mod context;
 pub mod fermenter;
 pub mod function;
 pub mod kernel;
+pub mod layout;
 pub mod lists;
 pub mod request;
 

@@ -5,6 +5,7 @@ use super::beverage::{Beverage, Kind, Yeast};
 use super::context::{Basis, BasisName, Context, ResidualModel};
 use super::fermenter::{ColdCrash, Fermenter, Microbes};
 use super::kernel;
+use super::layout::Layout;
 use super::lists::FillOrder;
 use crate::error::Error;
 use crate::evidence::caution::above;
@@ -107,6 +108,7 @@ pub fn choices(key: Key) -> &'static [&'static str] {
         Key::Microbes => Microbes::NAMES,
         Key::Tube => tube::NAMES,
         Key::FillMethod => filling_loss::NAMES,
+        Key::Chart => Layout::NAMES,
         _ => &[],
     }
 }
@@ -589,6 +591,11 @@ impl Request {
     /// The way to fill, where one is named.
     pub fn fill_method(&self) -> Option<Filling> {
         self.choice(Key::FillMethod, FILLINGS)
+    }
+
+    /// In which units a chart is laid out.
+    pub fn chart(&self) -> Layout {
+        self.choice(Key::Chart, Layout::ALL).unwrap_or_default()
     }
 
     /// Which relation turns specific gravity into extract.

@@ -32,19 +32,19 @@ impl Reading {
 
 /// Gravity and extract of a column, which is a gravity or, where `PLATO`, an extract; the working is told.
 #[inline(always)]
-fn both<const PLATO: bool>(scale: Scale, column: f64, steps: &mut impl Steps) -> (f64, f64, i32) {
+pub(crate) fn both<const PLATO: bool>(scale: Scale, column: f64, steps: &mut impl Steps) -> (f64, f64, i32) {
     let sg = if PLATO { scale.specific_gravity(column) } else { column };
     let (extract, bits) = told(scale, sg, steps);
     (sg, if PLATO { column } else { extract }, bits)
 }
 
 /// A reading that lies outside what another one leaves possible.
-fn between(parameter: Key, value: f64, low: f64, high: f64) -> Error {
+pub(crate) fn between(parameter: Key, value: f64, low: f64, high: f64) -> Error {
     Error::OutOfRange { parameter: Name::first(parameter), value, low, high }
 }
 
 /// A limit found in both scales, in the scale of the reading that it limits.
-fn in_scale<const PLATO: bool>(scale: Scale, by_plato: bool, limit: f64) -> f64 {
+pub(crate) fn in_scale<const PLATO: bool>(scale: Scale, by_plato: bool, limit: f64) -> f64 {
     let sg = if by_plato { scale.specific_gravity(limit) } else { limit };
     if PLATO { if by_plato { limit } else { scale.plato(sg) } } else { sg }
 }

@@ -115,37 +115,40 @@ pub struct Contents {
     pub worst: f64,
 }
 
-/// The two vessels: expected without air, worst with all of it.
+/// The two vessels: expected without air, or with what is known to be there, and worst with all of it.
 #[derive(Clone, Copy)]
-struct Package<S> {
-    solubility: S,
+pub(crate) struct Package<S> {
+    pub(crate) solubility: S,
     /// Factor on the solubility in the worst case: the caller's where that lowers it, else 1.
     worst_factor: f64,
 }
 
 impl<S> Package<S> {
-    fn new(solubility: S, context: &Context) -> Self {
+    pub(crate) fn new(solubility: S, context: &Context) -> Self {
         Self { solubility, worst_factor: context.basis.solubility_factor.min(1.0) }
     }
 }
 
 impl<S: Solubility> Package<S> {
+    /// The pressures of the two, where `air` (Pa, with its moisture) was known to be sealed in.
     #[inline(always)]
-    fn pressures(
+    pub(crate) fn pressures(
         &self,
         contents: Contents,
+        air: f64,
         [t, headspace, filling, ambient, abv, extract]: [f64; 6],
         steps: &mut impl Steps,
     ) -> ([f64; 5], i32) {
         let (here, bits) = self.solubility.here(t, abv, extract, steps);
-        let vessel = Sealed::new(here, Closed { headspace, filling, air: 0.0 }, t, steps);
+        let vessel = Sealed::new(here, Closed { headspace, filling, air }, t, steps);
         let (co2, solved) = vessel.solve(contents.expected);
         let (absolute, told) = vessel.total(co2, steps);
         let gauge = pressure::gauge(absolute, ambient, steps);
 
         let unfavourable = WaterCore { law: Weiss, composition: Factor::Unfavourable, factor: self.worst_factor };
         let (worst_here, more) = unfavourable.here(t, abv, extract, steps);
-        let worst_vessel = Sealed::new(worst_here, Closed { headspace, filling, air: ambient }, t, steps);
+        let all = at_least(ambient, air);
+        let worst_vessel = Sealed::new(worst_here, Closed { headspace, filling, air: all }, t, steps);
         let (worst_co2, worst_solved) = worst_vessel.solve(contents.worst);
         let (unfavourable, worst_told) = worst_vessel.total(worst_co2, steps);
         let worst_absolute = steps.step(&WORST_PRESSURE, &[unfavourable, absolute], at_least(unfavourable, absolute));
@@ -157,7 +160,7 @@ impl<S: Solubility> Package<S> {
         ([gauge, absolute, vessel.dissolved(co2), worst_gauge, worst_absolute], status)
     }
 
-    fn explain(&self, status: i32, content: f64, [t, _, _, _, abv, extract]: [f64; 6]) -> Error {
+    pub(crate) fn explain(&self, status: i32, content: f64, [t, _, _, _, abv, extract]: [f64; 6]) -> Error {
         let parameter = Name::first(Key::Carbonation);
         match status {
             code::VESSEL_FULL => Error::VesselFull { parameter: Name::first(Key::Temperature), value: t },
@@ -193,10 +196,51 @@ impl<S: Solubility> Kernel<8, 5> for OfContents<S> {
     ];
     #[inline(always)]
     fn eval(&self, [expected, worst, rest @ ..]: [f64; 8], steps: &mut impl Steps) -> ([f64; 5], i32) {
-        self.0.pressures(Contents { expected, worst }, rest, steps)
+        self.0.pressures(Contents { expected, worst }, 0.0, rest, steps)
     }
     fn explain(&self, status: i32, [content, _, rest @ ..]: [f64; 8]) -> Error {
         self.0.explain(status, content, rest)
+    }
+}
+
+/// What living yeast makes of what is still fermentable.
+#[derive(Clone, Copy)]
+pub(crate) struct Ferments {
+    /// 1 with living yeast, 0 without: then what is fermentable stays as it is.
+    live: f64,
+    yield_percent: f64,
+    yield_factor: f64,
+    /// Yield in the worst case, percent of theory.
+    most_percent: f64,
+}
+
+impl Ferments {
+    pub(crate) fn of(context: &Context) -> Self {
+        let basis = &context.basis;
+        Self {
+            live: if context.beverage.yeast == Yeast::Live { 1.0 } else { 0.0 },
+            yield_percent: basis.yield_percent,
+            yield_factor: basis.yield_factor,
+            most_percent: basis.most_yield(),
+        }
+    }
+
+    /// The contents of a package in which so much CO2 (kg/m3) is stated, and so much is fermentable.
+    #[inline(always)]
+    pub(crate) fn contents(&self, stated: f64, matter: f64, steps: &mut impl Steps) -> Contents {
+        let left = matter * self.live;
+        let y = fermentable::extract_yield();
+        let likely = extract_co2(y, self.yield_percent, self.yield_factor, left);
+        let most = extract_co2(y, self.most_percent, 1.0, left);
+        let contents = Contents { expected: stated + likely, worst: worst_co2(stated, 0.0, most) };
+        if left != 0.0 {
+            steps.record(&fermentable::THEORETICAL_YIELD, &[0.0, 1.0, 0.0], y);
+            steps.record(&EXTRACT_CO2, &[y, self.yield_percent, self.yield_factor, left], likely);
+            steps.record(&EXTRACT_CO2, &[y, self.most_percent, 1.0, left], most);
+        }
+        steps.record(&EXPECTED_CO2, &[stated, 0.0, likely], contents.expected);
+        steps.record(&WORST_CO2, &[stated, 0.0, most], contents.worst);
+        contents
     }
 }
 
@@ -204,12 +248,7 @@ impl<S: Solubility> Kernel<8, 5> for OfContents<S> {
 #[derive(Clone, Copy)]
 struct OfStated<S> {
     package: Package<S>,
-    /// 1 with living yeast, 0 without: then what is fermentable stays as it is.
-    live: f64,
-    yield_percent: f64,
-    yield_factor: f64,
-    /// Yield in the worst case, percent of theory.
-    most_percent: f64,
+    ferments: Ferments,
 }
 
 impl<S: Solubility> Kernel<8, 5> for OfStated<S> {
@@ -227,19 +266,8 @@ impl<S: Solubility> Kernel<8, 5> for OfStated<S> {
     fn eval(&self, [stated, matter, mut rest @ ..]: [f64; 8], steps: &mut impl Steps) -> ([f64; 5], i32) {
         // What is fermentable is part of the extract.
         rest[5] = at_least(rest[5], matter);
-        let left = matter * self.live;
-        let y = fermentable::extract_yield();
-        let likely = extract_co2(y, self.yield_percent, self.yield_factor, left);
-        let most = extract_co2(y, self.most_percent, 1.0, left);
-        let contents = Contents { expected: stated + likely, worst: worst_co2(stated, 0.0, most) };
-        if left != 0.0 {
-            steps.record(&fermentable::THEORETICAL_YIELD, &[0.0, 1.0, 0.0], y);
-            steps.record(&EXTRACT_CO2, &[y, self.yield_percent, self.yield_factor, left], likely);
-            steps.record(&EXTRACT_CO2, &[y, self.most_percent, 1.0, left], most);
-        }
-        steps.record(&EXPECTED_CO2, &[stated, 0.0, likely], contents.expected);
-        steps.record(&WORST_CO2, &[stated, 0.0, most], contents.worst);
-        self.package.pressures(contents, rest, steps)
+        let contents = self.ferments.contents(stated, matter, steps);
+        self.package.pressures(contents, 0.0, rest, steps)
     }
     fn explain(&self, status: i32, [content, _, rest @ ..]: [f64; 8]) -> Error {
         self.package.explain(status, content, rest)
@@ -248,13 +276,9 @@ impl<S: Solubility> Kernel<8, 5> for OfStated<S> {
 
 /// Hands the kernel for a stated carbonation to a visitor.
 pub(crate) fn visit<V: Visit<8, 5>>(context: &Context, visitor: V) -> V::Output {
-    let basis = &context.basis;
     with_solubility!(context, solubility => visitor.visit(OfStated {
         package: Package::new(solubility, context),
-        live: if context.beverage.yeast == Yeast::Live { 1.0 } else { 0.0 },
-        yield_percent: basis.yield_percent,
-        yield_factor: basis.yield_factor,
-        most_percent: basis.most_yield(),
+        ferments: Ferments::of(context),
     }))
 }
 
@@ -373,7 +397,7 @@ pub(crate) fn columns(
     ])
 }
 
-fn package(values: [f64; 5]) -> PackagePressure {
+pub(crate) fn package(values: [f64; 5]) -> PackagePressure {
     let [gauge, absolute, dissolved, worst_gauge, worst_absolute] = values;
     let both = |gauge, absolute| Pressure {
         gauge: GaugePressure::from_si(gauge),

@@ -372,4 +372,10 @@ cautions! {
         "a growler filled with a drink of {value} is no pressure vessel: warm, or filled to the brim, it can burst. Leave headspace, keep it cold, and drink it soon";
     BLEND_LOSES = "blend_loses" Caution None, Carbonation,
         "the mix has {value}, more than the {limit} that it keeps under this pressure: it foams, and loses the rest with time";
+    VESSEL_RATING_DANGER = "vessel_rating_danger" Danger None, Pressure,
+        "{value} gauge is more than the vessel is rated for ({limit}): it can burst, or its relief valve opens. Carbonate less, keep it cooler, vent it before it warms, or take a stronger vessel; its marking, its relief valve and local code decide";
+    VESSEL_UNRATED = "vessel_unrated" Caution None, Pressure,
+        "the rating of the vessel was not told, and it may come to {value} gauge: read its marking, and never go above that or its relief valve. Growlers, glass and buckets are no pressure vessels";
+    WETTING_IN_WATER = "wetting_in_water" Note None, Pressure,
+        "the wetting pressure is taken as that of the stone in the drink ({value}): tested in water it reads about 1.6 times as high, by the higher surface tension";
 }

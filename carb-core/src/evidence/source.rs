@@ -89,4 +89,5 @@ sources! {
     GERMAN_RULE = "germanrule" "German dispense trade, rule for 7 and 10 mm lines at 3 L/min (several trade texts)";
     COUNTER_PRESSURE = "counterpressure" "Brew Your Own, counter-pressure filling (loss of an automatic filler, and of one by hand)";
     FILLER_MAKER = "fillermaker" "Maker of filling equipment, loss in a line from keg to bottle (trade text, undated)";
+    STONE_PRACTICE = "stonepractice" "Master Brewers community discussion of carbonation stones (trade text)";
 }

@@ -16,6 +16,7 @@ pub mod filling_loss;
 pub mod friction;
 pub mod gravity;
 pub mod keg;
+pub mod keg_rating;
 pub mod liquid;
 pub mod solubility;
 pub mod sweetener;

@@ -294,6 +294,9 @@ fields! {
     Hardware = "hardware" number(Dimension::Pressure, 0.0, 1.0e6),
         "pressure that faucet, shank, couplings and other lengths of line take, by the trade's balance";
     LineContent = "line" number(Dimension::Volume, 0.0, 10.0), "drink that stands in the line";
+    GravityDrop = "drop" number(Dimension::SpecificGravity, 0.0, 0.2),
+        "by how much the specific gravity lies above the end of fermentation";
+    Chart = "chart" Kind::Choice, "in which units a chart is laid out: metric (°C and bar) or us (°F and psi)";
     Basis = "basis" Kind::Choice, "the set of assumptions to start from";
     Model = "model" Kind::Choice, "the solubility model (default: that of the basis for this drink)";
     ResidualModel = "residual_model" Kind::Choice, "the model of residual CO2 (default: that of the basis)";

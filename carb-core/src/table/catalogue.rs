@@ -3,8 +3,7 @@
 use crate::balance::{open, pressure, sealed};
 use crate::bottling::{package, priming, wort};
 use crate::evidence::Equation;
-use crate::kegging::cost;
-use crate::kegging::{blend, handbook_line, line};
+use crate::kegging::{blend, cost, handbook_line, line, mixed_gas, spunding, stone};
 use crate::property::solubility::{self, chart, chart_quadratic, composition, eu_wine, european, henry, water_core};
 use crate::property::{
     atmosphere, attenuation, co2_gas, co2_saturation, fermentable, filling_loss, friction, gravity, liquid, syrup,
@@ -122,4 +121,11 @@ pub static CATALOGUE: &[&Equation] = &[
     &blend::BLEND,
     &blend::STAYS,
     &blend::ESCAPES,
+    &mixed_gas::MIXED_PRESSURE,
+    &mixed_gas::MIXED_EQUIVALENT,
+    &mixed_gas::BLEND,
+    &spunding::CO2_TO_COME,
+    &spunding::CLOSED_CO2,
+    &stone::HEAD_OF_DRINK,
+    &stone::STONE_PRESSURE_EQUATION,
 ];

@@ -7,6 +7,8 @@ use super::inputs::{
     ABV, ALTITUDE, AMBIENT, BEVERAGE, EXTRACT, GAUGE_ALTITUDE, GAUGE_AMBIENT, HANDBOOK, MODEL, SEA_LEVEL, SOLUBILITY,
     carbonation, each, output, temperature, under,
 };
+pub use super::keg_pressures::{CLOSED_FERMENTATION, GAS_BLEND, KEG_TEMPERATURE, SPUNDING, STONE_PRESSURE, WARMED_KEG};
+use super::keg_pressures::{GAS, gas};
 pub use super::lines::{HANDBOOK_LINE, HANDBOOK_PRESSURE, LINE_FLOW, LINE_LENGTH, LINE_PRESSURE};
 pub use super::packages::{CONDITIONING, CONDITIONING_TIME, PACKAGE_CARBONATION, PACKAGE_PRESSURE, REYEASTING};
 pub use super::primings::{PRIMED_CARBONATION, PRIMING_SUGAR, PRIMING_SYRUP, PRIMING_WORT, RESIDUAL_CO2};
@@ -18,12 +20,19 @@ use crate::basis::{Answer, BasisName, Function, Request, Values};
 use crate::error::Error;
 use crate::evidence::NoSteps;
 use crate::kegging;
+use crate::kegging::mixed_gas::{self, Gas};
 use crate::quantity::{AbsolutePressure, GaugePressure, Key, Multiplier, SpecificGravity, Temperature};
 
 /// Every elementwise function.
 pub static FUNCTIONS: &[&Function] = &[
     &DISSOLVED_CO2,
     &KEG_PRESSURE,
+    &GAS_BLEND,
+    &KEG_TEMPERATURE,
+    &WARMED_KEG,
+    &SPUNDING,
+    &CLOSED_FERMENTATION,
+    &STONE_PRESSURE,
     &RESIDUAL_CO2,
     &PRIMING_SUGAR,
     &PRIMED_CARBONATION,
@@ -61,7 +70,7 @@ pub fn named(name: &str) -> Option<&'static Function> {
 /// CO2 under a pressure.
 pub static DISSOLVED_CO2: Function = Function {
     name: "dissolved_co2",
-    summary: "CO2 that a drink holds at equilibrium under a pressure of CO2.",
+    summary: "CO2 that a drink holds at equilibrium under a pressure of CO2, or of a blended gas.",
     home: "balance::equilibrium::dissolved_co2",
     inputs: &[
         one_of("pressure", Key::Gauge),
@@ -70,6 +79,8 @@ pub static DISSOLVED_CO2: Function = Function {
         GAUGE_ALTITUDE,
         GAUGE_AMBIENT,
         SEA_LEVEL,
+        GAS[0],
+        GAS[1],
         BEVERAGE,
         ABV,
         EXTRACT,
@@ -78,16 +89,26 @@ pub static DISSOLVED_CO2: Function = Function {
         SOLUBILITY,
     ],
     outputs: &[output(Key::Carbonation)],
-    columns: &[Key::Gauge, Key::Absolute, Key::Ambient, Key::Temperature, Key::Abv, Key::Extract],
+    columns: &[
+        Key::Gauge,
+        Key::Absolute,
+        Key::Ambient,
+        Key::Temperature,
+        Key::Abv,
+        Key::Extract,
+        Key::Co2Share,
+        Key::HeadspaceAir,
+    ],
     example: r#"{"gauge_psi": 12, "temperature_f": 38, "altitude_m": 0}"#,
     run: |request, steps| {
         let context = request.context(BasisName::Handbook)?;
-        let answer = match under_pressure(request)? {
-            Under::Gauge(gauge) => {
-                equilibrium::dissolved_co2(gauge, temperature(request)?, &context, &mut &mut *steps)?
-            }
-            Under::Absolute(absolute) => {
-                equilibrium::dissolved_co2_absolute(absolute, temperature(request)?, &context, &mut &mut *steps)?
+        let (t, steps) = (temperature(request)?, &mut &mut *steps);
+        let answer = match (under_pressure(request)?, gas(request)?) {
+            (Under::Gauge(gauge), None) => equilibrium::dissolved_co2(gauge, t, &context, steps)?,
+            (Under::Absolute(absolute), None) => equilibrium::dissolved_co2_absolute(absolute, t, &context, steps)?,
+            (Under::Gauge(gauge), Some(gas)) => mixed_gas::mixed_dissolved_co2(gauge, t, &gas, &context, steps)?,
+            (Under::Absolute(absolute), Some(gas)) => {
+                mixed_gas::mixed_dissolved_co2_absolute(absolute, t, &gas, &context, steps)?
             }
         };
         Ok(answer.map(|c| Values::new([c.si()])))
@@ -95,15 +116,24 @@ pub static DISSOLVED_CO2: Function = Function {
     slices: |request, s| {
         let context = request.context(BasisName::Handbook)?;
         let (t, drink) = (temperature(request)?.si(), context.beverage);
-        match under_pressure(request)? {
-            Under::Gauge(gauge) => {
-                let x = [gauge.si(), context.ambient(&mut NoSteps)?, t, drink.abv(), drink.extract()];
+        let (abv, extract) = (drink.abv(), drink.extract());
+        // The plain path keeps its own kernel: CO2 alone is what nearly everybody asks for.
+        match (under_pressure(request)?, gas(request)?) {
+            (Under::Gauge(gauge), None) => {
+                let x = [gauge.si(), context.ambient(&mut NoSteps)?, t, abv, extract];
                 equilibrium::visit_gauge(&context, each(request, x, s))
             }
-            Under::Absolute(absolute) => equilibrium::visit_absolute(
-                &context,
-                each(request, [absolute.si(), t, drink.abv(), drink.extract()], s),
-            ),
+            (Under::Absolute(absolute), None) => {
+                equilibrium::visit_absolute(&context, each(request, [absolute.si(), t, abv, extract], s))
+            }
+            (Under::Gauge(gauge), Some(Gas { co2, air })) => {
+                let x = [gauge.si(), context.ambient(&mut NoSteps)?, t, abv, extract, co2.si(), air.si()];
+                mixed_gas::visit_gauge(&context, each(request, x, s))
+            }
+            (Under::Absolute(absolute), Some(Gas { co2, air })) => {
+                let x = [absolute.si(), t, abv, extract, co2.si(), air.si()];
+                mixed_gas::visit_absolute(&context, each(request, x, s))
+            }
         }
     },
 };
@@ -125,7 +155,7 @@ fn under_pressure(request: &Request) -> Result<Under, Error> {
 /// Regulator pressure for a carbonation.
 pub static KEG_PRESSURE: Function = Function {
     name: "keg_pressure",
-    summary: "Regulator pressure that holds a drink at a carbonation.",
+    summary: "Regulator pressure that holds a drink at a carbonation, under CO2 or a blended gas.",
     home: "kegging::pressure::keg_pressure",
     inputs: &[
         required(Key::Carbonation),
@@ -133,6 +163,8 @@ pub static KEG_PRESSURE: Function = Function {
         ALTITUDE,
         AMBIENT,
         SEA_LEVEL,
+        GAS[0],
+        GAS[1],
         BEVERAGE,
         ABV,
         EXTRACT,
@@ -141,25 +173,39 @@ pub static KEG_PRESSURE: Function = Function {
         SOLUBILITY,
     ],
     outputs: &[output(Key::Gauge), output(Key::Absolute)],
-    columns: &[Key::Carbonation, Key::Temperature, Key::Ambient, Key::Abv, Key::Extract],
+    columns: &[
+        Key::Carbonation,
+        Key::Temperature,
+        Key::Ambient,
+        Key::Abv,
+        Key::Extract,
+        Key::Co2Share,
+        Key::HeadspaceAir,
+    ],
     example: r#"{"volumes": 2.5, "temperature_f": 38, "altitude_m": 0}"#,
     run: |request, steps| {
         let context = request.context(BasisName::Handbook)?;
-        let (c, t) = (carbonation(request)?, temperature(request)?);
-        let answer = kegging::pressure::keg_pressure(c, t, &context, &mut &mut *steps)?;
+        let (c, t, steps) = (carbonation(request)?, temperature(request)?, &mut &mut *steps);
+        let answer = match gas(request)? {
+            None => kegging::pressure::keg_pressure(c, t, &context, steps)?,
+            Some(gas) => mixed_gas::mixed_keg_pressure(c, t, &gas, &context, steps)?,
+        };
         Ok(answer.map(|p| Values::new([p.gauge.si(), p.absolute.si()])))
     },
     slices: |request, s| {
         let context = request.context(BasisName::Handbook)?;
-        let drink = context.beverage;
-        let x = [
-            carbonation(request)?.si(),
-            temperature(request)?.si(),
-            context.ambient(&mut NoSteps)?,
-            drink.abv(),
-            drink.extract(),
-        ];
-        kegging::pressure::visit(&context, each(request, x, s))
+        let (c, t) = (carbonation(request)?.si(), temperature(request)?.si());
+        let (ambient, drink) = (context.ambient(&mut NoSteps)?, context.beverage);
+        match gas(request)? {
+            None => {
+                let x = [c, t, ambient, drink.abv(), drink.extract()];
+                kegging::pressure::visit(&context, each(request, x, s))
+            }
+            Some(Gas { co2, air }) => {
+                let x = [c, t, ambient, drink.abv(), drink.extract(), co2.si(), air.si()];
+                mixed_gas::visit_keg(&context, each(request, x, s))
+            }
+        }
     },
 };
 

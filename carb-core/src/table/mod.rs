@@ -7,6 +7,8 @@ pub mod fillings;
 pub mod functions;
 pub mod gravities;
 pub mod inputs;
+pub mod keg_pressures;
+pub mod keg_tables;
 pub mod line_tables;
 pub mod lines;
 pub mod packages;

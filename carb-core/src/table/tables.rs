@@ -6,6 +6,7 @@ use super::bottle_tables::{BOTTLE_DOSES, BOTTLE_PRESSURES, BOTTLE_VERDICTS, COND
 use super::inputs::{
     ABV, BEVERAGE, EXTRACT, GAUGE_ALTITUDE, GAUGE_AMBIENT, HANDBOOK, SEA_LEVEL, SOLUBILITY, carbonation, temperature,
 };
+use super::keg_tables::{CARBONATION_CHART, KEG_RATING_LIST};
 use super::line_tables::{FILLING_LOSSES, LINE_BALANCE, TUBE_LIST};
 use crate::balance::spread::{self, State};
 use crate::basis::function::{Input, one_of, required};
@@ -115,6 +116,7 @@ impl Table {
 /// Every table.
 pub static TABLES: &[&Table] = &[
     &SOLUBILITY_MODELS,
+    &CARBONATION_CHART,
     #[cfg(feature = "alloc")]
     &FILL_LIST,
     &BOTTLE_DOSES,
@@ -128,6 +130,7 @@ pub static TABLES: &[&Table] = &[
     &BOTTLE_SIZES,
     &BOTTLE_CLASSES,
     &KEG_SIZES,
+    &KEG_RATING_LIST,
     &CYLINDER_SIZES,
     &LINE_BALANCE,
     &TUBE_LIST,
