@@ -39,7 +39,7 @@ BOTTLING: Entry = {
     "name": "bottling",
     "summary": "Bottle a batch: is it finished, what primes it, which bottles to fill, do they hold, when is it ready.",
     "inputs": KNOWN["bottling"],
-    "lists": LISTS,
+    "lists": KNOWN["bottling_lists"],
     "example": json.dumps(
         {
             "packaged_l": 19.2,
@@ -49,10 +49,22 @@ BOTTLING: Entry = {
             "bottles": [{"bottle_ml": 500, "count": 24}, {"bottle_ml": 330, "count": 30}],
         }
     ),
+    "shown": ["priming.mass_g", "bottles[0].filled_count"],
 }
-ASKED = [*FUNCTIONS, *ASKED_TABLES, BOTTLING]
+KEGGING: Entry = {
+    "name": "kegging",
+    "summary": "Keg a batch: what pressure for how long, how it is purged, how much gas, which line, what a hot day does.",
+    "inputs": KNOWN["kegging"],
+    "lists": KNOWN["kegging_lists"],
+    "example": json.dumps(
+        {"packaged_l": 18.9, "volumes": 2.5, "warmest_c": 20, "serving_c": 4, "altitude_m": 0, "keg_rating_gauge_bar": 9}
+    ),
+    "shown": ["regulator.gauge_bar", "carbonating.expected.time_d"],
+}
+JOBS = [BOTTLING, KEGGING]
+ASKED = [*FUNCTIONS, *ASKED_TABLES, *JOBS]
 SCHEMA = Path(__file__).parents[1] / "docs" / "schema" / "carb-1.json"
-ANSWER: Entry = json.loads(SCHEMA.read_text(encoding="utf-8"))["$defs"]["answer.bottling"]["oneOf"][0]
+ANSWERS: Entry = json.loads(SCHEMA.read_text(encoding="utf-8"))["$defs"]
 PARTS = ("object", "array")
 ROWS = "Rows"
 WARNINGS = [code for code, level, bit in _carb.caution_codes() if bit is not None or level != "note"]
@@ -157,7 +169,7 @@ def hanging(text: str, indent: int) -> str:
 def names_of(entry: Entry, number: str) -> dict[str, str]:
     """The names that a function, a table or a job takes, with their types."""
     inputs = {name: hint(e, number) for e in entry["inputs"] for name in e["names"]}
-    doubts = {"uncertainty": "Mapping[str, Doubt]"} if entry is BOTTLING else {}
+    doubts = {"uncertainty": "Mapping[str, Doubt]"} if entry in JOBS else {}
     return inputs | {rows["name"]: ROWS for rows in entry.get("lists", ())} | doubts
 
 
@@ -232,16 +244,20 @@ def job_docstring(entry: Entry) -> str:
     said += "``uncertainty`` then has the intervals of its main parts."
     lines += ["    uncertainty : mapping, optional", wrapped(said, 8), "", "    Returns", "    -------"]
     said = "``page()`` is the whole as text. The parts, each an answer or an ``error``, some only where asked for: "
-    said += ", ".join(f"``{name}``" for name, kind in ANSWER["properties"].items() if kind.get("type") in PARTS)
+    parts = ANSWERS[f"answer.{entry['name']}"]["oneOf"][0]["properties"]
+    said += ", ".join(f"``{name}``" for name, kind in parts.items() if kind.get("type") in PARTS)
     lines += [f"    {camel(entry['name'])}", wrapped(f"{said}.", 8)]
     answer = json.loads(_carb.json(entry["name"], json.dumps({"carb": 1, **json.loads(entry["example"])})))
     lines += ["", "    Raises", "    ------", "    CarbError"]
     said = "Where the request as a whole is wrong, as with an unknown name or a wrong row of a list. "
     said += "What is wrong with one part is the ``error`` of that part."
     lines += [wrapped(said, 8), "", *EXAMPLES, f"    >>> batch = {call_of(entry)}"]
-    lines += ["    >>> batch.priming.mass_g", f"    {answer['priming']['mass_g']!r}"]
-    lines += ["    >>> [row.filled_count for row in batch.bottles]"]
-    return "\n".join([*lines, f"    {[row['filled_count'] for row in answer['bottles']]!r}", '    """'])
+    for path in entry["shown"]:
+        found = answer
+        for step in path.replace("[", ".").replace("]", "").split("."):
+            found = found[int(step) if step.isdigit() else step]
+        lines += [f"    >>> batch.{path}", f"    {found!r}"]
+    return "\n".join([*lines, '    """'])
 
 
 def nouns_of(function: Entry) -> list[str]:
@@ -303,7 +319,7 @@ def groups() -> list[list[str]]:
 
 def exports() -> list[str]:
     kinds = [camel(f["name"]) + camel(noun) for f in FUNCTIONS for noun in ["", *nouns_of(f)]]
-    names = [entry["name"] for entry in [*FUNCTIONS, *TABLES, BOTTLING]]
+    names = [entry["name"] for entry in [*FUNCTIONS, *TABLES, *JOBS]]
     return sorted([*kinds, *names, *(camel(code) + "Warning" for code in WARNINGS), "At"])
 
 
@@ -316,7 +332,7 @@ def module() -> str:
         "",
         "from ._at import Bound, bound",
         "from ._errors import CarbWarning",
-        "from ._plan import Bottling, job",
+        "from ._plan import Bottling, Kegging, job",
         "from ._result import Part, Result, function, output, part",
         "from ._table import Table, table",
         "",
@@ -346,9 +362,11 @@ def module() -> str:
         several = [f"def {t['name']}(", "    *,", *names, "    **unknown: Any,", ") -> Table:"]
         lines += ["@table", *(several if names else [f"def {t['name']}(**unknown: Any) -> Table:"])]
         lines += [rows_docstring(t), f"    {DECORATED}", "", ""]
-    lines += ["@job(Bottling)", "def bottling(", "    *,"]
-    lines += [f"    {name}: {kind} | None = None," for name, kind in names_of(BOTTLING, "float").items()]
-    lines += ["    **unknown: Any,", ") -> Bottling:", job_docstring(BOTTLING), f"    {DECORATED}", "", ""]
+    for entry in JOBS:
+        kind = camel(entry["name"])
+        lines += [f"@job({kind})", f"def {entry['name']}(", "    *,"]
+        lines += [f"    {name}: {hinted} | None = None," for name, hinted in names_of(entry, "float").items()]
+        lines += ["    **unknown: Any,", f") -> {kind}:", job_docstring(entry), f"    {DECORATED}", "", ""]
     lines += ["class At(Bound):"]
     lines += ['    """All functions with a context that they share; what a call gives replaces it.']
     lines += ["", *EXAMPLES]
@@ -374,7 +392,7 @@ def stub() -> str:
         "",
         "from ._at import Bound",
         "from ._errors import CarbWarning",
-        "from ._plan import Bottling",
+        "from ._plan import Bottling, Kegging",
         "from ._result import Part, Result",
         "from ._table import Table",
         "from ._types import Doubt, Number, Rows",
@@ -396,18 +414,18 @@ def stub() -> str:
         for entry in f["inputs"]:
             lines += [f"    {name}: {hint(entry, 'N')} | None" for name in entry["names"]]
         lines += ['    errors: Literal["raise", "nan"]', "", *overloads(f, ""), ""]
-    for t in [*ASKED_TABLES, BOTTLING]:
+    for t in [*ASKED_TABLES, *JOBS]:
         lines += [f"class _{camel(t['name'])}Inputs(TypedDict, total=False):"]
         lines += [f"    {name}: {kind} | None" for name, kind in names_of(t, "float").items()]
         lines += [""]
-    lines += [*(plain_stub(t, "") for t in [*TABLES, BOTTLING]), ""]
+    lines += [*(plain_stub(t, "") for t in [*TABLES, *JOBS]), ""]
     lines += ["class At(Bound):"]
     every = {name: kind for f in ASKED for name, kind in names_of(f, "float").items() if name != "uncertainty"}
     every |= {name: hint(e, "float") for e in KNOWN["plan"] for name in e["names"]}
     lines += ["    def __init__(", "        self,", "        *,"]
     lines += [f"        {name}: {kind} | None = None," for name, kind in every.items()]
     lines += ["    ) -> None: ...", *(line for f in FUNCTIONS for line in overloads(f, "self, "))]
-    lines += [f"    {plain_stub(t, 'self, ')}" for t in [*ASKED_TABLES, BOTTLING]]
+    lines += [f"    {plain_stub(t, 'self, ')}" for t in [*ASKED_TABLES, *JOBS]]
     return "\n".join(lines) + "\n"
 
 

@@ -56,7 +56,7 @@ impl Buffer {
     }
 }
 
-/// Answers a request of a function, of a table, or of a job ("bottling", "plan"): JSON in, JSON out. Tables and jobs take
+/// Answers a request of a function, of a table, or of a job ("bottling", "kegging", "plan"): JSON in, JSON out. Tables and jobs take
 /// lists of rows, such as "bottles". A request may hold "uncertainty", half widths by the names of inputs; a function's name with ".markdown" behind it gives its working in Markdown. The request
 /// need not end with a NUL; the answer does. needed receives the bytes of the answer, its NUL included. Returns CARB_OK, or the code of the error that the
 /// answer tells (it is written all the same), or CARB_BUFFER_TOO_SMALL; with capacity 0 the buffer may be NULL.
@@ -152,6 +152,22 @@ pub unsafe extern "C" fn carb_bottling_page(
     error: *mut carb_error,
 ) -> i32 {
     let find = |text: &str| json::bottling_of(text).map(|job| (job.to_text(), job.danger()));
+    // SAFETY: by the contract of this function.
+    unsafe { page(find, (request, request_length), Buffer { start: buffer, capacity, needed }, danger, error) }
+}
+
+/// The kegging of a batch as a page of text; everything else as carb_plan_page.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_kegging_page(
+    request: *const c_char,
+    request_length: usize,
+    buffer: *mut c_char,
+    capacity: usize,
+    needed: *mut usize,
+    danger: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let find = |text: &str| json::kegging_of(text).map(|job| (job.to_text(), job.danger()));
     // SAFETY: by the contract of this function.
     unsafe { page(find, (request, request_length), Buffer { start: buffer, capacity, needed }, danger, error) }
 }

@@ -245,6 +245,12 @@ fn bottling_page(py: Python<'_>, text: &str) -> PyResult<String> {
     core(py, || json::bottling_of(text).map(|bottling| bottling.to_text()))
 }
 
+/// The page of a kegging.
+#[pyfunction]
+fn kegging_page(py: Python<'_>, text: &str) -> PyResult<String> {
+    core(py, || json::kegging_of(text).map(|kegging| kegging.to_text()))
+}
+
 /// The functions of the library, their inputs and outputs, as JSON.
 #[pyfunction]
 fn tables() -> PyResult<String> {
@@ -267,7 +273,8 @@ fn caution_codes() -> Vec<(&'static str, &'static str, Option<u8>)> {
 mod native {
     #[pymodule_export]
     use super::{
-        Record, answer, bottling_page, caution_codes, codes, each, json_text, lists, plan_page, request, tables,
+        Record, answer, bottling_page, caution_codes, codes, each, json_text, kegging_page, lists, plan_page, request,
+        tables,
     };
 
     #[pymodule_export]

@@ -5,7 +5,9 @@
 //! metric and its US name; whatever cannot be answered is `{"error": ...}`. The bytes are the same in every language.
 
 use super::node::Node;
-use super::{Bottling, Part, Plan, Sure, bottle_with, json_bottling, json_uncertainty, plan_with, safety};
+use super::{
+    Bottling, Kegging, Part, Plan, Sure, bottle_with, json_bottling, json_kegging, json_uncertainty, keg_inputs, keg_with, plan_with,
+};
 use crate::basis::lists::{self, LISTS};
 use crate::basis::request::{Raw, Value, choices};
 use crate::basis::{Answer, Context, Function, Input, List, Lists, Need, Refusal, Request, Values};
@@ -294,6 +296,15 @@ pub fn bottling_of(text: &str) -> Result<Bottling, Refusal> {
     Ok(bottle_with(&asked.request, &asked.lists()?, asked.doubts.as_ref())?)
 }
 
+/// The kegging of a request in JSON.
+///
+/// # Errors
+/// As [`ask`] and [`keg_with`].
+pub fn kegging_of(text: &str) -> Result<Kegging, Refusal> {
+    let asked = ask(text)?;
+    Ok(keg_with(&asked.request, &asked.lists()?, asked.doubts.as_ref())?)
+}
+
 /// Answers a request of the plan: JSON in, JSON out.
 #[must_use]
 pub fn plan_text(text: &str) -> String {
@@ -345,6 +356,13 @@ pub fn answer_with_code(function: &str, text: &str) -> (String, i32) {
                 Ok(json_bottling::job_node(&found, asked_node(&asked.request, &lists)))
             })
             .map_err(|refusal| nearest(refusal, super::bottling::INPUTS)),
+        ("kegging", _) => ask(text)
+            .and_then(|asked| {
+                let lists = asked.lists()?;
+                let found = keg_with(&asked.request, &lists, asked.doubts.as_ref())?;
+                Ok(json_kegging::job_node(&found, asked_node(&asked.request, &lists)))
+            })
+            .map_err(|refusal| nearest(refusal, keg_inputs::INPUTS)),
         (_, Some(function)) => ask(text)
             .and_then(|asked| {
                 let list = asked.lists()?.given().next().map(|(list, _)| list);
@@ -421,7 +439,10 @@ pub fn tables_text() -> String {
     node.put("tables", Node::List(tables_node.collect()));
     node.put("plan", inputs_node(&super::inputs(), None));
     node.put("bottling", inputs_node(super::bottling::INPUTS, None));
-    node.put("lists", lists_node(super::bottling::TAKES));
+    node.put("kegging", inputs_node(keg_inputs::INPUTS, None));
+    node.put("bottling_lists", lists_node(super::bottling::TAKES));
+    node.put("kegging_lists", lists_node(keg_inputs::TAKES));
+    node.put("lists", lists_node(&super::takes()));
     write(&node)
 }
 
@@ -748,7 +769,6 @@ pub(super) fn put_sure(node: &mut Node, sure: Option<&Sure>) {
 
 /// The answer of a plan as a tree.
 fn plan_node(plan: &Plan, lists: &Lists<'_>) -> Node {
-    let request = &plan.bottling.request;
     let mut node = start();
     node.put("request", asked_node(&plan.request, lists));
     node.put("answered", Node::Flag(plan.answered()));
@@ -756,16 +776,6 @@ fn plan_node(plan: &Plan, lists: &Lists<'_>) -> Node {
     put_sure(&mut node, plan.sure.as_ref());
     node.put("bottling", json_bottling::bottling_node(&plan.bottling));
 
-    let mut kegging = object();
-    put_quantity(&mut kegging, "", Key::Serving, plan.serving.si());
-    kegging.put(
-        "regulator",
-        part_node(&plan.regulator, request, |node, pressure| {
-            put_quantity(node, "", Key::Gauge, pressure.gauge.si());
-            put_quantity(node, "", Key::Absolute, pressure.absolute.si());
-        }),
-    );
-    kegging.put("safety", Node::List(safety::KEGS.iter().map(Node::text).collect()));
-    node.put("kegging", kegging);
+    node.put("kegging", json_kegging::kegging_node(&plan.kegging));
     node
 }

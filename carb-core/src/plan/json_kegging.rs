@@ -48,9 +48,9 @@ pub(super) fn kegging_node(job: &Kegging) -> Node {
     let days = job.days.iter().map(|day| {
         let mut node = object();
         put_quantity(&mut node, "", Key::Time, day.time.si());
-        put_quantity(&mut node, "expected", Key::Carbonation, day.expected.si());
-        put_quantity(&mut node, "least", Key::Carbonation, day.least.si());
-        put_quantity(&mut node, "most", Key::Carbonation, day.most.si());
+        put_quantity(&mut node, "expected", Key::Carbonation, day.carbonation.expected.si());
+        put_quantity(&mut node, "least", Key::Carbonation, day.carbonation.least.si());
+        put_quantity(&mut node, "most", Key::Carbonation, day.carbonation.most.si());
         node
     });
     node.put("days", Node::List(days.collect()));

@@ -1,70 +1,22 @@
 //! The parts of the kegging job: each asks one function of the library what the job's request says.
 
-use super::kegging::Whole;
-use super::named;
-use crate::basis::request::Value;
-use crate::basis::{Function, Request};
+use super::ask::Ask;
+use super::kegging::{CARBONATING, REGULATOR, SERVING, Whole};
+use super::bottling::HOT_DAY;
+use super::fermented;
+use crate::basis::{BasisName, Function, Yeast};
 use crate::error::Error;
-use crate::quantity::{Key, Name, Unit};
-use alloc::vec::Vec;
-
-/// The request of a part, grown from that of the job.
-pub(super) struct Ask<'a> {
-    whole: &'a Request,
-    /// What the function is asked.
-    pub request: Request,
-    /// Which field of the function stands for which of the job.
-    puts: Vec<(Key, Key)>,
-}
-
-impl<'a> Ask<'a> {
-    /// Everything that the function takes and the job's request holds.
-    pub fn new(function: &Function, whole: &'a Request) -> Self {
-        let request = function.inputs.iter().fold(Request::new(), |asked, input| asked.with_of(input.key, whole));
-        Self { whole, request, puts: Vec::new() }
-    }
-
-    /// What the job calls `from`, as given, or what is usual (SI).
-    pub fn give(mut self, key: Key, from: Key, usual: f64) -> Self {
-        self.puts.push((key, from));
-        match self.whole.get(from) {
-            Some(Value::Number(number, unit)) => {
-                self.request = self.request.with_number(Name { key, unit: Some(unit) }, number);
-                self
-            }
-            _ => self.set(key, usual),
-        }
-    }
-
-    /// A number (SI) that follows from others.
-    pub fn set(mut self, key: Key, si: f64) -> Self {
-        if let Some(unit) = key.dimension().map(Unit::first) {
-            self.request = self.request.with_number(Name { key, unit: Some(unit) }, unit.from_si(si));
-        }
-        self
-    }
-
-    /// A number (SI), unless the job's request holds the field.
-    pub fn usual(self, key: Key, si: f64) -> Self {
-        if self.whole.get(key).is_some() { self } else { self.set(key, si) }
-    }
-
-    /// What is said of bottles, not of kegs.
-    pub fn without(mut self, keys: &[Key]) -> Self {
-        for &key in keys {
-            self.request = self.request.without(key);
-        }
-        self
-    }
-
-    /// The error under the names of the job.
-    pub fn renamed(&self, error: Error) -> Error {
-        error.renamed(|key| {
-            let from = self.puts.iter().find(|(put, _)| *put == key).map(|(_, from)| *from);
-            from.map(|from| named(self.whole, from)).or_else(|| self.whole.name_of(key))
-        })
-    }
-}
+use crate::property::keg::PurgeMethod;
+use crate::property::oxygen::IN_AIR;
+use crate::quantity::Key;
+use crate::quantity::unit::{LITRE, POUND};
+use crate::table::costs::PRICES;
+use crate::table::functions::{
+    BREAK_EVEN, BURST_TIME, CARBONATION_TIME, CYLINDER_LEFT, FILLING_CARBONATION, GAS_BUDGET, HANDBOOK_LINE,
+    KEG_PRESSURE, LINE_FLOW, LINE_LENGTH, OXYGEN_PICKUP, PACKAGING_COST, PRIMING_SUGAR, PURGE_CYCLES, PURGE_OXYGEN,
+    PUSH_OXYGEN, ROOM_CO2, SPUNDING, STONE_PRESSURE, WARMED_KEG,
+};
+use crate::table::inputs::USUAL_ROOM;
 
 /// A part of the job.
 pub(super) struct Spec {
@@ -74,4 +26,319 @@ pub(super) struct Spec {
     pub function: &'static Function,
     /// What it is asked; `None` where nothing calls for it.
     pub ask: for<'a> fn(&Whole<'_>, Ask<'a>) -> Result<Option<Ask<'a>>, Error>,
+}
+
+/// Part of the way to the target that counts as carbonated, as for bottles: the last of it takes for ever.
+const MOST_OF_THE_WAY: f64 = 0.95;
+/// Pressure of a burst where none is told, Pa gauge: about 30 psi, common practice with soda kegs.
+const USUAL_BURST: f64 = 2.0e5;
+/// A burst is of use where it has at least twice the pressure that holds the target.
+const OF_USE: f64 = 2.0;
+/// Oxygen that a purge leaves where nothing is told: a thousandth; judgement.
+const USUAL_OXYGEN: f64 = 1.0e-3;
+/// Pressure of a purge where none is told, Pa gauge; common practice.
+const USUAL_PURGE: f64 = 2.0e5;
+/// Pressure at which liquid is pushed out where none is told, Pa gauge: about 10 psi; common practice.
+const USUAL_PUSH: f64 = 0.7e5;
+/// Air that stays under the lid of a keg filled to the brim where nothing is told, m3; judgement.
+const USUAL_POCKET: f64 = LITRE.to_si(0.05);
+/// Pour where none is told, s for a glass: at home, common practice.
+const USUAL_POUR: f64 = 12.0;
+/// Gas over a fermenting drink where nothing is told, percent of the drink; common practice.
+const USUAL_FERMENTER_HEADSPACE: f64 = 10.0;
+/// The tube of a line where none is told.
+const USUAL_TUBE: &str = "vinyl_3_16_in";
+/// The cylinder where none is told, and what it holds, kg.
+const USUAL_CYLINDER: &str = "cylinder_5_lb";
+const USUAL_CHARGE: f64 = POUND.to_si(5.0);
+
+/// What the request says of the basis of doses and pressures, which is not that of the sealed keg's mass balance.
+const OF_THE_BASIS: [Key; 4] = [Key::Basis, Key::Model, Key::ResidualModel, Key::Yield];
+
+impl Whole<'_> {
+    /// Whether anything is said of one of these.
+    fn told(&self, keys: &[Key]) -> bool {
+        keys.iter().any(|&key| self.request.get(key).is_some())
+    }
+
+    fn purge(&self) -> PurgeMethod {
+        if self.told(&[Key::Purge]) { self.request.purge() } else { PurgeMethod::Headspace }
+    }
+
+    /// Oxygen in the keg's gas when it is filled and purged, at most.
+    fn oxygen(&self) -> Result<f64, Error> {
+        let left = match self.purge() {
+            PurgeMethod::Nothing => return self.request.or(Key::StartOxygen, IN_AIR),
+            PurgeMethod::Push => self.value("push", "", Key::Oxygen)?,
+            _ => None,
+        };
+        match self.value("purged", "", Key::Oxygen)?.or(left) {
+            Some(oxygen) => Ok(oxygen),
+            None => self.request.or(Key::Oxygen, USUAL_OXYGEN),
+        }
+    }
+
+    /// Where the keg stands, how it is carbonated, and what the drink holds before.
+    fn carbonated<'a>(&self, ask: Ask<'a>) -> Result<Ask<'a>, Error> {
+        let drink = self.kegs?.drink.si();
+        Ok(ask.set(Key::Start, self.start?).set(Key::Packaged, drink).give(Key::Temperature, Key::Serving, SERVING))
+    }
+
+    /// The gas space that is purged.
+    fn purged<'a>(&self, ask: Ask<'a>) -> Result<Ask<'a>, Error> {
+        let kegs = self.kegs?;
+        Ok(match self.purge() {
+            PurgeMethod::Headspace => ask.set(Key::Keg, kegs.gas().si()).give(Key::Temperature, Key::Serving, SERVING),
+            _ => ask.set(Key::Keg, kegs.capacity.si()).give(Key::Temperature, Key::Room, USUAL_ROOM),
+        })
+    }
+
+    /// Whether an empty keg or a headspace is vented.
+    fn vents(&self) -> bool {
+        match self.purge() {
+            PurgeMethod::Nothing => false,
+            PurgeMethod::Push => self.told(&[Key::Cycles, Key::PurgeGauge]),
+            PurgeMethod::Headspace | PurgeMethod::Empty => true,
+        }
+    }
+
+    /// How often the keg is vented.
+    fn cycles(&self) -> Result<f64, Error> {
+        match self.value("purge", "whole", Key::Cycles)? {
+            Some(cycles) => Ok(cycles),
+            None => self.request.or(Key::Cycles, 0.0),
+        }
+    }
+
+    /// The draught line under the regulator's pressure.
+    fn line<'a>(&self, ask: Ask<'a>) -> Result<Ask<'a>, Error> {
+        let ask = ask.set(Key::Gauge, self.regulator?).give(Key::Temperature, Key::Serving, SERVING);
+        if self.told(&[Key::Tube, Key::Bore]) { Ok(ask) } else { ask.choose(Key::Tube, USUAL_TUBE) }
+    }
+
+    /// The cylinder.
+    fn cylinder<'a>(&self, ask: Ask<'a>) -> Result<Ask<'a>, Error> {
+        if self.told(&[Key::CylinderSize, Key::Charge]) { Ok(ask) } else { ask.choose(Key::CylinderSize, USUAL_CYLINDER) }
+    }
+}
+
+/// The parts, in the order of the day.
+pub(super) static PARTS: &[Spec] = &[
+    Spec {
+        place: REGULATOR,
+        function: &KEG_PRESSURE,
+        ask: |whole, ask| {
+            Ok(Some(ask.usual(Key::Carbonation, whole.target?).give(Key::Temperature, Key::Serving, SERVING)))
+        },
+    },
+    Spec {
+        place: "push",
+        function: &PUSH_OXYGEN,
+        ask: |whole, ask| {
+            let ask = whole.purged(ask)?.usual(Key::Pocket, USUAL_POCKET).usual(Key::PushGauge, USUAL_PUSH);
+            Ok((whole.purge() == PurgeMethod::Push).then_some(ask))
+        },
+    },
+    Spec {
+        place: "purge",
+        function: &PURGE_CYCLES,
+        ask: |whole, ask| {
+            let ask = whole.purged(ask)?.usual(Key::PurgeGauge, USUAL_PURGE).usual(Key::Oxygen, USUAL_OXYGEN);
+            Ok((whole.vents() && !whole.told(&[Key::Cycles])).then_some(ask))
+        },
+    },
+    Spec {
+        place: "purged",
+        function: &PURGE_OXYGEN,
+        ask: |whole, ask| {
+            let ask = whole.purged(ask)?.usual(Key::PurgeGauge, USUAL_PURGE).set(Key::Cycles, whole.cycles()?);
+            let ask = match (whole.purge(), whole.value("push", "", Key::Oxygen)?) {
+                (PurgeMethod::Push, Some(left)) => ask.set(Key::StartOxygen, left),
+                _ => ask,
+            };
+            Ok(whole.vents().then_some(ask))
+        },
+    },
+    Spec {
+        place: "oxygen",
+        function: &OXYGEN_PICKUP,
+        ask: |whole, ask| {
+            let ask = whole.carbonated(ask)?.usual(Key::Carbonation, whole.target?);
+            let ask = ask.set(Key::Oxygen, whole.oxygen()?).set(Key::Headspace, whole.kegs?.headspace());
+            Ok(Some(ask.without(&[Key::Keg, Key::Packaged])))
+        },
+    },
+    Spec {
+        place: CARBONATING,
+        function: &CARBONATION_TIME,
+        ask: |whole, ask| {
+            let (start, target) = (whole.start?, whole.target?);
+            let ask = whole.carbonated(ask)?.set(Key::Carbonation, start + MOST_OF_THE_WAY * (target - start));
+            // A blend holds the target as pure CO2 does, which is what the drink is asked.
+            Ok(Some(ask.set(Key::Gauge, whole.pure?)))
+        },
+    },
+    Spec {
+        place: "burst",
+        function: &BURST_TIME,
+        ask: |whole, ask| {
+            let (start, target) = (whole.start?, whole.target?);
+            let ask = whole.carbonated(ask)?.usual(Key::Carbonation, target);
+            if whole.told(&[Key::BurstGauge]) {
+                return Ok(Some(ask));
+            }
+            // Where nothing is said of a burst there is one only if it is of use and the keg stands it.
+            let rating = whole.request.number(Key::KegRating).unwrap_or(f64::INFINITY);
+            let slow = whole.request.method().is_none_or(|method| method.of_still) && !whole.told(&[Key::Kla]);
+            let of_use = start < target && OF_USE * whole.pure? < USUAL_BURST && rating >= USUAL_BURST;
+            Ok((slow && of_use).then(|| ask.set(Key::BurstGauge, USUAL_BURST)))
+        },
+    },
+    Spec {
+        place: "stone",
+        function: &STONE_PRESSURE,
+        ask: |whole, ask| {
+            let ask = ask.usual(Key::Carbonation, whole.target?).give(Key::Temperature, Key::Serving, SERVING);
+            Ok(whole.told(&[Key::Wetting, Key::Depth]).then_some(ask))
+        },
+    },
+    Spec {
+        place: "spunding",
+        function: &SPUNDING,
+        ask: |whole, ask| {
+            let ends = [Key::FinalGravity, Key::FinalPlato];
+            let ask = ask.usual(Key::Carbonation, whole.target?).give(Key::Temperature, Key::Warmest, USUAL_ROOM);
+            Ok(whole.told(&ends).then(|| ask.usual(Key::FermenterHeadspace, USUAL_FERMENTER_HEADSPACE)))
+        },
+    },
+    Spec {
+        place: "keg_priming",
+        function: &PRIMING_SUGAR,
+        ask: |whole, ask| {
+            let drink = whole.request.drink()?;
+            if drink.yeast != Yeast::Live || !fermented(drink.kind) {
+                return Ok(None);
+            }
+            let kegs = whole.kegs?;
+            let ask = ask.without(&OF_THE_BASIS).without(&[Key::SyrupWater, Key::CountHeadspace, Key::FermenterHeadspace]);
+            let ask = ask.choose(Key::Basis, BasisName::Physical.name())?.usual(Key::Carbonation, whole.target?);
+            let ask = if whole.told(&[Key::Start]) { ask.give(Key::Residual, Key::Start, 0.0) } else { ask };
+            Ok(Some(ask.set(Key::Packaged, kegs.drink.si()).set(Key::Headspace, kegs.headspace())))
+        },
+    },
+    Spec {
+        place: "gas",
+        function: &GAS_BUDGET,
+        ask: |whole, ask| {
+            let kegs = whole.kegs?;
+            let ask = whole.carbonated(ask)?.usual(Key::Carbonation, whole.target?).set(Key::Gauge, whole.regulator?);
+            let ask = whole.cylinder(ask.set(Key::Keg, kegs.capacity.si()))?;
+            let ask = if whole.told(&[Key::Purge]) { ask } else { ask.choose(Key::Purge, "headspace")? };
+            let ask = if whole.vents() {
+                ask.usual(Key::PurgeGauge, USUAL_PURGE).set(Key::Cycles, whole.cycles()?)
+            } else {
+                ask.without(&[Key::PurgeGauge, Key::Cycles])
+            };
+            Ok(Some(match whole.purge() {
+                PurgeMethod::Push => ask.usual(Key::PushGauge, USUAL_PUSH),
+                _ => ask.without(&[Key::PushGauge]),
+            }))
+        },
+    },
+    Spec {
+        place: "cylinder",
+        function: &CYLINDER_LEFT,
+        ask: |whole, ask| {
+            // Only of the sizes sold is it known how far they are filled, and of cartridges not even then.
+            let sold = whole.request.cylinder_size().is_none_or(|size| size.filling_ratio.is_some());
+            let ask = whole.cylinder(ask)?.give(Key::Cylinder, Key::Room, USUAL_ROOM);
+            Ok((sold && !whole.told(&[Key::Charge])).then_some(ask))
+        },
+    },
+    Spec {
+        place: "line",
+        function: &LINE_LENGTH,
+        ask: |whole, ask| {
+            let ask = whole.line(ask)?;
+            let asked = if whole.told(&[Key::Flow]) { ask } else { ask.usual(Key::Pour, USUAL_POUR) };
+            Ok((!whole.told(&[Key::Line])).then_some(asked))
+        },
+    },
+    Spec {
+        place: "pour",
+        function: &LINE_FLOW,
+        ask: |whole, ask| {
+            let ask = whole.line(ask)?;
+            Ok(whole.told(&[Key::Line]).then_some(ask))
+        },
+    },
+    Spec {
+        place: "handbook_line",
+        function: &HANDBOOK_LINE,
+        ask: |whole, ask| {
+            let ask = whole.line(ask)?.without(&[Key::Temperature]);
+            Ok((!whole.told(&[Key::Bore])).then_some(ask))
+        },
+    },
+    Spec {
+        place: "warmed",
+        function: &WARMED_KEG,
+        ask: |whole, ask| {
+            let ask = ask.without(&OF_THE_BASIS).usual(Key::Carbonation, whole.target?);
+            let ask = ask.give(Key::Filling, Key::Serving, SERVING).give(Key::Temperature, Key::HotDay, HOT_DAY);
+            Ok(Some(ask.set(Key::Headspace, whole.kegs?.headspace())))
+        },
+    },
+    Spec {
+        place: "filling",
+        function: &FILLING_CARBONATION,
+        ask: |whole, ask| {
+            let ask = ask.usual(Key::Carbonation, whole.target?);
+            Ok(whole.told(&[Key::FillMethod, Key::FillLoss]).then_some(ask))
+        },
+    },
+    Spec {
+        place: "room",
+        function: &ROOM_CO2,
+        ask: |whole, ask| {
+            let sold = whole.request.cylinder_size().map_or(USUAL_CHARGE, |size| size.charge);
+            let charge = whole.request.or(Key::Charge, sold)?;
+            Ok(whole.told(&[Key::RoomVolume]).then(|| ask.usual(Key::Released, charge)))
+        },
+    },
+    Spec {
+        place: "cost",
+        function: &PACKAGING_COST,
+        ask: |whole, ask| Ok(whole.told(&MONEY).then_some(whole.priced(ask)?)),
+    },
+    Spec {
+        place: "break_even",
+        function: &BREAK_EVEN,
+        ask: |whole, ask| Ok(whole.told(&MONEY).then_some(whole.priced(ask)?)),
+    },
+];
+
+/// What is a price.
+const MONEY: [Key; 7] = [
+    Key::BottlingPrice,
+    Key::BottlePrice,
+    Key::CapPrice,
+    Key::SugarPrice,
+    Key::KegPrice,
+    Key::GasPrice,
+    Key::DrinkPrice,
+];
+
+impl Whole<'_> {
+    /// The sugar of the bottles and the gas of the kegs.
+    fn priced<'a>(&self, ask: Ask<'a>) -> Result<Ask<'a>, Error> {
+        let kegs = self.kegs?;
+        let count = f64::from(kegs.count);
+        let ask = ask.set(Key::Packaged, count * kegs.drink.si());
+        // Where no bottles are planned, the keg's own priming tells about how much they would take.
+        let sugar = self.sugar.or(self.value("keg_priming", "", Key::Mass)?.map(|sugar| count * sugar));
+        let ask = if let Some(sugar) = sugar { ask.set(Key::Mass, sugar) } else { ask };
+        let gas = self.value("gas", "total", Key::Gas)?;
+        Ok(if let Some(gas) = gas { ask.set(Key::Gas, count * gas) } else { ask })
+    }
 }

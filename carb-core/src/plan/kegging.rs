@@ -1,16 +1,19 @@
 //! Kegging: the whole job, from purge to pour.
 
+use super::ask::Ask;
 use super::completed::complete;
-use super::keg_inputs::INPUTS;
-use super::keg_parts::{Ask, PARTS, Spec};
+use super::keg_parts::{PARTS, Spec};
 use super::{Part, Sure, named};
+use crate::balance::open;
 use crate::basis::{Answer, BasisName, Function, Lists, Request, Values};
 use crate::bottling::before::Before;
-use crate::balance::open;
+use crate::bottling::conditioning::Span;
 use crate::error::Error;
 use crate::evidence::{Level, NoSteps, Notes, Working};
-use crate::property::keg;
-use crate::quantity::{Carbonation, Key, Temperature, Volume};
+use crate::property::keg::SODA_KEG;
+use crate::quantity::unit::DAY;
+use crate::quantity::{Carbonation, Key, Mass, Name, Temperature, Time, Volume};
+use crate::table::functions::{CARBONATION_PROGRESS, KEG_PRESSURE};
 use crate::table::inputs::{before, carbonation, packaged};
 use alloc::vec::Vec;
 
@@ -44,18 +47,26 @@ impl Kegs {
 pub(super) struct Whole<'a> {
     /// The request, with what follows from gravities and losses.
     pub request: &'a Request,
-    pub lists: &'a Lists<'a>,
-    /// Where gravities and losses cannot be.
-    pub sound: Result<(), Error>,
     pub kegs: Result<Kegs, Error>,
     /// CO2 wanted, kg/m3.
     pub target: Result<f64, Error>,
     /// CO2 that the drink holds before, kg/m3.
     pub start: Result<f64, Error>,
-    /// Serving temperature, K.
-    pub serving: f64,
-    /// Regulator pressure, gauge, Pa.
+    /// Regulator pressure, gauge, Pa; and what it would be under CO2 alone.
     pub regulator: Result<f64, Error>,
+    pub pure: Result<f64, Error>,
+    /// Sugar that would prime the batch in bottles, kg, where that is known.
+    pub sugar: Option<f64>,
+    /// The parts that have been asked.
+    pub parts: Vec<KegPart>,
+}
+
+impl Whole<'_> {
+    /// A value of a part, SI; `None` where nothing called for the part.
+    pub fn value(&self, place: &str, noun: &str, key: Key) -> Result<Option<f64>, Error> {
+        let Some(part) = self.parts.iter().find(|part| part.place == place) else { return Ok(None) };
+        part.part.answer.as_ref().map(|_| part.value(noun, key)).map_err(|error| *error)
+    }
 }
 
 /// A part of the job.
@@ -95,13 +106,15 @@ pub struct Kegging {
     pub start: Part<Carbonation>,
     /// Part by part, in the order of the day.
     pub parts: Vec<KegPart>,
+    /// How far carbonation is, day by day, under the regulator's pressure.
+    pub days: Vec<Day>,
 }
 
 /// Room that a keg needs over the drink, so that no drink comes into the gas line: judgement.
 const LEAST_ROOM: f64 = 1.02;
 
 fn kegs(request: &Request) -> Result<Kegs, Error> {
-    let (drink, capacity) = (packaged(request)?.si(), request.or(Key::Keg, keg::USUAL_CAPACITY)?);
+    let (drink, capacity) = (packaged(request)?.si(), request.or(Key::Keg, SODA_KEG)?);
     let full = capacity / LEAST_ROOM;
     let count = whole_number_above(drink / full);
     Ok(Kegs {
@@ -117,79 +130,182 @@ fn whole_number_above(x: f64) -> u32 {
     down.saturating_add(1).max(1)
 }
 
-/// What is asked of one part; `None` where nothing calls for it.
+/// Asks one part; `None` where nothing calls for it.
 fn asked(spec: &'static Spec, whole: &Whole<'_>) -> Option<KegPart> {
-    let mut working = Working::default();
-    let blank = |answer| KegPart {
-        place: spec.place,
-        function: spec.function,
-        request: Request::new(),
-        part: Part { answer, working: Working::default() },
-    };
-    match whole.sound.and_then(|()| (spec.ask)(whole, Ask::new(spec.function, whole.request))) {
+    let Spec { place, function, ask } = *spec;
+    let found = ask(whole, Ask::new(function, whole.request));
+    let of = |request, answer, working| KegPart { place, function, request, part: Part { answer, working } };
+    match found {
         Ok(None) => None,
-        Err(error) => Some(blank(Err(error.renamed(|key| whole.request.name_of(key))))),
+        Err(error) => {
+            let error = error.renamed(|key| whole.request.name_of(key));
+            Some(of(Request::new(), Err(error), Working::default()))
+        }
         Ok(Some(ask)) => {
-            let answer = spec.function.answer(&ask.request, &mut working).map_err(|error| ask.renamed(error));
-            Some(KegPart { request: ask.request, part: Part { answer, working }, ..blank(Err(Error::NotConverged { parameter: named(whole.request, Key::Carbonation) })) })
+            let mut working = Working::default();
+            let answer = function.answer(&ask.request, &mut working).map_err(|error| ask.renamed(error));
+            Some(of(ask.request, answer, working))
         }
     }
 }
 
-/// Kegs a batch. A carbonation that the request does not tell may follow from elsewhere (`made`).
-pub(super) fn kegging(request: &Request, lists: &Lists<'_>, made: Option<Carbonation>) -> Result<Kegging, Error> {
+/// The days on which progress is shown.
+const DAYS: [f64; 7] = [1.0, 2.0, 3.0, 5.0, 7.0, 10.0, 14.0];
+
+/// How far carbonation is on one day.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Day {
+    /// Since the gas was connected.
+    pub time: Time,
+    /// CO2 in the drink: expected, at least and at most.
+    pub carbonation: Span<Carbonation>,
+}
+
+/// The days of a keg that stands under its regulator's pressure.
+fn days(whole: &Whole<'_>) -> Vec<Day> {
+    let Some(part) = whole.parts.iter().find(|part| part.place == CARBONATING && part.part.answer.is_ok()) else {
+        return Vec::new();
+    };
+    let asked = part.request.without(Key::Carbonation);
+    let on = |day: &f64| {
+        let name = Name { key: Key::Time, unit: Some(&DAY) };
+        let answer = CARBONATION_PROGRESS.answer(&asked.with_number(name, *day), &mut NoSteps).ok()?;
+        let [expected, least, most, ..] = *answer.value.as_slice() else { return None };
+        let [expected, least, most] = [expected, least, most].map(Carbonation::from_si);
+        Some(Day { time: Time::from_d(*day), carbonation: Span { expected, least, most } })
+    };
+    DAYS.iter().filter_map(on).collect()
+}
+
+/// What the job begins with.
+struct Begun {
+    /// The request as the parts take it.
+    request: Request,
+    completed: Request,
+    kegs: Part<Kegs>,
+    start: Part<Carbonation>,
+    target: Result<f64, Error>,
+}
+
+/// What the job's request says before any part is asked; `made` is the carbonation where it follows from elsewhere.
+fn begin(request: &Request, lists: &Lists<'_>, made: Option<Carbonation>) -> Result<Begun, Error> {
     let (completed, sound) = complete(request, lists)?;
-    let mut wanted = completed;
+    // The mass is that of sugar in bottles.
+    let mut request = completed.without(Key::Mass);
     if let Some(made) = made {
-        wanted = wanted.carbonation(made);
+        request = request.carbonation(made);
     }
-    // A drink of which sugar was weighed is told by what the sugar makes.
-    let wanted = wanted.without(Key::Mass);
-    let request = &wanted;
-    let kegs = Part::of(request, |_| {
+    let kegs = Part::of(&request, |_| {
         sound?;
         let context = request.context(BasisName::Handbook)?;
-        Ok(Answer { value: kegs(request)?, context, notes: Notes::default() })
+        Ok(Answer { value: kegs(&request)?, context, notes: Notes::default() })
     });
-    let start = Part::of(request, |steps| {
+    let start = Part::of(&request, |steps| {
         sound?;
         let context = request.context(BasisName::Handbook)?;
         let told = |value| Ok(Answer { value, context, notes: Notes::default() });
         if request.get(Key::Start).is_some() {
             return told(Carbonation::from_si(request.or(Key::Start, 0.0)?));
         }
-        match before(request)? {
+        // The fermenter's headspace counts for natural carbonation too, not only for a closed cold crash.
+        let crashed = request.get(Key::ColdCrash).is_some();
+        let fermented = if crashed { request } else { request.without(Key::FermenterHeadspace) };
+        match before(&fermented)? {
             Before::Measured(value) => told(value),
             Before::Fermented(fermenter) => open::residual_co2(&fermenter, &context, steps),
         }
     });
-    let serving = request.number(Key::Serving).unwrap_or(SERVING);
-    let mut whole = Whole {
-        request,
-        lists,
-        sound,
-        kegs: kegs.answer.as_ref().map(|answer| answer.value).map_err(|error| *error),
-        target: carbonation(request).map(Carbonation::si),
-        start: start.answer.as_ref().map(|answer| answer.value.si()).map_err(|error| *error),
-        serving,
-        regulator: Err(Error::NotConverged { parameter: named(request, Key::Carbonation) }),
-    };
-    let mut parts: Vec<KegPart> = Vec::new();
-    for spec in PARTS {
-        let Some(part) = asked(spec, &whole) else { continue };
-        if part.place == REGULATOR {
-            whole.regulator = match (&part.part.answer, part.value("", Key::Gauge)) {
-                (Err(error), _) => Err(*error),
-                (Ok(_), gauge) => gauge.ok_or(Error::NotConverged { parameter: named(request, Key::Carbonation) }),
-            };
+    let target = sound.and_then(|()| carbonation(&request)).map(Carbonation::si);
+    Ok(Begun { request, completed, kegs, start, target })
+}
+
+impl Begun {
+    /// Asks the parts that are wanted.
+    fn ask(&self, sugar: Option<Mass>, wanted: &dyn Fn(&str) -> bool) -> Vec<KegPart> {
+        let mut whole = self.whole(sugar);
+        for spec in PARTS.iter().filter(|spec| wanted(spec.place)) {
+            let Some(part) = asked(spec, &whole) else { continue };
+            if part.place == REGULATOR {
+                whole.regulator = pressure(&part);
+                whole.pure = whole.regulator;
+                let blend = [Key::Co2Share, Key::HeadspaceAir];
+                if blend.iter().any(|&key| part.request.get(key).is_some()) {
+                    let alone = blend.iter().fold(part.request, |request, &key| request.without(key));
+                    whole.pure = KEG_PRESSURE.answer(&alone, &mut NoSteps).map(|found| found.value.as_slice()[0]);
+                }
+            }
+            whole.parts.push(part);
         }
-        parts.push(part);
+        whole.parts
     }
-    Ok(Kegging { request: completed, sure: None, serving: Temperature::from_si(serving), kegs, start, parts })
+
+    fn whole(&self, sugar: Option<Mass>) -> Whole<'_> {
+        let none = Err(Error::NotConverged { parameter: named(&self.request, Key::Carbonation) });
+        Whole {
+            request: &self.request,
+            kegs: self.kegs.answer.as_ref().map(|answer| answer.value).map_err(|error| *error),
+            target: self.target,
+            start: self.start.answer.as_ref().map(|answer| answer.value.si()).map_err(|error| *error),
+            regulator: none,
+            pure: none,
+            sugar: sugar.map(Mass::si),
+            parts: Vec::new(),
+        }
+    }
+}
+
+fn pressure(part: &KegPart) -> Result<f64, Error> {
+    match &part.part.answer {
+        Err(error) => Err(*error),
+        Ok(_) => part.value("", Key::Gauge).ok_or(Error::NotConverged { parameter: Name::first(Key::Gauge) }),
+    }
+}
+
+/// What bottling knows that kegging may use: CO2 that weighed sugar makes, and the sugar of the batch.
+#[derive(Clone, Copy, Debug, Default)]
+pub(super) struct FromBottles {
+    pub made: Option<Carbonation>,
+    pub sugar: Option<Mass>,
+}
+
+/// Kegs a batch.
+pub(super) fn kegging(request: &Request, lists: &Lists<'_>, known: FromBottles) -> Result<Kegging, Error> {
+    let begun = begin(request, lists, known.made)?;
+    let parts = begun.ask(known.sugar, &|_| true);
+    let mut whole = begun.whole(None);
+    whole.parts = parts;
+    let days = days(&whole);
+    let serving = Temperature::from_si(begun.request.number(Key::Serving).unwrap_or(SERVING));
+    let parts = whole.parts;
+    Ok(Kegging { request: begun.completed, sure: None, serving, kegs: begun.kegs, start: begun.start, parts, days })
+}
+
+/// Values of the parts by place, noun and field, SI, for how sure they are.
+pub(super) fn values(
+    request: &Request,
+    lists: &Lists<'_>,
+    made: Option<Carbonation>,
+    wanted: &[(&str, &str, Key)],
+) -> Result<Vec<f64>, Error> {
+    let begun = begin(request, lists, made)?;
+    // The gas of a keg depends on how often it is purged.
+    let needed = |place: &str| place == REGULATOR || ["push", "purge"].contains(&place) || wanted.iter().any(|w| w.0 == place);
+    let parts = begun.ask(None, &needed);
+    wanted
+        .iter()
+        .map(|(place, noun, key)| {
+            let missing = Error::NotConverged { parameter: Name::first(*key) };
+            let part = parts.iter().find(|part| part.place == *place).ok_or(missing)?;
+            part.part.answer.as_ref().map_err(|error| *error)?;
+            part.value(noun, *key).ok_or(missing)
+        })
+        .collect()
 }
 
 /// The part that says how the regulator is set.
 pub(super) const REGULATOR: &str = "regulator";
+/// The part that says how long carbonation takes.
+pub(super) const CARBONATING: &str = "carbonating";
 
 impl Kegging {
     /// The part of a name.

@@ -1,5 +1,6 @@
-//! Whole jobs: bottling, and a packaging day with both ways of packaging. Each part is an answer or an error of its own.
+//! Whole jobs: bottling, kegging, and a packaging day with both. Each part is an answer or an error of its own.
 
+mod ask;
 pub mod bottles;
 pub mod bottling;
 mod completed;
@@ -9,7 +10,12 @@ pub mod json;
 #[cfg(feature = "json")]
 mod json_bottling;
 #[cfg(feature = "json")]
+mod json_kegging;
+#[cfg(feature = "json")]
 mod json_uncertainty;
+pub mod keg_inputs;
+mod keg_parts;
+pub mod kegging;
 #[cfg(feature = "json")]
 mod node;
 mod page;
@@ -21,28 +27,31 @@ pub mod schema;
 pub mod sure;
 mod text;
 mod text_bottling;
+mod text_choice;
+mod text_kegging;
 
-use crate::balance::pressure::Pressure;
-use crate::basis::function::optional;
-use crate::basis::{Answer, BasisName, Input, Kind, Lists, Request};
+use crate::basis::{Answer, Input, Kind, List, Lists, Request};
 use crate::error::Error;
 use crate::evidence::{Level, Notes, Working};
-use crate::kegging;
 use crate::quantity::{Key, Name, Temperature};
-use crate::table::inputs::carbonation;
 use alloc::vec::Vec;
 pub use bottles::{BottleRow, FillTotals, Verdict};
 pub use bottling::{Bottling, Expectation, Storage};
+pub use kegging::{Day, KegPart, Kegging, Kegs};
 pub use readiness::{Point, Readiness};
 pub use ready::Ready;
-pub use sure::{Sure, bottle_with, plan_with};
+pub use sure::{Sure, bottle_with, keg_with, plan_with};
 
-/// What a plan takes beside the inputs of its bottling.
-static KEG_INPUTS: &[Input] = &[optional(Key::Serving, "4 °C")];
-
-/// The inputs of a plan.
+/// The inputs of a plan: those of bottling, and what kegging takes beside them.
 pub fn inputs() -> Vec<Input> {
-    bottling::INPUTS.iter().chain(KEG_INPUTS).copied().collect()
+    let kegging = keg_inputs::INPUTS.iter().filter(|input| !bottling::INPUTS.iter().any(|known| known.key == input.key));
+    bottling::INPUTS.iter().chain(kegging).copied().collect()
+}
+
+/// The lists of a plan: those of bottling, and what kegging takes beside them.
+pub fn takes() -> Vec<&'static List> {
+    let kegging = keg_inputs::TAKES.iter().filter(|list| !bottling::TAKES.iter().any(|known| known.name == list.name));
+    bottling::TAKES.iter().chain(kegging).copied().collect()
 }
 
 /// A part of a plan: an answer or an error, and the working.
@@ -98,13 +107,9 @@ pub struct Plan {
     pub sure: Option<Sure>,
     /// In bottles.
     pub bottling: Bottling,
-    /// Temperature at which the keg is served.
-    pub serving: Temperature,
-    /// The regulator pressure.
-    pub regulator: Part<Pressure>,
+    /// In kegs.
+    pub kegging: Kegging,
 }
-
-const SERVING: f64 = 277.15;
 
 /// Plans a packaging day.
 ///
@@ -128,20 +133,14 @@ const SERVING: f64 = 277.15;
 /// Only for a field that no plan takes, or two that exclude each other; everything else that a request can hold is an error
 /// of the part it concerns.
 pub fn plan(request: &Request, lists: &Lists<'_>) -> Result<Plan, Error> {
-    let bottling = job(request, lists, "plan", &inputs())?;
-    let serving = Temperature::from_si(request.number(Key::Serving).unwrap_or(SERVING));
-    let whole = &bottling.request;
-    let regulator = Part::of(whole, |steps| {
-        let serving = whole.or(Key::Serving, SERVING).map(Temperature::from_si)?;
-        let context = whole.context(BasisName::Handbook)?;
-        // Where the sugar was weighed, what it makes is what is wanted.
-        let target = match bottling.primed.value() {
-            Some(drink) if bottling.was_weighed() => drink.carbonation,
-            _ => carbonation(whole)?,
-        };
-        kegging::pressure::keg_pressure(target, serving, &context, steps)
-    });
-    Ok(Plan { request: *request, sure: None, bottling, serving, regulator })
+    check(request, lists, "plan", &inputs(), &takes())?;
+    let bottling = bottling::bottling(request, lists)?;
+    // Where the sugar was weighed, what it makes is what is wanted.
+    let primed = bottling.primed.value().filter(|_| bottling.was_weighed());
+    let sugar = bottling.priming.value().map(|dose| dose.mass);
+    let known = kegging::FromBottles { made: primed.map(|drink| drink.carbonation), sugar };
+    let kegging = kegging::kegging(request, lists, known)?;
+    Ok(Plan { request: *request, sure: None, bottling, kegging })
 }
 
 /// Bottles a batch: is it finished, how much of what primes it, which bottles to fill, whether they stand it, and when they
@@ -150,18 +149,38 @@ pub fn plan(request: &Request, lists: &Lists<'_>) -> Result<Plan, Error> {
 /// # Errors
 /// As [`plan`].
 pub fn bottle(request: &Request, lists: &Lists<'_>) -> Result<Bottling, Error> {
-    job(request, lists, "bottling", bottling::INPUTS)
+    check(request, lists, "bottling", bottling::INPUTS, bottling::TAKES)?;
+    bottling::bottling(request, lists)
 }
 
-fn job(request: &Request, lists: &Lists<'_>, name: &'static str, inputs: &[Input]) -> Result<Bottling, Error> {
+/// Kegs a batch: what pressure for how long, how it is purged, how much gas, which line, and what a hot day does.
+///
+/// # Errors
+/// As [`plan`].
+pub fn keg(request: &Request, lists: &Lists<'_>) -> Result<Kegging, Error> {
+    check(request, lists, "kegging", keg_inputs::INPUTS, keg_inputs::TAKES)?;
+    kegging::kegging(request, lists, kegging::FromBottles::default())
+}
+
+/// Checks that a request is one for a job.
+fn check(
+    request: &Request,
+    lists: &Lists<'_>,
+    name: &'static str,
+    inputs: &[Input],
+    takes: &[&List],
+) -> Result<(), Error> {
     if let Some(parameter) = request.given().find(|name| !inputs.iter().any(|input| input.key == name.key)) {
         return Err(Error::NotTaken { parameter, function: name });
+    }
+    if let Some((list, _)) = lists.given().find(|(list, _)| !takes.iter().any(|known| known.name == list.name)) {
+        return Err(Error::WrongList { list: list.name, advice: "this job takes no such list: leave it out" });
     }
     // What contradicts itself is no request for any part.
     if let Err(error @ Error::Excluded { .. }) = request.air() {
         return Err(error);
     }
-    bottling::bottling(request, lists)
+    Ok(())
 }
 
 impl Plan {
@@ -174,13 +193,13 @@ impl Plan {
 
     /// Whether either way of packaging has an answer; a command line without one exits non-zero too.
     pub fn answered(&self) -> bool {
-        self.bottling.answered() || self.regulator.answer.is_ok()
+        self.bottling.answered() || self.kegging.answered()
     }
 
     /// What the parts noted, in their order.
     fn all_notes(&self) -> Vec<&Notes> {
         let mut all = self.bottling.notes();
-        all.extend(self.regulator.answer.as_ref().ok().map(|answer| &answer.notes));
+        all.extend(self.kegging.notes());
         all
     }
 }

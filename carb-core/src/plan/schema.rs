@@ -1,9 +1,12 @@
 //! The JSON Schema of requests and answers, written from the tables that the faces walk.
 
 use super::bottling::{self, TAKES};
-use super::inputs;
+use super::keg_inputs;
+use super::keg_parts::PARTS;
+use super::kegging::REGULATOR;
 use super::node::Node;
-use crate::basis::lists::MOST_ROWS;
+use super::{inputs, takes};
+use crate::basis::lists::{LISTS, MOST_ROWS};
 use crate::basis::request::choices;
 use crate::basis::{Input, List, Need};
 use crate::quantity::field::Kind;
@@ -238,6 +241,11 @@ const BOTTLING_PARTS: [&str; 15] = [
     "dry_yeast",
 ];
 
+/// The parts of the kegging job that are objects.
+fn kegging_parts() -> impl Iterator<Item = &'static str> {
+    ["kegs", "start"].into_iter().chain(PARTS.iter().map(|spec| spec.place))
+}
+
 /// The schema: under `$defs`, `request.NAME` and `answer.NAME` for each function, each table and the plan.
 #[must_use]
 pub fn schema_text() -> String {
@@ -277,10 +285,11 @@ pub fn schema_text() -> String {
         defs.put(alloc::format!("answer.{name}"), one_of(vec![closed(properties, required), see("error")]));
     }
     // A plan answers part by part: what is missing is an error of the part that needs it.
-    for list in TAKES {
+    for list in LISTS {
         defs.put(alloc::format!("row.{}", list.name), row(list));
     }
-    defs.put("request.plan", request(&inputs(), TAKES, false));
+    defs.put("request.plan", request(&inputs(), &takes(), false));
+    defs.put("request.kegging", request(keg_inputs::INPUTS, keg_inputs::TAKES, false));
     defs.put("request.bottling", request(bottling::INPUTS, TAKES, false));
     let start = || {
         let mut properties = object(vec![("carb", version()), ("request", of_type("object"))]);
@@ -300,6 +309,17 @@ pub fn schema_text() -> String {
     properties.put("uncertainty", sure());
     let required = texts(["carb", "request", "answered", "danger", "priming", "storage", "ready", "safety"]);
     defs.put("answer.bottling", one_of(vec![closed(properties, required), see("error")]));
+    let mut properties = start();
+    put_quantity(&mut properties, "", Key::Serving);
+    for part in kegging_parts() {
+        properties.put(part, of_type("object"));
+    }
+    for part in ["days", "safety"] {
+        properties.put(part, of_type("array"));
+    }
+    properties.put("uncertainty", sure());
+    let required = texts(["carb", "request", "answered", "danger", "kegs", "start", REGULATOR, "days", "safety"]);
+    defs.put("answer.kegging", one_of(vec![closed(properties, required), see("error")]));
     let mut properties = start();
     for part in ["bottling", "kegging"] {
         properties.put(part, of_type("object"));

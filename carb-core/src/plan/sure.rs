@@ -3,14 +3,14 @@
 use super::bottling::{Bottling, HOT_DAY, INPUTS};
 use super::completed::completed;
 use super::contents::{Primer, contents, keeping, physical, primed_batch};
-use super::{Plan, SERVING, bottle, inputs, plan};
+use super::kegging::{self, Kegging, REGULATOR};
+use super::{Plan, bottle, inputs, keg, keg_inputs, plan};
 use crate::basis::{BasisName, Input, Lists, Request};
 use crate::bottling::package::pressure_of_contents;
 use crate::bottling::priming::{self, PrimingDose};
 use crate::error::Error;
 use crate::evidence::{NoSteps, Notes};
-use crate::kegging;
-use crate::quantity::{Concentration, Key, Temperature};
+use crate::quantity::{Carbonation, Concentration, Key, Mass, Temperature};
 use crate::table::inputs::{USUAL_ROOM, carbonation};
 use crate::uncertainty::{Doubts, Estimate, estimate, sources};
 use alloc::vec;
@@ -27,6 +27,10 @@ pub struct Sure {
     pub bottle: Option<Estimate>,
     /// The regulator pressure, gauge.
     pub regulator: Option<Estimate>,
+    /// CO2 that a keg takes.
+    pub gas: Option<Estimate>,
+    /// Pressure of a keg that warms on a hot day, gauge: the expected one.
+    pub warmed: Option<Estimate>,
 }
 
 impl Sure {
@@ -37,6 +41,8 @@ impl Sure {
             ("carbonation", "expected", Key::Carbonation, &self.carbonation),
             ("hot_day", "expected", Key::Gauge, &self.bottle),
             ("regulator", "", Key::Gauge, &self.regulator),
+            ("gas", "total", Key::Gas, &self.gas),
+            ("warmed", "expected", Key::Gauge, &self.warmed),
         ];
         all.into_iter().filter_map(|(place, noun, key, found)| Some((place, noun, key, found.as_ref()?)))
     }
@@ -52,7 +58,21 @@ pub fn plan_with(request: &Request, lists: &Lists<'_>, doubts: Option<&Doubts>) 
         let inputs = inputs();
         check(doubts, request, &inputs, "plan")?;
         let bottles = sure(&found.bottling, request, lists, doubts, &inputs)?;
-        found.sure = Some(Sure { regulator: regulator(request, lists, doubts, &inputs)?, ..bottles });
+        let kegs = kegs(request, lists, doubts, &inputs)?;
+        found.sure = Some(Sure { regulator: kegs.regulator, gas: kegs.gas, warmed: kegs.warmed, ..bottles });
+    }
+    Ok(found)
+}
+
+/// A kegging job that says how sure it is, where doubts are given.
+///
+/// # Errors
+/// As [`keg`].
+pub fn keg_with(request: &Request, lists: &Lists<'_>, doubts: Option<&Doubts>) -> Result<Kegging, Error> {
+    let mut found = keg(request, lists)?;
+    if let Some(doubts) = doubts {
+        check(doubts, request, keg_inputs::INPUTS, "kegging")?;
+        found.sure = Some(kegs(request, lists, doubts, keg_inputs::INPUTS)?);
     }
     Ok(found)
 }
@@ -120,25 +140,32 @@ fn sure(
     Ok(Sure { dose, carbonation: carbonation_found, bottle, regulator: None })
 }
 
-/// How sure the regulator pressure is.
-fn regulator(
-    request: &Request,
-    lists: &Lists<'_>,
-    doubts: &Doubts,
-    inputs: &[Input],
-) -> Result<Option<Estimate>, Error> {
-    let handbook = sources(request, doubts, inputs, BasisName::Handbook)?;
-    Ok(one(estimate(
-        &|request| {
-            let request = &completed(request, lists)?;
-            let serving = Temperature::from_si(request.or(Key::Serving, SERVING)?);
-            let context = request.context(BasisName::Handbook)?;
-            let answer = kegging::pressure::keg_pressure(carbonation(request)?, serving, &context, &mut NoSteps)?;
-            Ok(vec![answer.value.gauge.si()])
-        },
-        request,
-        &handbook,
-    )))
+/// How sure the kegs are.
+fn kegs(request: &Request, lists: &Lists<'_>, doubts: &Doubts, inputs: &[Input]) -> Result<Sure, Error> {
+    let of = |wanted: (&'static str, &'static str, Key), default: BasisName| {
+        let sources = sources(request, doubts, inputs, default)?;
+        let job = |request: &Request| kegging::values(request, lists, made(request, lists)?, &[wanted]);
+        Ok::<_, Error>(one(estimate(&job, request, &sources)))
+    };
+    let by_physics = BasisName::Physical;
+    Ok(Sure {
+        regulator: of((REGULATOR, "", Key::Gauge), BasisName::Handbook)?,
+        gas: of(("gas", "total", Key::Gas), BasisName::Handbook)?,
+        warmed: of(("warmed", "expected", Key::Gauge), by_physics)?,
+        ..Sure::default()
+    })
+}
+
+/// What weighed sugar makes of the drink, by the request's basis; `None` where no sugar was weighed.
+pub(super) fn made(request: &Request, lists: &Lists<'_>) -> Result<Option<Carbonation>, Error> {
+    if request.get(Key::Mass).is_none() {
+        return Ok(None);
+    }
+    let request = &completed(request, lists)?;
+    let mass = Mass::from_si(request.or(Key::Mass, 0.0)?);
+    let (batch, context) = (primed_batch(request, lists)?, request.context(BasisName::Handbook)?);
+    let drink = priming::primed_carbonation(mass, &batch, &request.priming_sugar()?, &context, &mut NoSteps)?;
+    Ok(Some(drink.value.carbonation))
 }
 
 /// What a mass of sugar does: CO2 dissolved at the room's temperature, and gauge pressure on a hot day, SI.
@@ -146,7 +173,7 @@ fn bottles(request: &Request, lists: &Lists<'_>, mass: f64) -> Result<Vec<f64>, 
     let batch = crate::table::inputs::batch(request)?;
     let packaged = batch.packaged.si();
     // Where the sugar was weighed, how sure that is counts.
-    let mass = crate::quantity::Mass::from_si(request.number(Key::Mass).unwrap_or(mass));
+    let mass = Mass::from_si(request.number(Key::Mass).unwrap_or(mass));
     let dose = PrimingDose { mass, dose: Concentration::from_si(mass.si() / packaged) };
     let context = physical(request)?;
     let sugar = request.priming_sugar()?;

@@ -1,7 +1,7 @@
 //! The plan as a page of text.
 
-use super::page::{Page, bar_and_psi, celsius};
-use super::{Bottling, Plan, Sure, safety};
+use super::page::{Page, celsius};
+use super::{Bottling, Plan, Sure};
 use crate::basis::{Ambient, Answer, Request, ResidualModel};
 use crate::error::Error;
 use crate::evidence::steps::significant;
@@ -83,10 +83,10 @@ pub(super) fn head(page: &mut Page, what: &str, request: &Request) {
 }
 
 /// Every caution once, the gravest first.
-pub(super) fn cautions(page: &mut Page, notes: &[&Notes], job: &Bottling) {
+pub(super) fn cautions(page: &mut Page, notes: &[&Notes], job: Option<&Bottling>) {
     // What is an error of the bottles is a warning to the brewer.
-    let burst = job.beyond_every_bottle();
-    let short = job.fill.as_ref().and_then(|fill| fill.answer.as_ref().err());
+    let burst = job.and_then(Bottling::beyond_every_bottle);
+    let short = job.and_then(|job| job.fill.as_ref()).and_then(|fill| fill.answer.as_ref().err());
     let mut seen: Vec<Caution> = Vec::new();
     for caution in notes.iter().flat_map(|notes| notes.cautions.iter()) {
         // Of several of a kind, the one farthest beyond its limit.
@@ -162,37 +162,20 @@ impl Plan {
         let mut page = Page::default();
         let notes = self.all_notes();
         head(&mut page, "PACKAGING PLAN", &self.bottling.request);
-        cautions(&mut page, &notes, &self.bottling);
+        cautions(&mut page, &notes, Some(&self.bottling));
         self.bottling.write(&mut page);
-        self.keg(&mut page);
+        self.kegging.write(&mut page);
+        self.choice(&mut page);
         sure(&mut page, self.sure.as_ref());
         page.heading("What this stands on");
         self.bottling.standing(&mut page);
-        if let Ok(answer) = &self.regulator.answer {
-            let b = &answer.context.basis;
-            page.say("Keg", &format!("{} basis; solubility {}", b.name.name(), answer.context.model().title()));
-        }
+        self.kegging.standing(&mut page);
         sources(&mut page, &notes);
         if self.request.flag(Key::Working) == Some(true) {
             self.bottling.working(&mut page);
-            self.working(&mut page);
+            self.kegging.working(&mut page);
         }
         page.text
-    }
-
-    fn keg(&self, page: &mut Page) {
-        page.heading("In a keg");
-        match &self.regulator.answer {
-            Ok(answer) => page.say(
-                "Regulator",
-                &format!("{} gauge, held at {}", bar_and_psi(answer.value.gauge.si()), celsius(self.serving)),
-            ),
-            Err(error) => page.say("Regulator", &error.to_string()),
-        }
-        page.line("");
-        for text in safety::KEGS {
-            page.bullet(text);
-        }
     }
 }
 
@@ -205,11 +188,13 @@ pub(super) fn sure(page: &mut Page, sure: Option<&Sure>) {
             "priming" => "Dose",
             "carbonation" => "Carbonation",
             "hot_day" => "Bottle, hot day",
+            "gas" => "CO2 for a keg",
+            "warmed" => "Keg, hot day",
             _ => "Regulator",
         };
         let (low, high) = found.interval;
         let range = match key {
-            Key::Mass => format!("{:.0} to {:.0} g", GRAM.from_si(low), GRAM.from_si(high)),
+            Key::Mass | Key::Gas => format!("{:.0} to {:.0} g", GRAM.from_si(low), GRAM.from_si(high)),
             Key::Carbonation => format!("{:.2} to {:.2} volumes", VOLUMES.from_si(low), VOLUMES.from_si(high)),
             _ => format!(
                 "{:.2} to {:.2} bar ({:.0} to {:.0} psi)",
@@ -222,15 +207,8 @@ pub(super) fn sure(page: &mut Page, sure: Option<&Sure>) {
         let parts: Vec<String> = found.budget.iter().filter(|part| part.share >= 0.01).map(part_in_words).collect();
         page.say(label, &format!("{range}; of the variance {}", parts.join(", ")));
     }
-    page.line("");
-    page.wrapped("", 0, SURE);
-}
-
-impl Plan {
-    fn working(&self, page: &mut Page) {
-        page.heading("Working of the regulator pressure");
-        page.line("(P is solved for, so that the drink holds the CO2 wanted.)");
-        page.text.push_str(&self.regulator.working.text());
-        page.text.push('\n');
+    if sure.dose.is_some() {
+        page.line("");
+        page.wrapped("", 0, SURE);
     }
 }

@@ -35,7 +35,7 @@ impl Bottling {
         let mut page = Page::default();
         let notes = self.notes();
         head(&mut page, "BOTTLING", &self.request);
-        cautions(&mut page, &notes, self);
+        cautions(&mut page, &notes, Some(self));
         self.write(&mut page);
         sure(&mut page, self.sure.as_ref());
         page.heading("What this stands on");

@@ -25,7 +25,8 @@ pub(crate) const PRICES: [Input; 13] = [
     optional(Key::DrinkPrice, "0"),
 ];
 const USUAL_BOTTLE: f64 = LITRE.to_si(0.5);
-const BATCHES: f64 = 10.0;
+/// How many batches are looked at where it is not told; judgement.
+pub const USUAL_BATCHES: f64 = 10.0;
 
 fn prices(request: &Request) -> Result<Prices, Error> {
     let money = |key: Key| request.or(key, 0.0);
@@ -83,13 +84,13 @@ pub static PACKAGING_COST: Function = Function {
     columns: &COLUMNS,
     example: r#"{"packaged_l": 19, "bottle_money": 0.6, "cap_money": 0.04, "outfit_money": 320, "gas_g": 140, "gas_money_per_kg": 4, "batches_count": 12}"#,
     run: |request, steps| {
-        let batches = request.or(Key::Batches, BATCHES)?;
+        let batches = request.or(Key::Batches, USUAL_BATCHES)?;
         let (c, notes) = cost::packaging_cost(&prices(request)?, batches, &mut &mut *steps)?;
         let value = Values::new([c.first[0], c.first[1], c.later[0], c.later[1], c.spent[0], c.spent[1]]);
         Ok(Answer { value, context: request.context(BasisName::Handbook)?, notes })
     },
     slices: |request, s| {
-        let x = cost::columns(&prices(request)?, request.or(Key::Batches, BATCHES)?);
+        let x = cost::columns(&prices(request)?, request.or(Key::Batches, USUAL_BATCHES)?);
         cost::visit(each(request, x, s))
     },
 };

@@ -7,7 +7,8 @@
 
 Functions take names with units and give results with names and units; ``pressure.working()`` shows how a number was
 found, ``pressure.cautions`` what to mind, ``pressure.sources`` where the equations come from, and
-``pressure.uncertainty(temperature_f="thermometer")`` how sure it is. ``carb.bottling`` and ``carb.plan`` do whole jobs.
+``pressure.uncertainty(temperature_f="thermometer")`` how sure it is. ``carb.bottling``,
+``carb.kegging`` and ``carb.plan`` do whole jobs.
 """
 
 from . import _generated
@@ -15,7 +16,7 @@ from ._carb import __version__
 from ._errors import CarbError, CarbWarning
 from ._generated import *  # noqa: F403
 from ._generated import At
-from ._plan import Bottling, Plan, plan
+from ._plan import Bottling, Kegging, Plan, plan
 from ._result import CODES, Caution, Result, Source
 from ._table import Table
 from ._uncertainty import Estimate, Uncertainty
@@ -30,6 +31,7 @@ __all__ = [
     "CarbWarning",
     "Caution",
     "Estimate",
+    "Kegging",
     "Plan",
     "Result",
     "Source",

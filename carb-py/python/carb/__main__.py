@@ -1,13 +1,13 @@
-"""``python -m carb plan FILE.json``, ``python -m carb bottling FILE.json`` and ``python -m carb version``."""
+"""``python -m carb plan FILE.json``, ``python -m carb bottling FILE.json``, the same with ``kegging``, and ``python -m carb version``."""
 
 from __future__ import annotations
 
 import argparse
 import sys
 
-from . import Bottling, CarbError, Plan, __version__
+from . import Bottling, CarbError, Kegging, Plan, __version__
 
-JOBS = {Plan: "a plan", Bottling: "a bottling"}
+JOBS = {Plan: "a plan", Bottling: "a bottling", Kegging: "a kegging"}
 
 
 def main(arguments: list[str] | None = None) -> int:

@@ -1,4 +1,4 @@
-"""Whole jobs: a packaging day, and the bottling of a batch."""
+"""Whole jobs: a packaging day, the bottling of a batch, and its kegging."""
 
 from __future__ import annotations
 
@@ -75,7 +75,19 @@ class Plan(Job):
         return _carb.plan_page(self._text)
 
 
-class Bottling(Job):
+class NamedJob(Job):
+    """A job that is asked by its names and values."""
+
+    __slots__ = ()
+
+    def __repr__(self) -> str:
+        import json
+
+        given = {name: value for name, value in json.loads(self._text).items() if name != "carb"}
+        return f"carb.{self.job}({', '.join(f'{name}={value!r}' for name, value in given.items())})"
+
+
+class Bottling(NamedJob):
     """A batch in bottles: parts by attribute (``bottling.priming.mass_g``), each an answer or an ``error``."""
 
     __slots__ = ()
@@ -85,11 +97,16 @@ class Bottling(Job):
         """The bottling as a page of text, to be pinned to the wall."""
         return _carb.bottling_page(self._text)
 
-    def __repr__(self) -> str:
-        import json
 
-        given = {name: value for name, value in json.loads(self._text).items() if name != "carb"}
-        return f"carb.bottling({', '.join(f'{name}={value!r}' for name, value in given.items())})"
+class Kegging(NamedJob):
+    """A batch in kegs: parts by attribute (``kegging.regulator.gauge_psi``), each an answer or an ``error``."""
+
+    __slots__ = ()
+    job = "kegging"
+
+    def page(self) -> str:
+        """The kegging as a page of text, to be pinned to the wall."""
+        return _carb.kegging_page(self._text)
 
 
 def job_text(request: Mapping[str, Any]) -> str:
@@ -119,13 +136,13 @@ def job(kind: type[Job]) -> Callable[[F], F]:
 
 
 def plan(request: Mapping[str, Any] | str) -> Plan:
-    """Plan a packaging day: priming sugar, bottles, regulator pressure, cautions and safety.
+    """Plan a packaging day: in bottles, in kegs, and which of the two; cautions and safety.
 
     Parameters
     ----------
     request : mapping or str
-        Names and values, or the same as JSON text (then with ``"carb": 1``): those of ``bottling``, its lists among
-        them, and ``serving_c``. ``"uncertainty"`` may hold how far inputs may lie from what was given, as
+        Names and values, or the same as JSON text (then with ``"carb": 1``): those of ``bottling`` and ``kegging``,
+        their lists among them. ``"uncertainty"`` may hold how far inputs may lie from what was given, as
         ``Result.uncertainty`` takes it; the plan's ``uncertainty`` then has the intervals of its main answers.
 
     Returns
