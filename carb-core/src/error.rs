@@ -179,6 +179,17 @@ pub enum Error {
         /// The least that dissolves the sugar.
         low: f64,
     },
+    /// A value that is approached and never reached; SI.
+    NeverReached {
+        /// The target's name.
+        parameter: Name,
+        /// The target.
+        value: f64,
+        /// What is approached.
+        end: f64,
+        /// What can be done.
+        remedy: &'static str,
+    },
 }
 
 macro_rules! codes {
@@ -243,6 +254,8 @@ codes! {
     BOTTLES_SHORT = -23;
     /// More sugar than the water dissolves.
     WATER_SHORT = -24;
+    /// A value that is approached and never reached.
+    NEVER_REACHED = -25;
 }
 
 impl Error {
@@ -273,6 +286,7 @@ impl Error {
             Error::WrongList { .. } => code::WRONG_LIST,
             Error::BottlesShort { .. } => code::BOTTLES_SHORT,
             Error::WaterShort { .. } => code::WATER_SHORT,
+            Error::NeverReached { .. } => code::NEVER_REACHED,
         }
     }
 
@@ -293,6 +307,7 @@ impl Error {
             | Error::VesselFull { parameter, .. }
             | Error::PressureTooHigh { parameter, .. }
             | Error::NotConverged { parameter }
+            | Error::NeverReached { parameter, .. }
             | Error::WaterShort { parameter, .. } => parameter.spelling(),
             Error::Missing { parameter, .. } | Error::UnknownChoice { parameter, .. } => {
                 Name::first(parameter).spelling()
@@ -317,6 +332,7 @@ impl Error {
             | Error::TargetBelowHeld { parameter, value, .. }
             | Error::PressureTooLow { parameter, value, .. }
             | Error::WaterShort { parameter, value, .. }
+            | Error::NeverReached { parameter, value, .. }
             | Error::VesselFull { parameter, value } => Some(in_unit(parameter, value)),
             _ => None,
         }
@@ -356,6 +372,7 @@ impl Error {
             | Error::PressureTooLow { parameter, .. }
             | Error::VesselFull { parameter, .. }
             | Error::WaterShort { parameter, .. }
+            | Error::NeverReached { parameter, .. }
             | Error::PressureTooHigh { parameter, .. }
             | Error::NotConverged { parameter } => {
                 if let Some(name) = as_given(parameter.key) {
@@ -519,6 +536,12 @@ impl fmt::Display for Error {
                 "{parameter} = {} does not dissolve the sugar, which takes {}: take more water, or dissolve it warmer",
                 Short(value, parameter.unit),
                 Short(low, parameter.unit)
+            ),
+            Error::NeverReached { parameter, value, end, remedy } => write!(
+                f,
+                "{parameter} = {} is never reached, for it comes no nearer than {}: {remedy}",
+                Short(value, parameter.unit),
+                Short(end, parameter.unit)
             ),
             Error::WrongVersion => f.write_str("the request should name the one version there is, {\"carb\": 1, ...}"),
         }

@@ -10,8 +10,10 @@ use crate::error::Error;
 use crate::evidence::caution::above;
 use crate::property::attenuation::RealExtractModel;
 use crate::property::bottle;
+use crate::property::cylinder::{self, CYLINDERS, Cylinder};
 use crate::property::fermentable::{self, FERMENTABLES, Fermentable, SugarKind};
 use crate::property::gravity::Scale;
+use crate::property::keg::PurgeMethod;
 use crate::property::solubility::Model;
 use crate::property::sweetener::{self, SWEETENERS};
 use crate::quantity::field::{COUNT, Kind as FieldKind};
@@ -92,6 +94,8 @@ pub fn choices(key: Key) -> &'static [&'static str] {
         Key::BottleClass => bottle::NAMES,
         Key::FillOrder => FillOrder::NAMES,
         Key::Microbes => Microbes::NAMES,
+        Key::CylinderSize => cylinder::NAMES,
+        Key::Purge => PurgeMethod::NAMES,
         _ => &[],
     }
 }
@@ -537,6 +541,19 @@ impl Request {
     /// What may ferment in the bottle.
     pub fn microbes(&self) -> Microbes {
         self.choice(Key::Microbes, Microbes::ALL).unwrap_or_default()
+    }
+
+    /// The size of the cylinder, where one is named.
+    pub fn cylinder_size(&self) -> Option<&'static Cylinder> {
+        match self.get(Key::CylinderSize) {
+            Some(Value::Choice(at)) => CYLINDERS.get(at),
+            _ => None,
+        }
+    }
+
+    /// How air is kept out of the keg.
+    pub fn purge(&self) -> PurgeMethod {
+        self.choice(Key::Purge, PurgeMethod::ALL).unwrap_or_default()
     }
 
     /// Which relation turns specific gravity into extract.

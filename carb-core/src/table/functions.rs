@@ -1,5 +1,6 @@
 //! The table of functions: for each, its inputs and outputs by the names of the vocabulary, and how it is run.
 
+pub use super::gases::{CYLINDER_CONTENTS, CYLINDER_LEFT, GAS_BUDGET, ROOM_CO2, ROOM_LEAK};
 pub use super::gravities::{ADDED_CO2, ATTENUATION, FINAL_GRAVITY, GRAVITY, GRAVITY_CO2};
 use super::inputs::{
     ABV, ALTITUDE, AMBIENT, BEVERAGE, EXTRACT, GAUGE_ALTITUDE, GAUGE_AMBIENT, HANDBOOK, MODEL, SEA_LEVEL, SOLUBILITY,
@@ -7,6 +8,7 @@ use super::inputs::{
 };
 pub use super::packages::{CONDITIONING, CONDITIONING_TIME, PACKAGE_CARBONATION, PACKAGE_PRESSURE, REYEASTING};
 pub use super::primings::{PRIMED_CARBONATION, PRIMING_SUGAR, PRIMING_SYRUP, PRIMING_WORT, RESIDUAL_CO2};
+pub use super::purges::{OXYGEN_PICKUP, PURGE_CYCLES, PURGE_OXYGEN, PUSH_OXYGEN, SWEEP_OXYGEN, TOTAL_PACKAGE_OXYGEN};
 use crate::balance::{air, equilibrium};
 use crate::basis::answer::Both;
 use crate::basis::function::{one_of, optional, required};
@@ -38,6 +40,17 @@ pub static FUNCTIONS: &[&Function] = &[
     &ADDED_CO2,
     &DRINK_PROPERTIES,
     &CO2_SATURATION,
+    &PURGE_OXYGEN,
+    &PURGE_CYCLES,
+    &SWEEP_OXYGEN,
+    &PUSH_OXYGEN,
+    &OXYGEN_PICKUP,
+    &TOTAL_PACKAGE_OXYGEN,
+    &GAS_BUDGET,
+    &CYLINDER_LEFT,
+    &CYLINDER_CONTENTS,
+    &ROOM_CO2,
+    &ROOM_LEAK,
     &AMBIENT_PRESSURE,
 ];
 

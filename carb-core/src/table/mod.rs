@@ -3,10 +3,13 @@
 pub mod bottle_tables;
 pub mod catalogue;
 pub mod functions;
+pub mod gas_tables;
+pub mod gases;
 pub mod gravities;
 pub mod inputs;
 pub mod packages;
 pub mod primings;
+pub mod purges;
 pub mod tables;
 
 pub use catalogue::CATALOGUE;

@@ -3,6 +3,7 @@
 #[cfg(feature = "alloc")]
 use super::bottle_tables::FILL_LIST;
 use super::bottle_tables::{BOTTLE_DOSES, BOTTLE_PRESSURES, BOTTLE_VERDICTS, CONDITIONING_DAYS, PRESSURE_PARTS};
+use super::gas_tables::{EXPOSURE_LIST, FILLING_LIST, OXYGEN_LIST};
 use super::inputs::{
     ABV, BEVERAGE, EXTRACT, GAUGE_ALTITUDE, GAUGE_AMBIENT, HANDBOOK, SEA_LEVEL, SOLUBILITY, carbonation, temperature,
 };
@@ -128,6 +129,9 @@ pub static TABLES: &[&Table] = &[
     &BOTTLE_CLASSES,
     &KEG_SIZES,
     &CYLINDER_SIZES,
+    &FILLING_LIST,
+    &OXYGEN_LIST,
+    &EXPOSURE_LIST,
     &EQUATION_LIST,
     &SOURCE_LIST,
     &CAUTION_LIST,
@@ -146,9 +150,10 @@ pub(super) const fn text(role: &'static str, meaning: &'static str) -> Column {
 pub(super) const fn number(role: &'static str, dimension: Dimension, meaning: &'static str) -> Column {
     Column { role, dimension: Some(dimension), meaning }
 }
-const STANDING: Column = text("standing", "how well it is known");
-const SOURCE: Column = text("source", "where it is from; empty for common practice and for what follows by arithmetic");
-fn cited(source: Option<&'static Source>) -> Cell {
+pub(super) const STANDING: Column = text("standing", "how well it is known");
+pub(super) const SOURCE: Column =
+    text("source", "where it is from; empty for common practice and for what follows by arithmetic");
+pub(super) fn cited(source: Option<&'static Source>) -> Cell {
     Cell::Text(source.map_or("", |source| source.citation))
 }
 fn yes(flag: bool) -> Cell {
