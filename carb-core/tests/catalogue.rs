@@ -7,9 +7,11 @@ use carb_core::evidence::infix::{Formula, latex_symbol};
 use carb_core::evidence::source::SOURCES;
 use carb_core::evidence::{Equation, Measure, Standing, Symbol};
 use carb_core::property::bottle::{CLASSES, SIZES};
-use carb_core::property::cylinder::CYLINDERS;
+use carb_core::property::cylinder::{CYLINDERS, FILLING_DENSITIES};
+use carb_core::property::exposure::EXPOSURES;
 use carb_core::property::family::RANGES;
 use carb_core::property::fermentable::{self, FERMENTABLES, Fermentable};
+use carb_core::property::oxygen::OXYGEN_LIMITS;
 use carb_core::property::sweetener::{self, SWEETENERS};
 use carb_core::quantity::unit::{self, UNITS};
 use carb_core::quantity::{Dimension, Key, Name, Unit};
@@ -23,6 +25,7 @@ const CHECKS: [&str; 5] = [
     include_str!("../checks/published/functions.csv"),
     include_str!("../checks/published/properties.csv"),
     include_str!("../checks/published/kegging_pressure.csv"),
+    include_str!("../checks/published/kegging_gas.csv"),
 ];
 
 fn unique<T: Ord + std::fmt::Debug>(things: impl IntoIterator<Item = T>) {
@@ -172,6 +175,9 @@ fn every_source_has_its_entry_and_every_entry_its_use() {
     let data = data.chain(RANGES.iter().map(|range| range.source));
     let data = data.chain(SIZES.iter().map(|size| size.source)).chain(CLASSES.iter().map(|class| class.source));
     let data = data.chain(CYLINDERS.iter().map(|cylinder| cylinder.source));
+    let data = data.chain(FILLING_DENSITIES.iter().map(|class| Some(class.source)));
+    let data = data.chain(OXYGEN_LIMITS.iter().map(|limit| limit.source));
+    let data = data.chain(EXPOSURES.iter().map(|row| row.source));
     used.extend(data.flatten().map(|source| source.key));
     for source in SOURCES {
         assert!(used.contains(source.key), "nothing uses {}", source.key);

@@ -132,6 +132,56 @@ fn usual(function: &str) -> Vec<(&'static str, f64)> {
         "added_co2" => vec![("dose_g_per_l", 6.0)],
         "drink_properties" => vec![("temperature_c", 4.0), ("sg", 1.010), ("viscosity_multiplier", 1.6)],
         "co2_saturation" => vec![("cylinder_c", 20.0)],
+        "purge_oxygen" => vec![
+            ("purge_gauge_psi", 30.0),
+            ("cycles_count", 5.0),
+            ("altitude_m", 0.0),
+            ("start_oxygen_vol_percent", 20.95),
+            ("gas_oxygen_ppm", 30.0),
+            ("keg_l", 19.6),
+            ("temperature_c", 20.0),
+            ("keg_rating_gauge_bar", 9.0),
+        ],
+        "purge_cycles" => vec![("purge_gauge_psi", 30.0), ("oxygen_ppm", 1000.0), ("altitude_m", 0.0)],
+        "sweep_oxygen" => vec![("sweeps_count", 5.0), ("altitude_m", 0.0)],
+        "push_oxygen" => vec![("pocket_ml", 50.0), ("push_gauge_psi", 10.0), ("altitude_m", 0.0)],
+        "oxygen_pickup" => vec![
+            ("oxygen_ppm", 1000.0),
+            ("headspace_percent", 3.5),
+            ("temperature_c", 4.0),
+            ("altitude_m", 0.0),
+            ("gauge_bar", 0.8),
+            ("dissolved_oxygen_ppb", 20.0),
+            ("volumes", 2.5),
+            ("start_volumes", 0.84),
+        ],
+        "total_package_oxygen" => {
+            vec![("dissolved_oxygen_ppb", 40.0), ("headspace_percent", 5.0), ("temperature_c", 20.0)]
+        }
+        "gas_budget" => vec![
+            ("packaged_l", 18.93),
+            ("volumes", 2.5),
+            ("start_volumes", 0.84),
+            ("temperature_c", 3.3),
+            ("gauge_psi", 11.0),
+            ("altitude_m", 0.0),
+            ("keg_l", 19.6),
+            ("gas_loss_percent", 5.0),
+            ("charge_kg", 2.0),
+        ],
+        "cylinder_left" => vec![("cylinder_c", 20.0), ("filling_ratio_g_per_g", 0.68), ("altitude_m", 0.0)],
+        "cylinder_contents" => {
+            vec![("gross_kg", 4.6), ("tare_kg", 3.4), ("charge_kg", 2.268), ("gas_g", 150.0)]
+        }
+        "room_co2" => vec![
+            ("released_kg", 2.268),
+            ("room_m3", 30.0),
+            ("room_c", 20.0),
+            ("altitude_m", 0.0),
+            ("air_changes_per_h", 0.5),
+            ("time_h", 2.0),
+        ],
+        "room_leak" => vec![("leak_g_per_h", 94.5), ("room_m3", 30.0), ("altitude_m", 0.0)],
         "ambient_pressure" => vec![("altitude_m", 240.0), ("sea_level_kpa", 101.0)],
         "packaging_cost" => vec![("packaged_l", 19.0), ("bottle_money", 0.6), ("outfit_money", 300.0)],
         "break_even" => vec![("packaged_l", 19.0), ("cap_money", 0.05), ("outfit_money", 300.0)],
@@ -485,7 +535,7 @@ fn no_gauge_without_the_air_outside() {
         );
         asked += 1;
     }
-    assert_eq!(asked, 9, "all that know a gauge, a residual or an altitude");
+    assert_eq!(asked, 18, "all that know a gauge, a residual or an altitude");
 }
 
 #[test]

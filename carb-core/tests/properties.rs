@@ -480,6 +480,12 @@ fn number(key: Key, unit: &'static Unit, at: f64) -> f64 {
         (Key::WortCurrentPlato, true) => (5.0, 10.0),
         (Key::LimitAttenuation, _) => (50.0, 80.0),
         (Key::WortCo2, _) => (0.0, 3.0),
+        (Key::Start, true) => (0.0, 1.5),
+        (Key::Oxygen, true) => (1.0e-4, 0.2),
+        (Key::Pocket, true) => (0.0, 3.0e-4),
+        (Key::Keg, _) => (4.0e-4, 1.0),
+        (Key::Gross, true) => (4.0, 20.0),
+        (Key::Tare, true) => (1.0, 5.0),
         _ => (low, high),
     };
     let within = (at * 2.0).fract();
@@ -523,6 +529,19 @@ fn table() -> impl Strategy<Value = Table> {
                 Key::Ambient if function.name == "dissolved_co2" => taken = !second && !altitude,
                 Key::Altitude if matches!(input.need, Need::Optional(_)) => taken = !second,
                 Key::Ambient if matches!(input.need, Need::Optional(_)) => taken = second,
+                // What purging needs comes with it.
+                Key::PurgeGauge | Key::Cycles if function.name == "gas_budget" => {
+                    taken = words.iter().any(|word| word.0 == "purge" && word.1 != "none");
+                }
+                Key::PushGauge if function.name == "gas_budget" => taken &= words.contains(&("purge", "push")),
+                Key::PurgeTemperature => {
+                    taken &= words.contains(&("purge", "push")) || words.contains(&("purge", "empty"));
+                }
+                Key::Charge if function.name == "gas_budget" => {
+                    taken &= !words.iter().any(|word| word.0 == "cylinder_size");
+                }
+                // A keg and the drink in it leave room for gas by a rare chance only.
+                Key::Packaged if function.name == "oxygen_pickup" => taken = false,
                 // What describes a sugar of one's own comes with it, below.
                 Key::SugarWater | Key::SugarGravity | Key::SugarFermentable | Key::SugarKind => taken = false,
                 _ => {}

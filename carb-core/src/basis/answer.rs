@@ -28,7 +28,7 @@ impl<T> Answer<T> {
 }
 
 /// The most values that any function returns.
-pub const MOST_VALUES: usize = 8;
+pub const MOST_VALUES: usize = 9;
 
 /// The values of a function, SI units, in the order of its outputs.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -11,9 +11,11 @@ use crate::error::Error;
 use crate::evidence::caution::above;
 use crate::property::attenuation::RealExtractModel;
 use crate::property::bottle;
+use crate::property::cylinder::{self, CYLINDERS, Cylinder};
 use crate::property::fermentable::{self, FERMENTABLES, Fermentable, SugarKind};
 use crate::property::filling_loss::{self, FILLINGS, Filling};
 use crate::property::gravity::Scale;
+use crate::property::keg::PurgeMethod;
 use crate::property::solubility::Model;
 use crate::property::sweetener::{self, SWEETENERS};
 use crate::property::tube::{self, TUBES, Tube};
@@ -109,6 +111,8 @@ pub fn choices(key: Key) -> &'static [&'static str] {
         Key::Tube => tube::NAMES,
         Key::FillMethod => filling_loss::NAMES,
         Key::Chart => Layout::NAMES,
+        Key::CylinderSize => cylinder::NAMES,
+        Key::Purge => PurgeMethod::NAMES,
         _ => &[],
     }
 }
@@ -596,6 +600,19 @@ impl Request {
     /// In which units a chart is laid out.
     pub fn chart(&self) -> Layout {
         self.choice(Key::Chart, Layout::ALL).unwrap_or_default()
+    }
+
+    /// The size of the cylinder, where one is named.
+    pub fn cylinder_size(&self) -> Option<&'static Cylinder> {
+        match self.get(Key::CylinderSize) {
+            Some(Value::Choice(at)) => CYLINDERS.get(at),
+            _ => None,
+        }
+    }
+
+    /// How air is kept out of the keg.
+    pub fn purge(&self) -> PurgeMethod {
+        self.choice(Key::Purge, PurgeMethod::ALL).unwrap_or_default()
     }
 
     /// Which relation turns specific gravity into extract.

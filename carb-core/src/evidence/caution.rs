@@ -130,7 +130,16 @@ impl fmt::Display for Quantity {
             Dimension::Carbonation => {
                 write!(f, "{:.2} volumes ({:.1} g/L)", in_unit(&unit::VOLUMES), si)
             }
-            Dimension::Multiplier => write!(f, "{si:.2}"),
+            Dimension::Multiplier | Dimension::MassRatio => write!(f, "{si:.2}"),
+            Dimension::VolumeFraction => {
+                write!(
+                    f,
+                    "{:.0} ppm ({:.2} % by volume)",
+                    in_unit(&unit::PARTS_PER_MILLION),
+                    in_unit(&unit::VOLUME_PERCENT)
+                )
+            }
+            Dimension::Rate => write!(f, "{:.2} an hour", in_unit(&unit::PER_HOUR)),
             Dimension::SpecificGravity => write!(f, "{si:.3}"),
             Dimension::Time => write!(f, "{:.0} days", in_unit(&unit::DAY)),
             other => {
@@ -378,4 +387,34 @@ cautions! {
         "the rating of the vessel was not told, and it may come to {value} gauge: read its marking, and never go above that or its relief valve. Growlers, glass and buckets are no pressure vessels";
     WETTING_IN_WATER = "wetting_in_water" Note None, Pressure,
         "the wetting pressure is taken as that of the stone in the drink ({value}): tested in water it reads about 1.6 times as high, by the higher surface tension";
+    OXYGEN_TEMPERATURE = "oxygen_temperature" Caution Some(23), Temperature,
+        "the solubility of oxygen was measured from 0 to 40 °C; {value} lies beyond {limit}";
+    OXYGEN_HIGH = "oxygen_high" Caution None, TraceConcentration,
+        "{value} of oxygen in drink and headspace together is more than {limit}: beer goes stale in weeks. Purge more often, or fill under CO2";
+    ASSUMED_KEG = "assumed_keg" Note None, Volume,
+        "the gas space was not given: {value} is assumed, a soda keg of 5 US gallons to the brim";
+    PURGE_PRESSURE = "purge_pressure" Caution None, Pressure,
+        "{value} gauge is more than {limit}, near which plastic kegs, tanks and weak relief valves end: read the marking and the relief valve of the vessel, and never put gas on glass or on what has no marking";
+    PURGE_RATING = "purge_above_rating" Danger None, Pressure,
+        "{value} gauge is more than the keg is rated for ({limit}): it can burst. Purge at less, more often";
+    GAUGE_SHOWS_TEMPERATURE = "gauge_shows_temperature" Note None, Pressure,
+        "while any liquid is left the gauge shows {value} at this temperature, full or nearly empty: only weighing tells what is left";
+    CYLINDER_LIQUID_FULL = "cylinder_liquid_full" Caution None, Temperature,
+        "filled so far, a cylinder is full of liquid from {limit} on (it is at {value}), and its pressure rises fast beyond that: keep it upright, chained and away from heat, never above 52 °C (125 °F), and leave its relief device alone";
+    CYLINDER_OVERFILLED = "cylinder_overfilled" Danger None, MassRatio,
+        "a filling of {value} is more than any cylinder of CO2 may have ({limit}): warm, it is full of liquid and opens its relief device or bursts. Keep it cold and outdoors, and have its filler empty it";
+    CYLINDER_OVERWEIGHT = "cylinder_overweight" Danger None, Mass,
+        "{value} of CO2 is more than the cylinder holds when full ({limit}): weigh it without regulator and hose, and check the tare. If it is true it is overfilled, and can burst when it warms: have its filler empty it";
+    LOW_HALF = "low_half" Note None, VolumeFraction,
+        "CO2 is half as heavy again as air and lies low: the cautions go by {value}, all of it in the lower half of the room";
+    ASSUMED_AIR_CHANGES = "assumed_air_changes" Note None, Rate,
+        "how often the air is exchanged was not given: {value} is assumed, a closed room; a cold room or a cellar has less";
+    ROOM_LONG_TERM = "room_above_long_term" Caution None, VolumeFraction,
+        "{value} of CO2 low in the room is more than {limit}, the limit over 8 hours (OSHA, NIOSH, EH40, 2006/15/EC): air the room before anybody stays in it, and fit a CO2 alarm. Local code decides";
+    ROOM_SHORT_UK = "room_above_uk_short_term" Danger None, VolumeFraction,
+        "{value} of CO2 low in the room is more than {limit}, the British limit over 15 minutes (EH40): do not go in before it is aired and an alarm shows it. Fit a CO2 alarm; local code decides";
+    ROOM_SHORT_US = "room_above_us_short_term" Danger None, VolumeFraction,
+        "{value} of CO2 low in the room is more than {limit}, the American short-term limit (NIOSH, ACGIH): do not go in before it is aired and an alarm shows it. Fit a CO2 alarm; local code decides";
+    ROOM_IDLH = "room_immediately_dangerous" Danger None, VolumeFraction,
+        "{value} of CO2 low in the room is more than {limit}, immediately dangerous to life (NIOSH): never go in, not to help anybody either. Air it from outside and call for help. Fit a CO2 alarm; local code decides";
 }

@@ -90,4 +90,14 @@ sources! {
     COUNTER_PRESSURE = "counterpressure" "Brew Your Own, counter-pressure filling (loss of an automatic filler, and of one by hand)";
     FILLER_MAKER = "fillermaker" "Maker of filling equipment, loss in a line from keg to bottle (trade text, undated)";
     STONE_PRACTICE = "stonepractice" "Master Brewers community discussion of carbonation stones (trade text)";
+    BENSON_KRAUSE = "benson1984" "Benson and Krause 1984, Limnol. Oceanogr. 29:620 (oxygen in water)";
+    CROWL = "crowl" "Crowl and Louvar, Chemical Process Safety (pressure and sweep-through purging; from memory)";
+    ISBT = "isbt2006" "ISBT 2006, quality guideline for CO2 in beverages (oxygen at most 30 ppm by volume)";
+    ADR_P200 = "adrp200" "ADR and UN Model Regulations, packing instruction P200, UN 1013 (from memory)";
+    NIOSH_IDLH = "niosh1994" "NIOSH 1994, IDLH documentation, carbon dioxide 124-38-9";
+    EH40 = "eh40" "HSE, EH40/2005 Workplace exposure limits";
+    EU_EXPOSURE = "eu2006exposure" "Commission Directive 2006/15/EC, indicative occupational exposure limits";
+    FIRE_CODE = "ifc2018" "International Fire Code 2018, section 5307";
+    UK_CELLAR = "ukcellar" "UK notice on CO2 in cellars (stages of the alarm; trade text)";
+    CBC_OXYGEN = "welch2015" "Welch 2015, Craft Brewers Conference, as quoted (total package oxygen)";
 }

@@ -1,20 +1,29 @@
 //! Kegging: the pressure that keeps a keg at its carbonation, under CO2 or a blend, through a stone, and from its own
-//! fermentation; the keg that warms; the drink as it flows, the gas in its cylinder.
+//! fermentation; how long that takes; how air is kept out, how much CO2 it all takes, and what escapes into the room; the line
+//! to the glass; the keg that warms; and what it costs beside bottles.
 
 pub mod blend;
 pub mod closed_fermenter;
 pub mod cost;
 pub mod cylinder;
+pub mod cylinder_left;
 pub mod draught;
 pub mod filling;
+pub mod gas;
+pub mod gas_budget;
 pub mod handbook_line;
 pub mod keg_temperature;
 pub mod line;
 pub mod liquid;
 pub mod mixed_gas;
+pub mod oxygen;
 pub mod pour;
 pub mod pressure;
+pub mod purge;
+pub mod push;
 mod rating;
+pub mod room;
 pub mod spunding;
 pub mod stone;
+pub mod sweep;
 pub mod warmed_keg;

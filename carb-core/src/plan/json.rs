@@ -6,7 +6,8 @@
 
 use super::node::Node;
 use super::{
-    Bottling, Kegging, Part, Plan, Sure, bottle_with, json_bottling, json_kegging, json_uncertainty, keg_inputs, keg_with, plan_with,
+    Bottling, Kegging, Part, Plan, Sure, bottle_with, json_bottling, json_kegging, json_uncertainty, keg_inputs,
+    keg_with, plan_with,
 };
 use crate::basis::lists::{self, LISTS};
 use crate::basis::request::{Raw, Value, choices};

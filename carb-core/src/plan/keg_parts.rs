@@ -1,16 +1,15 @@
 //! The parts of the kegging job: each asks one function of the library what the job's request says.
 
 use super::ask::Ask;
-use super::kegging::{CARBONATING, REGULATOR, SERVING, Whole};
 use super::bottling::HOT_DAY;
 use super::fermented;
+use super::kegging::{CARBONATING, REGULATOR, SERVING, Whole};
 use crate::basis::{BasisName, Function, Yeast};
 use crate::error::Error;
 use crate::property::keg::PurgeMethod;
 use crate::property::oxygen::IN_AIR;
 use crate::quantity::Key;
 use crate::quantity::unit::{LITRE, POUND};
-use crate::table::costs::PRICES;
 use crate::table::functions::{
     BREAK_EVEN, BURST_TIME, CARBONATION_TIME, CYLINDER_LEFT, FILLING_CARBONATION, GAS_BUDGET, HANDBOOK_LINE,
     KEG_PRESSURE, LINE_FLOW, LINE_LENGTH, OXYGEN_PICKUP, PACKAGING_COST, PRIMING_SUGAR, PURGE_CYCLES, PURGE_OXYGEN,
@@ -118,7 +117,11 @@ impl Whole<'_> {
 
     /// The cylinder.
     fn cylinder<'a>(&self, ask: Ask<'a>) -> Result<Ask<'a>, Error> {
-        if self.told(&[Key::CylinderSize, Key::Charge]) { Ok(ask) } else { ask.choose(Key::CylinderSize, USUAL_CYLINDER) }
+        if self.told(&[Key::CylinderSize, Key::Charge]) {
+            Ok(ask)
+        } else {
+            ask.choose(Key::CylinderSize, USUAL_CYLINDER)
+        }
     }
 }
 
@@ -220,7 +223,8 @@ pub(super) static PARTS: &[Spec] = &[
                 return Ok(None);
             }
             let kegs = whole.kegs?;
-            let ask = ask.without(&OF_THE_BASIS).without(&[Key::SyrupWater, Key::CountHeadspace, Key::FermenterHeadspace]);
+            let ask =
+                ask.without(&OF_THE_BASIS).without(&[Key::SyrupWater, Key::CountHeadspace, Key::FermenterHeadspace]);
             let ask = ask.choose(Key::Basis, BasisName::Physical.name())?.usual(Key::Carbonation, whole.target?);
             let ask = if whole.told(&[Key::Start]) { ask.give(Key::Residual, Key::Start, 0.0) } else { ask };
             Ok(Some(ask.set(Key::Packaged, kegs.drink.si()).set(Key::Headspace, kegs.headspace())))

@@ -117,11 +117,7 @@ fn kegs(request: &Request) -> Result<Kegs, Error> {
     let (drink, capacity) = (packaged(request)?.si(), request.or(Key::Keg, SODA_KEG)?);
     let full = capacity / LEAST_ROOM;
     let count = whole_number_above(drink / full);
-    Ok(Kegs {
-        count,
-        capacity: Volume::from_si(capacity),
-        drink: Volume::from_si(drink / f64::from(count)),
-    })
+    Ok(Kegs { count, capacity: Volume::from_si(capacity), drink: Volume::from_si(drink / f64::from(count)) })
 }
 
 /// The least whole number that is not below `x`, and at least 1; a billionth over counts as none.
@@ -289,7 +285,8 @@ pub(super) fn values(
 ) -> Result<Vec<f64>, Error> {
     let begun = begin(request, lists, made)?;
     // The gas of a keg depends on how often it is purged.
-    let needed = |place: &str| place == REGULATOR || ["push", "purge"].contains(&place) || wanted.iter().any(|w| w.0 == place);
+    let needed =
+        |place: &str| place == REGULATOR || ["push", "purge"].contains(&place) || wanted.iter().any(|w| w.0 == place);
     let parts = begun.ask(None, &needed);
     wanted
         .iter()

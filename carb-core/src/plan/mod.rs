@@ -44,7 +44,8 @@ pub use sure::{Sure, bottle_with, keg_with, plan_with};
 
 /// The inputs of a plan: those of bottling, and what kegging takes beside them.
 pub fn inputs() -> Vec<Input> {
-    let kegging = keg_inputs::INPUTS.iter().filter(|input| !bottling::INPUTS.iter().any(|known| known.key == input.key));
+    let kegging =
+        keg_inputs::INPUTS.iter().filter(|input| !bottling::INPUTS.iter().any(|known| known.key == input.key));
     bottling::INPUTS.iter().chain(kegging).copied().collect()
 }
 

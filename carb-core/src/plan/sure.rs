@@ -137,7 +137,7 @@ fn sure(
         mass.and_then(|mass| estimate(&|request| bottles(&whole(request)?, lists, mass), request, &balance).ok());
     let mut in_bottles = in_bottles.into_iter().flatten();
     let (carbonation_found, bottle) = (in_bottles.next(), in_bottles.next());
-    Ok(Sure { dose, carbonation: carbonation_found, bottle, regulator: None })
+    Ok(Sure { dose, carbonation: carbonation_found, bottle, ..Sure::default() })
 }
 
 /// How sure the kegs are.

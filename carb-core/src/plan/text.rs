@@ -10,7 +10,7 @@ use crate::quantity::unit::{BAR, CO2_GRAMS_PER_LITRE, GRAM, LITRE, PSI, US_GALLO
 use crate::quantity::{AmbientPressure, Key, Temperature};
 use crate::uncertainty::{Doubt, Share};
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 
 fn beyond(caution: &Caution) -> f64 {

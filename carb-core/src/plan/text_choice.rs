@@ -52,7 +52,8 @@ impl Plan {
             &format!("{} g from the cylinder, serving counted", shown(gas, &GRAM, 0)),
         );
         let washed = bottles.fill.as_ref().and_then(Part::value).map(|fill| format!("{} bottles", fill.washed));
-        let washed = washed.unwrap_or_else(|| format!("{:.0} bottles of half a litre", 2.0 * kegs.litres().unwrap_or(0.0)));
+        let washed =
+            washed.unwrap_or_else(|| format!("{:.0} bottles of half a litre", 2.0 * kegs.litres().unwrap_or(0.0)));
         row(page, "to wash", &washed, &format!("{kegs_count} keg{}", if kegs_count == 1 { "" } else { "s" }));
         let loss = |key| format!("{:.0} %", self.request.number(key).unwrap_or(USUAL_LOSS));
         row(page, "drink lost", &loss(Key::BottleLoss), &loss(Key::KegLoss));
@@ -82,7 +83,13 @@ impl Plan {
             }
             Some(Err(_)) | None => String::from("At these prices a keg never pays by money alone."),
         };
-        page.wrapped("", 0, &format!("{words} Costs are those of packaging, in your currency: of the drink itself only what is lost counts."));
+        page.wrapped(
+            "",
+            0,
+            &format!(
+                "{words} Costs are those of packaging, in your currency: of the drink itself only what is lost counts."
+            ),
+        );
     }
 
     /// When the keg is carbonated, the faster way first.

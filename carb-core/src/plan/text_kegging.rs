@@ -5,9 +5,10 @@ use super::page::{Page, bar_and_psi, celsius};
 use super::safety;
 use super::text::{cautions, head, sources, sure};
 use crate::property::carbonating::METHODS;
+use crate::property::keg::PurgeMethod;
 use crate::quantity::unit::{
     DAY, FOOT, GRAM, HOUR, LITRE, METRE, MICROGRAM_PER_LITRE, MILLILITRE, OUNCE, PARTS_PER_MILLION, SECONDS,
-    SPECIFIC_GRAVITY, US_FLUID_OUNCE_PER_SECOND, VOLUMES, VOLUME_PERCENT,
+    SPECIFIC_GRAVITY, US_FLUID_OUNCE_PER_SECOND, VOLUME_PERCENT, VOLUMES,
 };
 use crate::quantity::{Key, Temperature, Unit};
 use alloc::format;
@@ -114,11 +115,11 @@ impl Kegging {
                 grams(value("", Key::Gas))
             )
         });
-        let empty = self.request.purge().is_empty();
         let gauge = |place: &str| {
             let told = self.part(place).and_then(|part| part.request.number(Key::PurgeGauge));
             bar_and_psi(told.unwrap_or(f64::NAN))
         };
+        let empty = matches!(self.request.purge(), PurgeMethod::Empty);
         let what = if empty { "the empty keg" } else { "the gas over the drink" };
         self.say(page, "purged", "Purge", |value| {
             let cycles = self.part("purged").and_then(|part| part.request.number(Key::Cycles)).unwrap_or(f64::NAN);
@@ -178,9 +179,8 @@ impl Kegging {
         page.line(&row("day", self.days.iter().map(|day| format!("{:.0}", day.time.d())).collect()));
         let volumes = |day: &super::Day| format!("{:.2}", day.carbonation.expected.volumes());
         page.line(&row("volumes", self.days.iter().map(volumes).collect()));
-        let range = |day: &super::Day| {
-            format!("{:.1}-{:.1}", day.carbonation.least.volumes(), day.carbonation.most.volumes())
-        };
+        let range =
+            |day: &super::Day| format!("{:.1}-{:.1}", day.carbonation.least.volumes(), day.carbonation.most.volumes());
         page.line(&row("from - to", self.days.iter().map(range).collect()));
         page.line("");
     }
@@ -292,9 +292,8 @@ impl Kegging {
         self.say(page, "warmed", "On a hot day", |value| {
             let warm = self.part("warmed").and_then(|part| part.request.number(Key::Temperature));
             let rating = self.request.number(Key::KegRating);
-            let rating = rating.map_or(String::from("read its marking"), |rating| {
-                format!("it is rated for {}", bar_and_psi(rating))
-            });
+            let rating = rating
+                .map_or(String::from("read its marking"), |rating| format!("it is rated for {}", bar_and_psi(rating)));
             format!(
                 "closed and at {}: {} expected, {} in the worst case; {rating}",
                 celsius(Temperature::from_si(warm.unwrap_or(f64::NAN))),

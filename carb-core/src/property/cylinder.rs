@@ -1,9 +1,9 @@
-//! Cylinders and cartridges of CO2.
+//! Cylinders and cartridges of CO2, and how far they may be filled.
 
 use crate::evidence::Source;
 use crate::evidence::equation::Standing;
-use crate::evidence::source::CFR_CYLINDER;
-use crate::quantity::unit::{GRAM, POUND};
+use crate::evidence::source::{ADR_P200, CFR_CYLINDER};
+use crate::quantity::unit::{BAR, GRAM, POUND, PSI};
 
 /// A cylinder of CO2.
 #[derive(Debug)]
@@ -75,3 +75,55 @@ pub static CYLINDERS: &[Cylinder] = &[
     us("cylinder_20_lb", "20 lb cylinder", 20.0),
     european("cylinder_10_kg", "10 kg cylinder", 10.0),
 ];
+
+/// Names of the sizes, in their order.
+pub static NAMES: &[&str] = &{
+    let mut names = [""; CYLINDERS.len()];
+    let mut at = 0;
+    while at < CYLINDERS.len() {
+        names[at] = CYLINDERS[at].name;
+        at += 1;
+    }
+    names
+};
+
+/// How far cylinders of CO2 may be filled.
+#[derive(Debug)]
+pub struct FillingDensity {
+    /// Its name.
+    pub name: &'static str,
+    /// Which cylinders.
+    pub title: &'static str,
+    /// CO2 to the water that they would hold, kg/kg.
+    pub ratio: f64,
+    /// Pressure by which they are classed, Pa, gauge.
+    pub pressure: f64,
+    /// Which pressure that is.
+    pub pressure_is: &'static str,
+    /// Where it is laid down.
+    pub source: &'static Source,
+    /// How well it is known.
+    pub standing: Standing,
+}
+
+const fn service(name: &'static str, title: &'static str, ratio: f64, psi: f64) -> FillingDensity {
+    let (source, standing) = (&CFR_CYLINDER, Standing::Published);
+    FillingDensity { name, title, ratio, pressure: PSI.to_si(psi), pressure_is: "service", source, standing }
+}
+const fn test(name: &'static str, title: &'static str, ratio: f64, bar: f64) -> FillingDensity {
+    let (source, standing) = (&ADR_P200, Standing::ConfirmedFromMemory);
+    FillingDensity { name, title, ratio, pressure: BAR.to_si(bar), pressure_is: "test", source, standing }
+}
+
+/// How far cylinders may be filled, by country and strength.
+pub static FILLING_DENSITIES: &[FillingDensity] = &[
+    service("us_1800_psi", "DOT-3A, 3AA and 3AL cylinders of 1800 psi service pressure", 0.68, 1800.0),
+    service("us_2000_psi", "DOT-3A and like cylinders of 2000 psi service pressure", 0.703, 2000.0),
+    service("us_2265_psi", "DOT-3A and like cylinders of 2265 psi service pressure", 0.732, 2265.0),
+    service("us_2400_psi", "DOT-3A and like cylinders of 2400 psi service pressure", 0.745, 2400.0),
+    test("un_190_bar", "UN 1013 cylinders tested at 190 bar", 0.68, 190.0),
+    test("un_250_bar", "UN 1013 cylinders tested at 250 bar", 0.76, 250.0),
+];
+
+/// The highest filling ratio of [`FILLING_DENSITIES`].
+pub const MOST_FILLING: f64 = 0.76;

@@ -32,3 +32,30 @@ pub static KEGS: &[Keg] = &[
     keg("metric_50_l", "50 L keg", LITRE.to_si(50.0)),
     keg("half_barrel", "half of a US barrel", US_GALLON.to_si(31.0 / 2.0)),
 ];
+
+/// What a soda keg of 5 US gallons holds to the brim, m3; common practice.
+pub const SODA_KEG: f64 = 0.0196;
+/// Gas over the drink in a full soda keg, percent of the drink: 19.6 L to the brim over 18.93 L of drink.
+pub const KEG_HEADSPACE: f64 = 3.5;
+
+/// How air is kept out of a keg.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum PurgeMethod {
+    /// It is not.
+    #[default]
+    Nothing,
+    /// The gas over the drink is vented.
+    Headspace,
+    /// The empty keg is vented before it is filled.
+    Empty,
+    /// CO2 pushes sanitiser out of the full keg.
+    Push,
+}
+
+impl PurgeMethod {
+    /// Every way.
+    pub const ALL: &'static [PurgeMethod] =
+        &[PurgeMethod::Nothing, PurgeMethod::Headspace, PurgeMethod::Empty, PurgeMethod::Push];
+    /// The names, in the order of [`PurgeMethod::ALL`].
+    pub const NAMES: &'static [&'static str] = &["none", "headspace", "empty", "push"];
+}

@@ -118,7 +118,7 @@ fields! {
     Temperature = "temperature" drink_temperature(), "temperature of the drink";
     Serving = "serving" drink_temperature(), "temperature of the keg when it is served";
     Cellar = "cellar" drink_temperature(), "temperature of a cool store";
-    Room = "room" drink_temperature(), "temperature at which bottles are conditioned";
+    Room = "room" drink_temperature(), "temperature of the room: that in which bottles condition, or into which CO2 escapes";
     HotDay = "hot_day" drink_temperature(), "temperature that bottles reach on a hot day";
     Pasteurising = "pasteurising" drink_temperature(), "temperature at which filled bottles would be pasteurised";
     Residual = "residual" number(Dimension::Carbonation, 0.0, 30.0),
@@ -244,7 +244,7 @@ fields! {
     GasLoss = "gas_loss" number(Dimension::Percent, 0.0, 500.0), "CO2 lost through leaks and disconnecting, percent of what is used";
     CylinderSize = "cylinder_size" Kind::Choice, "size of the cylinder or cartridge: see the table cylinders";
     Charge = "charge" number(Dimension::Mass, 1.0e-4, 1.0e3), "CO2 in a full cylinder";
-    FillingRatio = "filling_ratio" number(Dimension::MassRatio, 0.1, 0.8),
+    FillingRatio = "filling_ratio" number(Dimension::MassRatio, 0.5, 0.9),
         "CO2 in a full cylinder over the water that it would hold";
     Gross = "gross" number(Dimension::Mass, 1.0e-3, 1.0e4), "what the cylinder weighs now";
     Tare = "tare" number(Dimension::Mass, 1.0e-3, 1.0e4), "what the empty cylinder weighs: it is stamped on it";
@@ -273,8 +273,8 @@ fields! {
     OtherCarbonation = "other" number(Dimension::Carbonation, 0.0, 30.0), "CO2 in the other drink";
     Released = "released" number(Dimension::Mass, 0.0, 1.0e5), "CO2 that escapes into the room";
     RoomVolume = "room" number(Dimension::RoomVolume, 0.1, 1.0e6), "volume of the room";
-    AirChanges = "air_changes" number(Dimension::Rate, 0.0, 0.1),
-        "how often the air of the room is exchanged";
+    AirChanges = "air_changes" number(Dimension::Rate, 0.01 / 3600.0, 0.1),
+        "how often the air of the room is exchanged: about 0.5 an hour in a closed room, less in a cold room or a cellar";
     Leak = "leak" number(Dimension::MassFlow, 0.0, 1.0), "CO2 that leaks steadily";
     RoomAir = "room_air" number(Dimension::VolumeFraction, 0.0, 1.0), "CO2 in the air of the room";
     KegPrice = "outfit" number(Dimension::Money, 0.0, 1.0e9), "price of everything that kegging needs and bottling does not";
@@ -297,6 +297,11 @@ fields! {
     GravityDrop = "drop" number(Dimension::SpecificGravity, 0.0, 0.2),
         "by how much the specific gravity lies above the end of fermentation";
     Chart = "chart" Kind::Choice, "in which units a chart is laid out: metric (°C and bar) or us (°F and psi)";
+    Purge = "purge" Kind::Choice,
+        "how air is kept out of a keg: none, headspace (gas over the drink vented), empty (vented before it is filled), or push (sanitiser pushed out by CO2, then the headspace vented if cycles are given)";
+    PurgeTemperature = "purge" drink_temperature(), "temperature of a keg that is purged while it is empty";
+    PushGauge = "push_gauge" number(Dimension::Pressure, 0.0, HIGHEST_PRESSURE),
+        "pressure above the air outside at which CO2 pushes liquid out of a full keg";
     Basis = "basis" Kind::Choice, "the set of assumptions to start from";
     Model = "model" Kind::Choice, "the solubility model (default: that of the basis for this drink)";
     ResidualModel = "residual_model" Kind::Choice, "the model of residual CO2 (default: that of the basis)";

@@ -3,11 +3,15 @@
 use crate::balance::{open, pressure, sealed};
 use crate::bottling::{package, priming, wort};
 use crate::evidence::Equation;
-use crate::kegging::{blend, cost, handbook_line, line, mixed_gas, spunding, stone};
+use crate::kegging::oxygen as package_oxygen;
+use crate::kegging::{
+    blend, cost, cylinder_left, gas, gas_budget, handbook_line, line, mixed_gas, purge, push, room, spunding, stone,
+    sweep,
+};
 use crate::property::solubility::{self, chart, chart_quadratic, composition, eu_wine, european, henry, water_core};
 use crate::property::{
-    atmosphere, attenuation, co2_gas, co2_saturation, fermentable, filling_loss, friction, gravity, liquid, syrup,
-    water, yeast,
+    atmosphere, attenuation, co2_gas, co2_saturation, fermentable, filling_loss, friction, gravity, liquid, oxygen,
+    syrup, water, yeast,
 };
 
 /// The catalogue, in the order of the floors.
@@ -128,4 +132,33 @@ pub static CATALOGUE: &[&Equation] = &[
     &spunding::CLOSED_CO2,
     &stone::HEAD_OF_DRINK,
     &stone::STONE_PRESSURE_EQUATION,
+    &oxygen::SATURATION,
+    &oxygen::SOLUBILITY,
+    &oxygen::PARTITION,
+    &oxygen::IN_HEADSPACE,
+    &oxygen::BROUGHT,
+    &gas::FILL,
+    &purge::PURGED,
+    &purge::CYCLES,
+    &purge::PURGE_GAS,
+    &sweep::SWEPT,
+    &sweep::PLUG,
+    &push::PUSHED,
+    &push::PUSH_GAS,
+    &package_oxygen::TOTAL,
+    &package_oxygen::DISSOLVED,
+    &package_oxygen::SUM,
+    &gas_budget::DISSOLVE,
+    &gas_budget::LOSS,
+    &gas_budget::TOTAL,
+    &gas_budget::KEGS,
+    &cylinder_left::GAS_ONLY,
+    &cylinder_left::LEFT,
+    &cylinder_left::LEFT_SHARE,
+    &room::VOLUME,
+    &room::MIXED,
+    &room::BOUND,
+    &room::DECAYED,
+    &room::WAIT,
+    &room::LEAKING,
 ];

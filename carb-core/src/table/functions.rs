@@ -2,6 +2,7 @@
 
 pub use super::costs::{BREAK_EVEN, PACKAGING_COST};
 pub use super::fillings::{BLEND, FILLING_CARBONATION};
+pub use super::gases::{CYLINDER_CONTENTS, CYLINDER_LEFT, GAS_BUDGET, ROOM_CO2, ROOM_LEAK};
 pub use super::gravities::{ADDED_CO2, ATTENUATION, FINAL_GRAVITY, GRAVITY, GRAVITY_CO2};
 use super::inputs::{
     ABV, ALTITUDE, AMBIENT, BEVERAGE, EXTRACT, GAUGE_ALTITUDE, GAUGE_AMBIENT, HANDBOOK, MODEL, SEA_LEVEL, SOLUBILITY,
@@ -12,6 +13,7 @@ use super::keg_pressures::{GAS, gas};
 pub use super::lines::{HANDBOOK_LINE, HANDBOOK_PRESSURE, LINE_FLOW, LINE_LENGTH, LINE_PRESSURE};
 pub use super::packages::{CONDITIONING, CONDITIONING_TIME, PACKAGE_CARBONATION, PACKAGE_PRESSURE, REYEASTING};
 pub use super::primings::{PRIMED_CARBONATION, PRIMING_SUGAR, PRIMING_SYRUP, PRIMING_WORT, RESIDUAL_CO2};
+pub use super::purges::{OXYGEN_PICKUP, PURGE_CYCLES, PURGE_OXYGEN, PUSH_OXYGEN, SWEEP_OXYGEN, TOTAL_PACKAGE_OXYGEN};
 use crate::balance::{air, equilibrium};
 use crate::basis::answer::Both;
 use crate::basis::function::{one_of, optional, required};
@@ -57,6 +59,17 @@ pub static FUNCTIONS: &[&Function] = &[
     &HANDBOOK_PRESSURE,
     &FILLING_CARBONATION,
     &BLEND,
+    &PURGE_OXYGEN,
+    &PURGE_CYCLES,
+    &SWEEP_OXYGEN,
+    &PUSH_OXYGEN,
+    &OXYGEN_PICKUP,
+    &TOTAL_PACKAGE_OXYGEN,
+    &GAS_BUDGET,
+    &CYLINDER_LEFT,
+    &CYLINDER_CONTENTS,
+    &ROOM_CO2,
+    &ROOM_LEAK,
     &AMBIENT_PRESSURE,
     &PACKAGING_COST,
     &BREAK_EVEN,

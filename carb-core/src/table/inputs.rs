@@ -108,7 +108,7 @@ pub(crate) const SUGAR: [Input; 5] = [
     optional(Key::SugarKind, CUSTOM),
 ];
 /// The air outside.
-pub(super) const OUTSIDE: [Input; 3] = [ALTITUDE, AMBIENT, SEA_LEVEL];
+pub(crate) const OUTSIDE: [Input; 3] = [ALTITUDE, AMBIENT, SEA_LEVEL];
 /// The air outside, where a measured residual asks for none.
 pub(super) const DOSE_OUTSIDE: [Input; 3] = [DOSE_ALTITUDE, DOSE_AMBIENT, SEA_LEVEL];
 /// The drink, and what ferments in it.

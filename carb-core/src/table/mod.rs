@@ -5,6 +5,8 @@ pub mod catalogue;
 pub mod costs;
 pub mod fillings;
 pub mod functions;
+pub mod gas_tables;
+pub mod gases;
 pub mod gravities;
 pub mod inputs;
 pub mod keg_pressures;
@@ -13,6 +15,7 @@ pub mod line_tables;
 pub mod lines;
 pub mod packages;
 pub mod primings;
+pub mod purges;
 pub mod tables;
 
 pub use catalogue::CATALOGUE;

@@ -3,6 +3,7 @@
 #[cfg(feature = "alloc")]
 use super::bottle_tables::FILL_LIST;
 use super::bottle_tables::{BOTTLE_DOSES, BOTTLE_PRESSURES, BOTTLE_VERDICTS, CONDITIONING_DAYS, PRESSURE_PARTS};
+use super::gas_tables::{EXPOSURE_LIST, FILLING_LIST, OXYGEN_LIST};
 use super::inputs::{
     ABV, BEVERAGE, EXTRACT, GAUGE_ALTITUDE, GAUGE_AMBIENT, HANDBOOK, SEA_LEVEL, SOLUBILITY, carbonation, temperature,
 };
@@ -135,6 +136,9 @@ pub static TABLES: &[&Table] = &[
     &LINE_BALANCE,
     &TUBE_LIST,
     &FILLING_LOSSES,
+    &FILLING_LIST,
+    &OXYGEN_LIST,
+    &EXPOSURE_LIST,
     &EQUATION_LIST,
     &SOURCE_LIST,
     &CAUTION_LIST,
