@@ -80,6 +80,44 @@ fn usual(function: &str) -> Vec<(&'static str, f64)> {
         "added_co2" => vec![("dose_g_per_l", 6.0)],
         "drink_properties" => vec![("temperature_c", 4.0), ("sg", 1.010), ("viscosity_multiplier", 1.6)],
         "co2_saturation" => vec![("cylinder_c", 20.0)],
+        "line_flow" => vec![
+            ("gauge_psi", 11.0),
+            ("line_ft", 10.0),
+            ("bore_in", 0.1875),
+            ("rise_ft", 2.0),
+            ("temperature_c", 4.0),
+            ("fittings_multiplier", 3.0),
+            ("glass_ml", 473.0),
+        ],
+        "line_length" => vec![
+            ("gauge_bar", 0.8),
+            ("flow_l_per_min", 2.4),
+            ("bore_mm", 4.76),
+            ("rise_m", 0.6),
+            ("temperature_c", 4.0),
+            ("sg", 1.01),
+        ],
+        "line_pressure" => vec![
+            ("line_m", 3.0),
+            ("pour_seconds", 12.0),
+            ("bore_mm", 4.76),
+            ("temperature_c", 4.0),
+            ("viscosity_multiplier", 1.6),
+        ],
+        "handbook_line" => {
+            vec![("gauge_psi", 11.0), ("resistance_psi_per_ft", 3.0), ("rise_ft", 2.0), ("hardware_psi", 1.0)]
+        }
+        "handbook_pressure" => vec![("line_m", 3.0), ("resistance_bar_per_m", 0.05), ("rise_m", 1.0)],
+        "filling_carbonation" => vec![("volumes", 2.4), ("fill_loss_volumes", 0.25)],
+        "blend" => vec![
+            ("packaged_l", 15.0),
+            ("volumes", 2.8),
+            ("other_l", 5.0),
+            ("other_volumes", 0.8),
+            ("temperature_c", 4.0),
+            ("gauge_bar", 0.6),
+            ("altitude_m", 0.0),
+        ],
         "ambient_pressure" => vec![("altitude_m", 240.0), ("sea_level_kpa", 101.0)],
         _ => panic!("{function}"),
     }
@@ -431,7 +469,7 @@ fn no_gauge_without_the_air_outside() {
         );
         asked += 1;
     }
-    assert_eq!(asked, 9, "all that know a gauge, a residual or an altitude");
+    assert_eq!(asked, 10, "all that know a gauge, a residual or an altitude");
 }
 
 #[test]
