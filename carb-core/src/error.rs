@@ -349,7 +349,7 @@ impl Error {
             Error::PressureTooLow { parameter, low, .. } | Error::WaterShort { parameter, low, .. } => {
                 Some((in_unit(parameter, low), f64::INFINITY))
             }
-            Error::OutOfReach { parameter, value, limit, .. } if value < limit => {
+            Error::OutOfReach { parameter, value, limit, .. } if value <= limit => {
                 Some((in_unit(parameter, limit), f64::INFINITY))
             }
             Error::OutOfReach { parameter, limit, .. } => Some((f64::NEG_INFINITY, in_unit(parameter, limit))),

@@ -12,7 +12,9 @@ use carb_core::property::exposure::EXPOSURES;
 use carb_core::property::family::RANGES;
 use carb_core::property::fermentable::{self, FERMENTABLES, Fermentable};
 use carb_core::property::oxygen::OXYGEN_LIMITS;
+use carb_core::property::filling_loss::FILLINGS;
 use carb_core::property::sweetener::{self, SWEETENERS};
+use carb_core::property::tube::TUBES;
 use carb_core::quantity::unit::{self, UNITS};
 use carb_core::quantity::{Dimension, Key, Name, Unit};
 use carb_core::table::CATALOGUE;
@@ -20,6 +22,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 const BIBLIOGRAPHY: &str = include_str!("../references.bib");
 const CHECKS: [&str; 5] = [
+    include_str!("../checks/published/kegging_line.csv"),
     include_str!("../checks/published/fermentables.csv"),
     include_str!("../checks/published/water.csv"),
     include_str!("../checks/published/functions.csv"),
@@ -178,6 +181,8 @@ fn every_source_has_its_entry_and_every_entry_its_use() {
     let data = data.chain(FILLING_DENSITIES.iter().map(|class| Some(class.source)));
     let data = data.chain(OXYGEN_LIMITS.iter().map(|limit| limit.source));
     let data = data.chain(EXPOSURES.iter().map(|row| row.source));
+    let data = data.chain(FILLINGS.iter().map(|way| way.source));
+    let data = data.chain(TUBES.iter().flat_map(|tube| [Some(tube.source), tube.range_source]));
     used.extend(data.flatten().map(|source| source.key));
     for source in SOURCES {
         assert!(used.contains(source.key), "nothing uses {}", source.key);

@@ -35,6 +35,9 @@ SCALE = {
     "kg_per_m3": mpf(1), "pa_s": mpf(1), "mpa_s": mpf("0.001"), "cp": mpf("0.001"), "m2_per_s": mpf(1),
     "d": mpf(1), "h": mpf(1) / 24, "min": mpf(1) / 1440,  # to days
     "million_per_ml": mpf(1),
+    "us_fl_oz": mpf("0.0295735295625"), "l_per_min": mpf("0.001") / 60, "us_fl_oz_per_s": mpf("29.5735295625e-6"),  # to m3/s
+    "us_gal_per_min": mpf("3.785411784e-3") / 60, "seconds": mpf(1), "mm": mpf("0.001"), "in": mpf("0.0254"),
+    "bar_per_m": mpf(100000), "psi_per_ft": PSI / mpf("0.3048"), "m_per_s": mpf(1), "ft_per_s": mpf("0.3048"),
 }
 
 
@@ -307,8 +310,7 @@ class Drink:
         return self.dissolved(total - vapour_pressure(t), 0, t)
 
 
-def solve(function, target, high=mpf(8_000_000)):
-    low = mpf(-20000)
+def solve(function, target, high=mpf(8_000_000), low=mpf(-20000)):
     assert function(low) < target < function(high)
     for _ in range(190):
         middle = (low + high) / 2
@@ -752,6 +754,135 @@ def co2_saturation(request):
     }
 
 
+TUBES = {  # bore in inches, and resistance by the handbook in psi per foot; the metric ones in mm and bar per metre
+    "vinyl_3_16_in": ("0.1875", "3"), "vinyl_1_4_in": ("0.25", "0.85"), "vinyl_5_16_in": ("0.3125", "0.4"),
+    "vinyl_3_8_in": ("0.375", "0.2"), "vinyl_1_2_in": ("0.5", "0.025"), "barrier_3_16_in": ("0.1875", "2.2"),
+    "barrier_1_4_in": ("0.25", "0.3"), "barrier_5_16_in": ("0.3125", "0.1"), "barrier_3_8_in": ("0.375", "0.06"),
+    "steel_1_4_in_od": ("0.18", "1.2"), "steel_5_16_in_od": ("0.2425", "0.3"), "steel_3_8_in_od": ("0.305", "0.12"),
+    "metric_7_mm": ("7", "0.05"), "metric_10_mm": ("10", "0.01"),
+}
+
+
+def tube(request):
+    """Bore, m, and resistance by the handbook, Pa/m."""
+    if "tube" in request:
+        bore, told = TUBES[request["tube"]]
+        metric = request["tube"].startswith("metric")
+        return inward("mm" if metric else "in", bore), inward("bar_per_m" if metric else "psi_per_ft", told)
+    return request.quantity("bore", ("mm", "in")), request.quantity("resistance", ("bar_per_m", "psi_per_ft"))
+
+
+class Line:
+    """A draught line and the drink in it."""
+
+    def __init__(self, request):
+        self.bore, _ = tube(request)
+        drink = drink_properties(request)
+        self.density, self.viscosity = drink["density"], drink["viscosity"]
+        self.heads = mpf(request.get("fittings_multiplier", 3))
+        self.lift = self.density * mpf("9.80665") * request.quantity("rise", ("m", "ft"), mpf(0))
+        self.area = mpmath.pi / 4 * self.bore**2
+        self.glass = request.quantity("glass", ("ml", "l", "us_fl_oz"), mpf("0.473176473")) / 1000
+
+    def reynolds(self, speed):
+        return self.density * speed * self.bore / self.viscosity
+
+    def factor(self, speed):
+        """Churchill 1977."""
+        re = self.reynolds(speed)
+        a = (mpf("2.457") * log(1 / ((7 / re) ** mpf("0.9") + mpf("0.27") * mpf("1.5e-6") / self.bore))) ** 16
+        return 8 * ((8 / re) ** 12 + (a + (37530 / re) ** 16) ** mpf("-1.5")) ** (mpf(1) / 12)
+
+    def lost(self, speed):
+        return self.factor(speed) / self.bore * self.density * speed**2 / 2
+
+    def held(self, speed):
+        return self.heads * self.density * speed**2 / 2
+
+    def answer(self, speed, length):
+        flow = self.area * speed
+        return {"flow": flow, "pour": self.glass / flow, "speed": speed, "reynolds": self.reynolds(speed),
+                "resistance": self.lost(speed), "line": length, "line_l": 1000 * self.area * length}
+
+    def asked(self, request):
+        """The speed that is asked for."""
+        time = request.quantity("pour", ("seconds",))
+        flow = request.quantity("flow", ("l_per_min", "us_fl_oz_per_s", "us_gal_per_min"))
+        return (self.glass / time if flow is None else flow) / self.area
+
+
+def line_flow(request):
+    line, length, gauge = Line(request), request.quantity("line", ("m", "ft")), request.pressure("gauge")
+    if gauge <= line.lift:
+        return None
+    speed = solve(lambda v: line.lost(v) * length + line.held(v) + line.lift, gauge, mpf(100), mpf("1e-9"))
+    return line.answer(speed, length)
+
+
+def line_length(request):
+    line, gauge = Line(request), request.pressure("gauge")
+    speed = line.asked(request)
+    length = (gauge - line.lift - line.held(speed)) / line.lost(speed)
+    # A line of less than a tenth of the pressure is a difference of two like numbers.
+    return line.answer(speed, length) if 0 < length < 500 and line.lost(speed) * length > gauge / 10 else None
+
+
+def line_pressure(request):
+    line, length = Line(request), request.quantity("line", ("m", "ft"))
+    speed = line.asked(request)
+    parts = {"lift_drop": line.lift, "line_drop": line.lost(speed) * length, "fittings_drop": line.held(speed)}
+    gauge = sum(parts.values())
+    return line.answer(speed, length) | parts | {"gauge": gauge} if gauge < 3000000 else None
+
+
+def handbook_parts(request):
+    lift = PSI / mpf("0.3048") / 2 * request.quantity("rise", ("m", "ft"), mpf(0))
+    return tube(request)[1], lift, request.pressure("hardware", mpf(0))
+
+
+def handbook_line(request):
+    resistance, lift, hardware = handbook_parts(request)
+    length = (request.pressure("gauge") - lift - hardware) / resistance
+    return {"line": length, "lift_drop": lift, "resistance": resistance} if 0 <= length <= 500 else None
+
+
+def handbook_pressure(request):
+    resistance, lift, hardware = handbook_parts(request)
+    line = resistance * request.quantity("line", ("m", "ft"))
+    return {"gauge": line + lift + hardware, "lift_drop": lift, "line_drop": line}
+
+
+FILLINGS = {  # volumes, or the share of what there was: expected, least, most
+    "automatic": ("0.05", "0.025", "0.1"), "counter_pressure_line": ("0.125", "0.1", "0.15"),
+    "hand_counter_pressure": ("0.25", "0.125", "0.5"), "tap_tube": ("15", "10", "20"), "tilted_glass": ("1", "0.5", "2"),
+}
+
+
+def filling_carbonation(request):
+    wanted, way = request.carbonation(), request.get("fill_method")
+    if way is None:
+        lost = request.quantity("fill_loss", ("volumes", "co2_g_per_l"))
+        return dict.fromkeys(("expected", "least", "most"), wanted + lost)
+    if way == "tilted_glass":  # 5.49 g/L became 5.19
+        all_of = [wanted / (1 - mpf(part) * mpf("0.30") / mpf("5.49")) for part in FILLINGS[way]]
+    elif way == "tap_tube":
+        all_of = [wanted / (1 - mpf(part) / 100) for part in FILLINGS[way]]
+    else:
+        all_of = [wanted + mpf(part) * VOLUME for part in FILLINGS[way]]
+    return dict(zip(("expected", "least", "most"), all_of))
+
+
+def blend(request):
+    one, other = (request.quantity(role, ("l", "us_gal")) for role in ("packaged", "other"))
+    mixed = (one * request.carbonation() + other * request.quantity("other", ("volumes", "co2_g_per_l"))) / (one + other)
+    kept = mixed
+    if request.temperature("temperature") is not None:
+        drink = Drink(request, request.get("basis", "handbook"))
+        total = request.pressure("gauge", mpf(0)) + request.ambient()
+        kept = min(mixed, drink.under(total, request.temperature("temperature")))
+    return {"packaged": one + other, "mixed": mixed, "kept": kept, "released": (one + other) * (mixed - kept)}
+
+
 def added_co2(request):
     name, dose = request["addition"], request.quantity("dose", ("g_per_l",))
     parts = custom(request) if name == "custom" else (SUGARS | MORE)[name]
@@ -775,7 +906,8 @@ def ambient_pressure(request):
 FUNCTIONS = {f.__name__: f for f in (
     dissolved_co2, keg_pressure, residual_co2, priming_sugar, package_pressure, package_carbonation, gravity,
     ambient_pressure, attenuation, gravity_co2, drink_properties, co2_saturation, added_co2, primed_carbonation,
-    priming_wort, priming_syrup, conditioning, conditioning_time, reyeasting, final_gravity
+    priming_wort, priming_syrup, conditioning, conditioning_time, reyeasting, final_gravity,
+    line_flow, line_length, line_pressure, handbook_line, handbook_pressure, filling_carbonation, blend
 )}
 
 # ------------------------------------------------------------------------------------------------ cases
@@ -1216,6 +1348,60 @@ def bottling_cases():
             yield "final_gravity", inputs, "final_sg final_plato"
 
 
+def kegging_line_cases():
+    """Draught lines, filling and blending, from a seed of their own."""
+    rng = Draw(20260611)
+    decimal = rng.decimal
+
+    def line():
+        rise = rng.choice(("", f"rise_m={decimal(-0.5, 1, 2)}", f"rise_ft={decimal(0, 3, 1)}"))
+        fittings = rng.choice(("", f"fittings_multiplier={decimal(0, 8, 2)}"))
+        warm = rng.choice((f"temperature_c={decimal(0, 25, 1)}", f"temperature_f={decimal(33, 70, 1)}"))
+        drink = rng.choice(("", "beverage=water", "beverage=cider;abv_percent=6.2", "beverage=soft_drink;extract_g_per_l=105",
+                            f"sg={decimal(0.995, 1.03, 4)}", f"viscosity_multiplier={decimal(1, 2, 2)}"))
+        glass = rng.choice(("", "glass_ml=400", "glass_us_fl_oz=20", "glass_l=0.5"))
+        return join(rise, fittings, warm, drink, glass)
+
+    def pressure():
+        return rng.choice((f"gauge_psi={decimal(8, 30, 1)}", f"gauge_bar={decimal(0.6, 2.5, 2)}", f"gauge_kpa={decimal(60, 200, 1)}"))
+
+    def metres():
+        return rng.choice((f"line_m={decimal(0.5, 12, 2)}", f"line_ft={decimal(2, 40, 1)}"))
+
+    flowing = "flow_l_per_min flow_us_fl_oz_per_s pour_seconds speed_m_per_s speed_ft_per_s reynolds_multiplier resistance_bar_per_m resistance_psi_per_ft"
+    yield "line_flow", "gauge_psi=11;line_ft=10;tube=vinyl_3_16_in;rise_ft=2;temperature_f=38", flowing + " line_l"
+    yield "line_flow", "gauge_bar=0.5;line_m=0;bore_mm=5;fittings_multiplier=3;temperature_c=4", "flow_l_per_min pour_seconds"
+    for name in [*TUBES, *["" for _ in range(10)]]:
+        bore = f"tube={name}" if name else rng.choice((f"bore_mm={decimal(2, 14, 2)}", f"bore_in={decimal(0.1, 0.5, 4)}"))
+        yield "line_flow", join(pressure(), metres(), bore, line()), flowing + " line_l"
+        pour = rng.choice((f"flow_us_fl_oz_per_s={decimal(0.5, 2.2, 2)}", f"flow_l_per_min={decimal(1, 4, 2)}", f"pour_seconds={decimal(7, 20, 1)}"))
+        yield "line_length", join(pressure(), pour, bore, line()), "line_m line_ft line_l " + flowing
+        parts = "gauge_psi gauge_bar lift_drop_bar line_drop_psi fittings_drop_kpa flow_l_per_min pour_seconds speed_m_per_s reynolds_multiplier"
+        yield "line_pressure", join(metres(), pour, bore, line()), parts
+        told = f"tube={name}" if name else f"resistance_psi_per_ft={decimal(0.05, 3, 3)}"
+        rise = rng.choice(("", f"rise_m={decimal(-1, 3, 2)}", f"rise_ft={decimal(0, 8, 1)}"))
+        rest = join(told, rise, rng.choice(("", f"hardware_psi={decimal(0, 3, 1)}", f"hardware_bar={decimal(0, 0.2, 3)}")))
+        yield "handbook_line", join(pressure(), rest), "line_m line_ft lift_drop_bar resistance_bar_per_m"
+        yield "handbook_pressure", join(metres(), rest), "gauge_bar gauge_psi lift_drop_psi line_drop_bar"
+
+    spans = "expected_volumes least_volumes most_volumes expected_co2_g_per_l"
+    for way in FILLINGS:
+        yield "filling_carbonation", f"volumes={decimal(1.5, 4, 2)};fill_method={way}", spans
+        yield "filling_carbonation", f"co2_g_per_l={decimal(3, 9, 2)};fill_method={way}", spans
+    yield "filling_carbonation", "volumes=2.4;fill_loss_volumes=0.25", spans
+    yield "filling_carbonation", "co2_g_per_l=5;fill_loss_co2_g_per_l=0.31", spans
+
+    outputs = "packaged_l mixed_volumes kept_volumes released_g"
+    yield "blend", "packaged_l=15;volumes=2.8;other_l=5;other_volumes=0.8", "packaged_us_gal mixed_co2_g_per_l kept_volumes"
+    for _ in range(24):
+        drinks = join(f"packaged_l={decimal(5, 40, 1)}", f"volumes={decimal(2.6, 4, 2)}", f"other_us_gal={decimal(0.5, 3, 2)}",
+                      rng.choice((f"other_volumes={decimal(1.5, 2, 2)}", f"other_co2_g_per_l={decimal(3, 5, 2)}")))
+        # Open or nearly so, where much escapes, or under so much that all stays.
+        over = rng.choice(("", f"gauge_bar={decimal(0, 0.1, 2)}", f"gauge_psi={decimal(40, 60, 0)}"))
+        kind = rng.choice(("", "beverage=water", "beverage=cider;basis=physical", "basis=physical"))
+        yield "blend", join(drinks, f"temperature_c={decimal(2, 20, 1)}", over, rng.choice(("altitude_m=0", "ambient_kpa=98.2")), kind), outputs
+
+
 def outward(name, answer):
     role, unit = split_unit(name)
     # Where two quantities share a role, the answer names them by their units too.
@@ -1232,7 +1418,7 @@ HEADER = """\
 
 def main():
     rows, seen = [], set()
-    for function, inputs, outputs in chain(cases(), later_cases(), bottling_cases()):
+    for function, inputs, outputs in chain(cases(), later_cases(), bottling_cases(), kegging_line_cases()):
         request = Request(pair.split("=") for pair in inputs.split(";"))
         answer = FUNCTIONS[function](request)
         # What has no answer is none of this file's business: a full bottle, no dose needed, a keg that holds more when open.

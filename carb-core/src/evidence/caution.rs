@@ -374,7 +374,7 @@ cautions! {
     COARSE_TABLET = "coarse_tablet" Caution None, Mass,
         "a tablet of {value} is too much for a bottle that takes {limit} of sugar: the nearest whole number is none, and it stays flat. Take smaller tablets, or weigh the sugar";
     TRANSITION_FLOW = "transition_flow" Caution Some(26), Multiplier,
-        "at a Reynolds number of {value} the flow may be smooth (as below {limit}) or turbulent (as above 4000), and change between: what the line takes is uncertain by a third either way. Try it, or choose another bore";
+        "at a Reynolds number of {value} the flow may be smooth (as below {limit}) or turbulent (as above 4000), and change between: what the line takes may be from half to 1.6 times this. Try it, or choose another bore";
     FAST_POUR = "fast_pour" Caution Some(27), Flow,
         "{value} is faster than the {limit} that the trade pours at most: it foams. Take a longer or narrower line; the pressure belongs to the carbonation";
     GROWLER_WARM = "growler_warm" Danger None, Carbonation,

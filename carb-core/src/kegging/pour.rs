@@ -68,6 +68,8 @@ fn status(bits: i32, beyond: bool) -> i32 {
     if beyond { code::OUT_OF_REACH } else { bits }
 }
 
+/// So little, Pa, drives no drink that anyone would notice, and has no square root worth telling.
+const LEAST_HEAD: f64 = 1e-6;
 const NO_LIFT: &str = "it does not lift the drink to the faucet; raise the keg, or lower the faucet (the pressure belongs to the carbonation)";
 const NOTHING_HOLDS: &str = "hardly anything holds the drink back, and no flow is worked out beyond this; give the line a length, or its fittings their losses";
 const HARDLY_FLOWS: &str = "the drink hardly flows: take a shorter or wider line";
@@ -118,11 +120,16 @@ impl Kernel<11, 6> for Flowing {
     fn explain(&self, _: i32, [gauge, length, rest @ ..]: [f64; 11]) -> Error {
         let [bore, .., glass, _, _, _, _, _] = rest;
         let (line, lifted, _) = tubing(self.read, rest, &mut NoSteps);
-        if gauge <= lifted {
-            return reach(Key::Gauge, gauge, lifted, NO_LIFT);
+        if gauge <= lifted + LEAST_HEAD {
+            return reach(Key::Gauge, gauge, lifted + LEAST_HEAD, NO_LIFT);
         }
-        let flow = line.speed(gauge - lifted, length).map_or(f64::MAX, |speed| area(bore) * speed);
         let (low, high) = Key::Flow.limits().unwrap_or_default();
+        let Some(flow) = line.speed(gauge - lifted, length).map(|speed| area(bore) * speed) else {
+            // Without length and losses: what would hold it to the most that is answered.
+            let most = high / area(bore);
+            let limit = 2.0 * (gauge - lifted) / (line.density * most * most);
+            return reach(Key::Fittings, line.fittings, limit, NOTHING_HOLDS);
+        };
         let (least, most) = Key::Pour.limits().unwrap_or_default();
         let low = low.max(glass / most);
         if flow < low {
@@ -161,8 +168,8 @@ impl<const TIMED: bool> Kernel<11, 7> for Lengths<TIMED> {
         let (line, lifted, _) = tubing(self.read, rest, &mut NoSteps);
         let [flow, time] = flow_and_time::<TIMED>(told, glass, &mut NoSteps);
         let speed = flow / area(bore);
-        if gauge <= lifted {
-            return reach(Key::Gauge, gauge, lifted, NO_LIFT);
+        if gauge <= lifted + LEAST_HEAD {
+            return reach(Key::Gauge, gauge, lifted + LEAST_HEAD, NO_LIFT);
         }
         if gauge - lifted < heads(line.fittings, line.density, speed) {
             let most = area(bore) * sqrt(2.0 * (gauge - lifted) / (line.fittings * line.density));

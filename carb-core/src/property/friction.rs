@@ -46,7 +46,7 @@ pub fn factor(reynolds: f64, relative: f64) -> f64 {
 
 /// The factor is never more than that of laminar flow and this together: for tubes from 1 mm with [`ROUGHNESS`], by a scan of
 /// all Reynolds numbers.
-pub const MOST_BEYOND_LAMINAR: f64 = 0.06;
+pub const MOST_BEYOND_LAMINAR: f64 = 0.04;
 
 /// Pressure lost per length of tube, Pa/m.
 #[inline(always)]

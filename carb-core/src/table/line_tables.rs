@@ -64,7 +64,7 @@ pub static LINE_BALANCE: Table = Table {
     columns: &[
         text("way", "handbook, handbook_by_physics, physics_trade, physics_home or physics_asked"),
         number("line", Dimension::Length, "length of the line"),
-        number("", Dimension::Flow, "flow; of the handbook, the one that it claims"),
+        number("flow", Dimension::Flow, "flow; of the handbook, the one that it claims"),
         number("pour", Dimension::ShortTime, "time of a pour"),
         number("resistance", Dimension::PressureGradient, "pressure lost per length of line"),
         text("reason", "what the row stands on, and why it differs from the others"),
@@ -137,7 +137,7 @@ pub static TUBE_LIST: Table = Table {
         number("resistance", Dimension::PressureGradient, "resistance by the handbook"),
         number("low_resistance", Dimension::PressureGradient, "the least that trade texts give"),
         number("high_resistance", Dimension::PressureGradient, "the most that trade texts give"),
-        number("", Dimension::Flow, "the flow that the figure belongs to"),
+        number("flow", Dimension::Flow, "the flow that the figure belongs to"),
         STANDING,
         SOURCE,
         text("range_source", "where the ends of the range are from, if from elsewhere"),

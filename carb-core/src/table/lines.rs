@@ -69,8 +69,7 @@ pub(super) fn draught(request: &Request) -> Result<Draught, Error> {
 
 /// The pour that is asked for.
 pub(super) fn pour(request: &Request) -> Result<Pour, Error> {
-    const ADVICE: &str =
-        "say how fast it should pour: as a flow (us_fl_oz_per_s, l_per_min) or as the time of a pour (pour_seconds)";
+    const ADVICE: &str = "say how fast it should pour: as a flow (flow_us_fl_oz_per_s, flow_l_per_min) or as the time of a pour (pour_seconds)";
     match (request.name_of(Key::Flow), request.name_of(Key::Pour)) {
         (Some(first), Some(second)) => Err(Error::Excluded { first, second }),
         (None, Some(_)) => request.need(Key::Pour, ADVICE).map(|time| Pour::Time(ShortTime::from_si(time))),
@@ -191,7 +190,7 @@ pub static LINE_PRESSURE: Function = Function {
         output(Key::Reynolds),
     ],
     columns: columns!(Key::Line, Key::Flow, Key::Pour),
-    example: r#"{"line_m": 3, "l_per_min": 3, "tube": "metric_7_mm", "rise_m": 0.5, "temperature_c": 4}"#,
+    example: r#"{"line_m": 3, "flow_l_per_min": 3, "tube": "metric_7_mm", "rise_m": 0.5, "temperature_c": 4}"#,
     run: |request, steps| {
         let context = request.context(BasisName::Handbook)?;
         let (length, pour, line) = (length(request)?, pour(request)?, draught(request)?);
