@@ -143,10 +143,7 @@ fn requests() -> Vec<(&'static str, Request)> {
     vec![
         ("dissolved_co2", request(&[("gauge_psi", 12.0), ("temperature_f", 38.0), sea], &[])),
         ("keg_pressure", request(&[("volumes", 2.5), ("temperature_f", 38.0), sea], &[])),
-        (
-            "gas_blend",
-            request(&[("volumes", 2.5), ("temperature_f", 38.0), ("gauge_psi", 22.0), sea], &[]),
-        ),
+        ("gas_blend", request(&[("volumes", 2.5), ("temperature_f", 38.0), ("gauge_psi", 22.0), sea], &[])),
         ("keg_temperature", request(&[("volumes", 2.5), ("gauge_psi", 12.0), sea], &[])),
         ("warmed_keg", request(&[("volumes", 2.5), ("filling_c", 3.3), ("temperature_c", 25.0), sea], &[])),
         (
@@ -265,12 +262,7 @@ fn slices(c: &mut Criterion) {
             vec![("volumes", 2.0, 2.4), ("gauge_psi", 20.0, 40.0)],
             request(&[sea, ("temperature_f", 38.0)], &[]),
         ),
-        (
-            "keg_temperature",
-            "chart_fit",
-            vec![("volumes", 2.0, 3.0), ("gauge_psi", 10.0, 20.0)],
-            request(&[sea], &[]),
-        ),
+        ("keg_temperature", "chart_fit", vec![("volumes", 2.0, 3.0), ("gauge_psi", 10.0, 20.0)], request(&[sea], &[])),
         (
             "warmed_keg",
             "sealed",
@@ -281,19 +273,13 @@ fn slices(c: &mut Criterion) {
             "spunding",
             "chart_fit",
             vec![("volumes", 2.0, 3.0)],
-            request(
-                &[sea, ("temperature_c", 12.0), ("final_sg", 1.010), ("fermenter_headspace_percent", 10.0)],
-                &[],
-            ),
+            request(&[sea, ("temperature_c", 12.0), ("final_sg", 1.010), ("fermenter_headspace_percent", 10.0)], &[]),
         ),
         (
             "closed_fermentation",
             "sealed",
             vec![("current_sg", 1.012, 1.02)],
-            request(
-                &[sea, ("temperature_c", 18.0), ("final_sg", 1.010), ("fermenter_headspace_percent", 10.0)],
-                &[],
-            ),
+            request(&[sea, ("temperature_c", 18.0), ("final_sg", 1.010), ("fermenter_headspace_percent", 10.0)], &[]),
         ),
         (
             "stone_pressure",

@@ -62,7 +62,13 @@ fn usual(function: &str) -> Vec<(&'static str, f64)> {
             ("air_abs_kpa", 2.0),
         ],
         "keg_temperature" => {
-            vec![("volumes", 2.5), ("gauge_psi", 12.0), ("co2_percent", 90.0), ("air_abs_kpa", 1.0), ("altitude_m", 0.0)]
+            vec![
+                ("volumes", 2.5),
+                ("gauge_psi", 12.0),
+                ("co2_percent", 90.0),
+                ("air_abs_kpa", 1.0),
+                ("altitude_m", 0.0),
+            ]
         }
         "warmed_keg" => vec![
             ("volumes", 2.5),
@@ -477,7 +483,7 @@ fn no_gauge_without_the_air_outside() {
         );
         asked += 1;
     }
-    assert_eq!(asked, 9, "all that know a gauge, a residual or an altitude");
+    assert_eq!(asked, 15, "all that know a gauge, a residual or an altitude");
 }
 
 #[test]

@@ -479,7 +479,11 @@ fn number(key: Key, unit: &'static Unit, at: f64) -> f64 {
         (Key::WortOriginalPlato, _) => (10.0, 25.0),
         (Key::WortCurrentPlato, true) => (5.0, 10.0),
         (Key::LimitAttenuation, _) => (50.0, 80.0),
-        (Key::WortCo2, _) => (0.0, 3.0),
+        (Key::WortCo2 | Key::Start, _) => (0.0, 3.0),
+        (Key::CurrentGravity, true) => (1.0, 1.03),
+        (Key::CurrentPlato, true) => (0.0, 7.0),
+        (Key::FinalGravity, true) => (0.99, 1.02),
+        (Key::FinalPlato, true) => (-1.0, 4.0),
         _ => (low, high),
     };
     let within = (at * 2.0).fract();
@@ -515,7 +519,9 @@ fn table() -> impl Strategy<Value = Table> {
                 Key::WortCurrentPlato => taken &= second,
                 // What a cold crash needs comes with it.
                 Key::Crash => taken = words.iter().any(|word| word.0 == "cold_crash" && word.1 != "open"),
-                Key::FermenterHeadspace if input.need != Need::Required => taken = words.contains(&("cold_crash", "closed")),
+                Key::FermenterHeadspace if input.need != Need::Required => {
+                    taken = words.contains(&("cold_crash", "closed"))
+                }
                 Key::SeaLevel => taken &= altitude || function.takes(Key::Altitude) && !function.takes(Key::Ambient),
                 Key::Altitude if function.name == "dissolved_co2" => taken = !second && next() < 0.5,
                 Key::Ambient if function.name == "dissolved_co2" => taken = !second && !altitude,

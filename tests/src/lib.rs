@@ -316,7 +316,10 @@ const BY_HAND: &[(&str, &str)] = &[
         "spunding",
         "volumes=2.5;temperature_c=20;final_plato=2.5;fermenter_headspace_percent=25;start_volumes=0.84;altitude_m=0;keg_rating_gauge_psi=15",
     ),
-    ("spunding", "volumes=2.6;temperature_f=64;final_sg=1.012;fermenter_headspace_percent=5;altitude_m=900;basis=physical"),
+    (
+        "spunding",
+        "volumes=2.6;temperature_f=64;final_sg=1.012;fermenter_headspace_percent=5;altitude_m=900;basis=physical",
+    ),
     ("spunding", "volumes=0.5;temperature_c=12;final_sg=1.010;fermenter_headspace_percent=10;altitude_m=0"),
     ("spunding", "volumes=2.5;temperature_c=50;final_sg=1.010;fermenter_headspace_percent=10;altitude_m=0"),
     ("spunding", "volumes=10;temperature_c=30;final_sg=1.010;fermenter_headspace_percent=1000;altitude_m=0"),
@@ -329,9 +332,18 @@ const BY_HAND: &[(&str, &str)] = &[
         "closed_fermentation",
         "current_plato=4;final_sg=1.010;temperature_c=18;fermenter_headspace_percent=10;altitude_m=0;start_volumes=0.9;basis=handbook",
     ),
-    ("closed_fermentation", "current_sg=1.010;final_sg=1.014;temperature_c=18;fermenter_headspace_percent=10;altitude_m=0"),
-    ("closed_fermentation", "current_sg=1.050;final_sg=1.010;temperature_c=18;fermenter_headspace_percent=10;altitude_m=0"),
-    ("closed_fermentation", "current_sg=1.014;final_sg=1.010;temperature_c=18;fermenter_headspace_percent=0;altitude_m=0"),
+    (
+        "closed_fermentation",
+        "current_sg=1.010;final_sg=1.014;temperature_c=18;fermenter_headspace_percent=10;altitude_m=0",
+    ),
+    (
+        "closed_fermentation",
+        "current_sg=1.050;final_sg=1.010;temperature_c=18;fermenter_headspace_percent=10;altitude_m=0",
+    ),
+    (
+        "closed_fermentation",
+        "current_sg=1.014;final_sg=1.010;temperature_c=18;fermenter_headspace_percent=0;altitude_m=0",
+    ),
     ("stone_pressure", "volumes=2.5;temperature_f=38;depth_m=0.5;wetting_psi=4;margin_psi=1;altitude_m=0"),
     ("stone_pressure", "volumes=2.5;temperature_f=38;depth_ft=6;wetting_psi=0;sg=1.012;altitude_m=0;basis=physical"),
     ("stone_pressure", "volumes=0.5;temperature_f=38;depth_m=0.5;wetting_psi=4;altitude_m=0"),
