@@ -429,8 +429,14 @@ fn what_cannot_be_held_is_refused_with_words() {
         (
             "spunding",
             "volumes=10;temperature_c=30;final_sg=1.01;fermenter_headspace_percent=1000;altitude_m=0",
-            code::OUT_OF_RANGE,
+            code::OUT_OF_REACH,
             "fermenter_headspace_percent = 1000",
+        ),
+        (
+            "spunding",
+            "volumes=10;temperature_c=10;final_sg=1.15;fermenter_headspace_percent=100;altitude_m=0",
+            code::OUT_OF_REACH,
+            "final_sg = 1.15",
         ),
         (
             "spunding",
@@ -486,6 +492,12 @@ fn the_limits_that_errors_name_are_the_ends() {
     };
     let most = room(1000.0).unwrap_err().limits().unwrap().1;
     assert!(room(most * (1.0 - 1e-9)).is_ok() && room(most * (1.0 + 1e-6)).is_err());
+    let end = |sg: f64| {
+        let inputs = format!("volumes=10;temperature_c=10;final_sg={sg};fermenter_headspace_percent=100;altitude_m=0");
+        answer("spunding", &inputs)
+    };
+    let most = end(1.15).unwrap_err().limits().unwrap().1;
+    assert!(end(most - 1e-9).is_ok() && end(most + 1e-6).is_err(), "{most}");
 }
 
 #[test]
@@ -512,8 +524,8 @@ fn chart(inputs: &str) -> Vec<[f64; 3]> {
     let table = tables::named("carbonation_chart").unwrap();
     table
         .rows(&request(inputs), &Lists::new(), &mut |cells| {
-            let [Cell::Number(t), Cell::Number(p), Cell::Number(c)] = cells else { panic!("three numbers") };
-            rows.push([*t, *p, *c]);
+            let [Cell::In(t, of_t), Cell::In(p, of_p), Cell::Number(c)] = cells else { panic!("three numbers") };
+            rows.push([of_t.to_si(*t), of_p.to_si(*p), *c]);
         })
         .unwrap_or_else(|error| panic!("{inputs}: {error}"));
     rows
