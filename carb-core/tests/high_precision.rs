@@ -70,7 +70,9 @@ fn size(row: &Row<'_>, unit: &Unit) -> f64 {
             // A dose is for what is left when the CO2 held, up to 3.4 g/L, is taken off, and 0.3 of sugar becomes CO2.
             "dose_g_per_l" => 3.4 / 0.3,
             // The largest term of the cubic is 1111 times the gravity; 20 °P are left, or none.
-            "plato" => 1111.0,
+            "plato" | "closing_plato" => 1111.0,
+            // Two gravities of about 1.
+            "drop_sg" => 1.0,
             _ => 0.0,
         },
     };

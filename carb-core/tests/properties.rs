@@ -486,6 +486,11 @@ fn number(key: Key, unit: &'static Unit, at: f64) -> f64 {
         (Key::Keg, _) => (4.0e-4, 1.0),
         (Key::Gross, true) => (4.0, 20.0),
         (Key::Tare, true) => (1.0, 5.0),
+        (Key::WortCo2 | Key::Start, _) => (0.0, 3.0),
+        (Key::CurrentGravity, true) => (1.0, 1.03),
+        (Key::CurrentPlato, true) => (0.0, 7.0),
+        (Key::FinalGravity, true) => (0.99, 1.02),
+        (Key::FinalPlato, true) => (-1.0, 4.0),
         _ => (low, high),
     };
     let within = (at * 2.0).fract();

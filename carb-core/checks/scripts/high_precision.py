@@ -293,8 +293,11 @@ class Drink:
         self.k = mpf(get("solubility_multiplier", 1))
 
     def dissolved(self, p, other, t):
-        """CO2 in the drink, g/L, under CO2 at p with `other` gas (no water) besides."""
-        total = p + vapour_pressure(t) + other
+        """CO2 in the drink, g/L, under CO2 at p with `other` gas (no water) besides.
+
+        The relations of the trade know the pressure of CO2 and vapour alone; other gas changes nothing in them.
+        """
+        total = p + vapour_pressure(t)
         if self.model == "chart_fit":
             return chart(total, t, self.k)
         if self.model == "chart_quadratic":
@@ -304,7 +307,7 @@ class Drink:
         if self.model == "eu_wine":
             return eu_wine(total, t, self.a, self.e, self.k)
         factor = midpoint if self.kind in ("cider", "mead") else laboratory
-        return core(p, total, t, factor(self.a, self.e), self.k, K0[self.model])
+        return core(p, total + other, t, factor(self.a, self.e), self.k, K0[self.model])
 
     def under(self, total, t):
         return self.dissolved(total - vapour_pressure(t), 0, t)
@@ -367,13 +370,149 @@ def dissolved_co2(request):
     total = request.pressure("abs")
     if total is None:
         total = request.pressure("gauge") + request.ambient()
-    return {"": drink.under(total, request.temperature("temperature"))}
+    t = request.temperature("temperature")
+    held = drink.under(Cover(request).alone(total, t), t)
+    return {"": held} if held >= 0 else None
 
 
 def keg_pressure(request):
     drink, t = Drink(request, request.get("basis", "handbook")), request.temperature("temperature")
-    total = solve(lambda total: drink.under(total, t), request.carbonation())
+    total = Cover(request).total(solve(lambda total: drink.under(total, t), request.carbonation()), t)
     return {"gauge": total - request.ambient(), "abs": total}
+
+
+class Cover:
+    """The gas over the drink: the share of CO2 in what is supplied dry, and air besides."""
+
+    def __init__(self, request):
+        self.share, self.air = mpf(request.get("co2_percent", 100)) / 100, request.pressure("air_abs", mpf(0))
+
+    def alone(self, total, t):
+        """CO2 and vapour that hold the same without nitrogen and air."""
+        vapour = vapour_pressure(t)
+        return vapour + self.share * (total - vapour - self.air)
+
+    def total(self, equal, t):
+        vapour = vapour_pressure(t)
+        return vapour + (equal - vapour) / self.share + self.air
+
+
+def gas_blend(request):
+    drink, t = Drink(request, request.get("basis", "handbook")), request.temperature("temperature")
+    equal = solve(lambda total: drink.under(total, t), request.carbonation())
+    total, vapour = request.pressure("gauge") + request.ambient(), vapour_pressure(t)
+    free = total - vapour - request.pressure("air_abs", mpf(0))
+    share = 100 * (equal - vapour) / free
+    return {"co2": share} if free > 0 and 1 <= share <= 100 else None
+
+
+def keg_temperature(request):
+    drink, cover, wanted = Drink(request, request.get("basis", "handbook")), Cover(request), request.carbonation()
+    total = request.pressure("gauge") + request.ambient()
+    low, high = mpf("268.15"), mpf("333.15")
+
+    def held(t):
+        return drink.under(cover.alone(total, t), t)
+
+    if not held(high) < wanted < held(low):
+        return None
+    for _ in range(190):
+        middle = (low + high) / 2
+        low, high = (middle, high) if held(middle) > wanted else (low, middle)
+    return {"temperature": (low + high) / 2}
+
+
+def warmed_keg(request):
+    """A keg that was sealed in equilibrium: what it held then it holds at any temperature."""
+    basis = request.get("basis", "physical")
+    drink, ambient = Drink(request, basis), request.ambient()
+    t, filling = request.temperature("temperature"), request.temperature("filling")
+    headspace, air = mpf(request.get("headspace_percent", 4)), request.pressure("air_abs", mpf(0))
+    sealed = solve(lambda p: drink.dissolved(p, air, filling), request.carbonation())
+    stated = request.carbonation() + gas_density(sealed, filling) * headspace / 100
+    v = water_density(filling) / water_density(t)
+    if headspace <= 0 or 1 + headspace / 100 <= v:
+        return None
+    theory = disaccharide_yield() * drink.fermentable
+    expected = stated + theory * real_yield(request, basis)
+    worst = mpf("1.08") * stated + theory * max(mpf(1), real_yield(request, basis))
+    return sealed_up(request, drink, ambient, [expected, worst], [t, filling, headspace, air])
+
+
+def sealed_up(request, drink, ambient, contents, vessel):
+    """Pressures in a sealed vessel, expected and worst; `air` is the partial pressure of what is known to be there."""
+    t, filling, headspace, air = vessel
+    pw, v = vapour_pressure(t), water_density(filling) / water_density(t)
+    grown = headspace / 100 / (1 + headspace / 100 - v) * t / filling
+    expected, worst = contents
+    p = solve(lambda p: content(drink.dissolved(p, air * grown, t), p, t, filling, headspace), expected)
+    answer = {"expected_abs": p + pw + air * grown, "expected": drink.dissolved(p, air * grown, t)}
+    factor = min(laboratory(drink.a, drink.e), eu_ratio(drink.a, drink.e))
+    multiplier = min(mpf(1), mpf(request.get("solubility_multiplier", 1)))
+    dry = max(ambient - vapour_pressure(filling), air) * grown
+    p = solve(lambda p: content(core(p, p + pw + dry, t, factor, multiplier), p, t, filling, headspace), worst)
+    answer["worst_abs"] = max(p + pw + dry, answer["expected_abs"])
+    return answer | {name + "_gauge": answer[name + "_abs"] - ambient for name in ("expected", "worst")}
+
+
+def kept(request, basis, t):
+    """CO2 in a drink whose fermenter is closed at a temperature: told, or what it keeps open to the air."""
+    told = request.quantity("start", ("volumes", "co2_g_per_l"))
+    return left_under(request, basis, request.ambient(), t) if told is None else told
+
+
+def ferments(sg, plato, last):
+    """CO2 by Balling's yield while the extract falls to `last`."""
+    return mpf("0.8192") * 10 * (plato - last) * WATER_20 * sg * mpf("0.9565") / mpf("2.0665")
+
+
+def spunding(request):
+    basis, scale = request.get("basis", "handbook"), request.get("extract_scale", "asbc")
+    drink, t, wanted = Drink(request, basis), request.temperature("temperature"), request.carbonation()
+    end, last = request.strength("final", scale)
+    start, ambient, pw = kept(request, basis, t), request.ambient(), vapour_pressure(t)
+    total = solve(lambda total: drink.under(total, t), wanted)
+    gained = gas_density(total - pw, t) - gas_density(ambient - pw, t)
+    needed = wanted - start + mpf(request["fermenter_headspace_percent"]) / 100 * gained
+    low, high = end, mpf("1.165")
+    if needed <= 0 or total < ambient or ferments(high, plato_of(high, scale), last) < needed:
+        return None
+    for _ in range(190):
+        middle = (low + high) / 2
+        short = ferments(middle, plato_of(middle, scale), last) < needed
+        low, high = (middle, high) if short else (low, middle)
+    return {
+        "relief_gauge": total - ambient,
+        "relief_abs": total,
+        "closing_sg": low,
+        "closing_plato": plato_of(low, scale),
+        "drop": low - end,
+        "start": start,
+    }
+
+
+def closed_fermentation(request):
+    basis, scale = request.get("basis", "physical"), request.get("extract_scale", "asbc")
+    drink, t, ambient = Drink(request, basis), request.temperature("temperature"), request.ambient()
+    (sg, now), (_, last) = request.strength("current", scale), request.strength("final", scale)
+    headspace, start = mpf(request["fermenter_headspace_percent"]), kept(request, basis, t)
+    if now < last or headspace <= 0:
+        return None
+    made = ferments(sg, now, last)
+    theory = disaccharide_yield() * made * mpf("2.0665") / mpf("0.9565")
+    expected = start + headspace / 100 * gas_density(ambient - vapour_pressure(t), t) + made
+    return sealed_up(request, drink, ambient, [expected, mpf("1.08") * start + theory], [t, t, headspace, mpf(0)])
+
+
+def stone_pressure(request):
+    drink, t = Drink(request, request.get("basis", "handbook")), request.temperature("temperature")
+    surface = solve(lambda total: drink.under(total, t), request.carbonation()) - request.ambient()
+    sg = mpf(request["sg"]) if "sg" in request else 1 + mpf("0.000387") * drink.e - mpf("0.00143") * drink.a
+    density = 1000 * WATER_20 * sg * water_density(t) / water_density(mpf("293.15"))
+    density *= 1 - mpf("3.8e-7") * drink.a**2 * (t - mpf("293.15"))
+    head = mpf("9.80665") * density * request.quantity("depth", ("m", "ft"))
+    gauge = surface + head + request.pressure("wetting") + request.pressure("margin", mpf(0))
+    return {"gauge": gauge, "surface_gauge": surface, "head_drop": head} if surface >= 0 else None
 
 
 def left_under(request, basis, pressure, t):
@@ -907,7 +1046,8 @@ FUNCTIONS = {f.__name__: f for f in (
     dissolved_co2, keg_pressure, residual_co2, priming_sugar, package_pressure, package_carbonation, gravity,
     ambient_pressure, attenuation, gravity_co2, drink_properties, co2_saturation, added_co2, primed_carbonation,
     priming_wort, priming_syrup, conditioning, conditioning_time, reyeasting, final_gravity,
-    line_flow, line_length, line_pressure, handbook_line, handbook_pressure, filling_carbonation, blend
+    line_flow, line_length, line_pressure, handbook_line, handbook_pressure, filling_carbonation, blend,
+    gas_blend, keg_temperature, warmed_keg, spunding, closed_fermentation, stone_pressure
 )}
 
 # ------------------------------------------------------------------------------------------------ cases
@@ -1400,12 +1540,95 @@ def kegging_line_cases():
         over = rng.choice(("", f"gauge_bar={decimal(0, 0.1, 2)}", f"gauge_psi={decimal(40, 60, 0)}"))
         kind = rng.choice(("", "beverage=water", "beverage=cider;basis=physical", "basis=physical"))
         yield "blend", join(drinks, f"temperature_c={decimal(2, 20, 1)}", over, rng.choice(("altitude_m=0", "ambient_kpa=98.2")), kind), outputs
+def kegging_pressure_cases():
+    """Blended gas, temperatures, kegs that warm, natural carbonation and stones, from a seed of their own."""
+    rng = Draw(20261126)
+    decimal, air, composition = rng.decimal, rng.air, rng.composition
+    models = ("", "basis=physical", "model=chart_quadratic", "model=european", "model=water_core", "model=eu_wine",
+              "model=iapws_water", "model=carroll_water")
+
+    def wanted(low=1.5, high=4):
+        return rng.choice((f"volumes={decimal(low, high)}", f"co2_g_per_l={decimal(2 * low, 2 * high)}"))
+
+    def drink():
+        kind = rng.choice(KINDS)
+        return join(f"beverage={kind}", rng.choice(models), composition(kind),
+                    rng.choice(("", "", f"solubility_multiplier={decimal(0.9, 1.1)}")))
+
+    def blend():
+        share = rng.choice(("", f"co2_percent={decimal(20, 100, 1)}", f"co2_percent={decimal(20, 100, 1)}"))
+        left = rng.choice((f"air_abs_kpa={decimal(0, 101, 1)}", f"air_abs_psi={decimal(0, 14, 2)}", ""))
+        return join(share, left) or "co2_percent=70"
+
+    def regulator(low=0.5, high=3.5):
+        return rng.choice((f"gauge_bar={decimal(low, high)}", f"gauge_psi={decimal(14.5 * low, 14.5 * high, 1)}"))
+
+    def chilled():
+        return rng.choice((f"temperature_c={decimal(-2, 22, 2)}", f"temperature_f={decimal(30, 72, 1)}"))
+
+    # The printed example of a blend both ways, then any gas over any drink.
+    yield "keg_pressure", "volumes=2.5;temperature_f=38;altitude_m=0;co2_percent=70", "gauge_psi abs_bar"
+    yield "dissolved_co2", "gauge_psi=22;temperature_f=38;altitude_m=0;co2_percent=70", "co2_g_per_l"
+    yield "gas_blend", "volumes=2.5;temperature_f=38;gauge_psi=22;altitude_m=0", "co2_percent"
+    yield "keg_temperature", "volumes=2.5;gauge_psi=12;altitude_m=0", "temperature_c temperature_f"
+    for _ in range(40):
+        yield "keg_pressure", join(wanted(), chilled(), air(), blend(), drink()), rng.choice(("gauge_kpa", "gauge_psi", "abs_bar"))
+        pressure = rng.choice((join(regulator(), air()), f"abs_bar={decimal(2, 6)}"))
+        yield "dissolved_co2", join(pressure, chilled(), blend(), drink()), "co2_g_per_l"
+        left = rng.choice(("", f"air_abs_kpa={decimal(0, 60, 1)}"))
+        yield "gas_blend", join(wanted(1, 2.5), chilled(), regulator(1.5), air(), left, drink()), "co2_percent"
+        inputs = join(wanted(1.5, 3), regulator(), air(), rng.choice(("", blend())), drink())
+        yield "keg_temperature", inputs, rng.choice(("temperature_c", "temperature_f", "temperature_k"))
+
+    # A keg that warms or cools; with air, with what is still fermentable, and nearly empty.
+    outputs = "expected_gauge_psi expected_volumes worst_gauge_psi expected_abs_bar"
+    yield "warmed_keg", "volumes=2.5;filling_c=3.3;temperature_c=25;headspace_percent=3.5;altitude_m=0", outputs
+    yield ("warmed_keg", "volumes=2.41;filling_c=4;temperature_c=22;headspace_percent=5;air_abs_kpa=101.325;altitude_m=0",
+           outputs)
+    for _ in range(40):
+        left = rng.choice((f"fermentable_g_per_l={decimal(0, 4, 2)}", "fermentable_g_per_l=0", "yeast=none"))
+        inputs = join(wanted(1.5, 3.5), f"filling_c={decimal(-1, 15, 1)}", f"temperature_c={decimal(-1, 38, 1)}",
+                      rng.choice(("", f"headspace_percent={decimal(2, 90, 1)}")), air(), left,
+                      rng.choice(("", f"air_abs_kpa={decimal(0, 120, 1)}")), drink(),
+                      rng.choice(("", "", f"yield_percent={decimal(85, 104, 1)}")))
+        yield "warmed_keg", inputs, rng.choice(("expected_gauge_kpa worst_gauge_bar", "expected_co2_g_per_l worst_gauge_psi",
+                                                "worst_abs_bar expected_volumes"))
+
+    # Natural carbonation: with the CO2 told and not, on every scale of extract.
+    outputs = "relief_gauge_psi relief_abs_bar closing_sg closing_plato drop_sg start_volumes"
+    closed = "expected_gauge_bar expected_volumes worst_gauge_bar expected_abs_kpa worst_abs_psi"
+    yield ("spunding", "volumes=2.5;temperature_c=12;final_sg=1.010;fermenter_headspace_percent=10;altitude_m=0", outputs)
+    yield ("closed_fermentation",
+           "current_sg=1.014;final_sg=1.010;temperature_c=18;fermenter_headspace_percent=10;altitude_m=0", closed)
+    for scale in ("", "extract_scale=asbc", "extract_scale=lincoln", "extract_scale=quick"):
+        for _ in range(10):
+            vessel = join(f"temperature_c={decimal(4, 26, 1)}", f"fermenter_headspace_percent={decimal(1, 60, 1)}", air(),
+                          rng.choice(("", f"start_volumes={decimal(0.5, 1.1)}", f"start_co2_g_per_l={decimal(1, 2)}")),
+                          rng.choice(("", "residual_model=equilibrium", "residual_model=table")), drink(),
+                          rng.choice(("", f"residual_multiplier={decimal(0.9, 1.1, 2)}")), scale)
+            end = rng.choice((f"final_sg={decimal(0.998, 1.02, 4)}", f"final_plato={decimal(-0.5, 5, 2)}"))
+            yield "spunding", join(wanted(1.8, 3.2), end, vessel), outputs
+            now = rng.choice((f"current_sg={decimal(1.021, 1.026, 4)}", f"current_plato={decimal(5.2, 6.5, 2)}"))
+            near = rng.choice((f"final_sg={decimal(1.013, 1.02, 4)}", f"final_plato={decimal(3.5, 5, 2)}"))
+            yield "closed_fermentation", join(now, near, vessel), closed
+
+    yield ("stone_pressure", "volumes=2.5;temperature_f=38;depth_m=0.5;wetting_psi=4;margin_psi=1;altitude_m=0",
+           "gauge_psi surface_gauge_psi head_drop_psi")
+    for _ in range(30):
+        inputs = join(wanted(2, 3.5), chilled(), air(), rng.choice((f"depth_m={decimal(0, 4)}", f"depth_ft={decimal(0, 12)}")),
+                      rng.choice((f"wetting_psi={decimal(0, 10, 1)}", f"wetting_kpa={decimal(0, 70, 1)}")),
+                      rng.choice(("", f"margin_bar={decimal(0, 0.3)}")), rng.choice(("", f"sg={decimal(0.995, 1.04, 4)}")),
+                      drink())
+        yield "stone_pressure", inputs, rng.choice(("gauge_bar head_drop_kpa", "surface_gauge_kpa gauge_psi", "head_drop_psi"))
 
 
 def outward(name, answer):
     role, unit = split_unit(name)
     # Where two quantities share a role, the answer names them by their units too.
     key = name if name in answer else role if role or unit not in ("sg", "plato") else unit
+    if unit in ("c", "f", "k"):
+        celsius = answer[key] - mpf("273.15")
+        return {"c": celsius, "f": celsius * 9 / 5 + 32, "k": answer[key]}[unit]
     return answer[key] / SCALE[unit]
 
 
@@ -1418,7 +1641,8 @@ HEADER = """\
 
 def main():
     rows, seen = [], set()
-    for function, inputs, outputs in chain(cases(), later_cases(), bottling_cases(), kegging_line_cases()):
+    for function, inputs, outputs in chain(cases(), later_cases(), bottling_cases(), kegging_line_cases(),
+                                           kegging_pressure_cases()):
         request = Request(pair.split("=") for pair in inputs.split(";"))
         answer = FUNCTIONS[function](request)
         # What has no answer is none of this file's business: a full bottle, no dose needed, a keg that holds more when open.

@@ -28,7 +28,7 @@ const VAPOUR: Symbol = limited("pw", Measure::In(&PASCAL), "vapour pressure of w
 const SHARE: Symbol = limited("x", Measure::In(&PERCENT), "CO2 in the gas as supplied, by volume", 1.0, 100.0);
 const AIR: Symbol = limited("o", Measure::In(&PASCAL), "partial pressure of the air in the headspace", 0.0, 1.0e5);
 
-const UNCERTAINTY: &str = "the gases are taken to mix as ideal ones, and the nitrogen that dissolves (about 1.5 % of what CO2 does) is left out. The trade's own formula, absolute pressure over share, leaves the vapour out: it asks for 0.05 psi more at 70 % and 38 °F";
+const UNCERTAINTY: &str = "judgement: the gases are taken to mix as ideal ones, where at 4 bar and 25 % a real blend holds about 2 % less; the nitrogen that dissolves (1.5 % of what CO2 does) is left out. The trade's own formula, absolute pressure over share, leaves the vapour out: it asks for 0.05 psi more at 70 % and 38 °F";
 
 /// The pressure of a blend from that of CO2 alone.
 pub static MIXED_PRESSURE: Equation = Equation {
@@ -37,7 +37,7 @@ pub static MIXED_PRESSURE: Equation = Equation {
     formula: "P = pw + (q - pw)/(x/100) + o",
     result: TOTAL,
     inputs: &[EQUAL, VAPOUR, SHARE, AIR],
-    uncertainty_percent: Some(1.0),
+    uncertainty_percent: Some(2.0),
     uncertainty: UNCERTAINTY,
     sources: &[],
     standing: Standing::Definition,
@@ -51,7 +51,7 @@ pub static MIXED_EQUIVALENT: Equation = Equation {
     formula: "q = pw + x/100*(P - pw - o)",
     result: EQUAL,
     inputs: &[TOTAL, VAPOUR, SHARE, AIR],
-    uncertainty_percent: Some(1.0),
+    uncertainty_percent: Some(2.0),
     uncertainty: UNCERTAINTY,
     sources: &[],
     standing: Standing::Definition,
@@ -65,7 +65,7 @@ pub static BLEND: Equation = Equation {
     formula: "x = 100*(q - pw)/(P - pw - o)",
     result: SHARE,
     inputs: &[EQUAL, VAPOUR, TOTAL, AIR],
-    uncertainty_percent: Some(1.0),
+    uncertainty_percent: Some(2.0),
     uncertainty: UNCERTAINTY,
     sources: &[],
     standing: Standing::Definition,

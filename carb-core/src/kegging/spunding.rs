@@ -128,9 +128,9 @@ struct Spund<S, const END: bool> {
     scale: Scale,
 }
 
-/// Extract falls no further than from here: the limit of the field.
-fn strongest() -> f64 {
-    Key::Gravity.limits().unwrap_or_default().1
+/// Gravities between which a fermentation goes: the limits of the field.
+fn gravities() -> (f64, f64) {
+    Key::Gravity.limits().unwrap_or_default()
 }
 
 impl<S: Solubility, const END: bool> Spund<S, END> {
@@ -174,7 +174,7 @@ impl<S: Solubility, const END: bool> Kernel<8, 6> for Spund<S, END> {
         let closing = if self.made(sg, last) >= needed {
             Some(sg)
         } else {
-            bracketed(sg, strongest(), |s| self.made(s, last) - needed)
+            bracketed(sg, gravities().1, |s| self.made(s, last) - needed)
         };
         let (at, beyond) = (closing.unwrap_or(sg), closing.is_none());
         let (plato, of_gravity) = told(self.scale, at, steps);
@@ -183,7 +183,7 @@ impl<S: Solubility, const END: bool> Kernel<8, 6> for Spund<S, END> {
         steps.record(&BALLING_YIELD, &[ferments], balling_co2(ferments));
 
         let range = bits | left | more | of_pressure | of_gravity;
-        let found = if beyond { code::OUT_OF_RANGE } else { range };
+        let found = if beyond { code::OUT_OF_REACH } else { range };
         let held = if low { code::TARGET_BELOW_HELD } else { found };
         let high = if total > sealed::MOST { code::PRESSURE_TOO_HIGH } else { held };
         ([gauge, total, at, plato, at - sg, starts], if left < 0 { left } else { high })
@@ -194,21 +194,25 @@ impl<S: Solubility, const END: bool> Kernel<8, 6> for Spund<S, END> {
         let (starts, _) = self.starts.held(self.solubility, measured, [t, ambient, abv, extract], &mut NoSteps);
         match status {
             code::OUT_OF_RANGE if self.starts.too_warm(t) => Starts::refuse(t),
-            code::OUT_OF_RANGE => {
-                // There is no such extract: from the strongest wort it would have to end below the lowest gravity, or
-                // the gas over the drink takes more than that can make.
-                let (_, last, _) = both::<END>(self.scale, end, &mut NoSteps);
-                let most = self.made(strongest(), last);
-                let (gas, parameter) = (most - (c - starts), Name::first(Key::FermenterHeadspace));
-                if gas <= 0.0 {
-                    let (low, high) = Self::COLUMNS[2].limits().unwrap_or_default();
-                    return Error::OutOfRange { parameter: Name::first(Self::COLUMNS[2]), value: end, low, high };
-                }
+            code::OUT_OF_REACH => {
                 let (here, _) = self.solubility.here(t, abv, extract, &mut NoSteps);
                 let b = co2_gas::second_virial(t);
                 let dense = |p: f64| co2_gas::density(p - here.vapour(), t, b);
-                let room = 100.0 * gas / (dense(here.total_pressure(c)) - dense(ambient));
-                Error::OutOfRange { parameter, value: headspace, low: 0.0, high: room }
+                let gained = dense(here.total_pressure(c)) - dense(ambient);
+                // The end that the strongest wort has to come to, and the gas that it can fill where it ends as told.
+                let needed = c - starts + headspace / 100.0 * gained;
+                let (_, last, _) = both::<END>(self.scale, end, &mut NoSteps);
+                let (driest, strongest) = gravities();
+                let from = self.scale.plato(strongest);
+                let limit = from - needed / self.made(strongest, from - 1.0);
+                if limit >= self.scale.plato(driest) {
+                    let advice = "no wort makes so much CO2 above this end; ask for less, or fill the vessel further";
+                    let limit = if END { limit } else { self.scale.specific_gravity(limit) };
+                    return Error::OutOfReach { parameter: Name::first(Self::COLUMNS[2]), value: end, limit, advice };
+                }
+                let advice = "the gas over the drink takes more CO2 than any wort makes; fill the vessel further";
+                let limit = 100.0 * (self.made(strongest, last) - (c - starts)) / gained;
+                Error::OutOfReach { parameter: Name::first(Key::FermenterHeadspace), value: headspace, limit, advice }
             }
             code::TARGET_BELOW_HELD => Error::TargetBelowHeld {
                 parameter,

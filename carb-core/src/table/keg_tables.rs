@@ -23,8 +23,9 @@ struct Grid {
 }
 
 impl Grid {
+    /// The steps, in the grid's unit.
     fn of(&self) -> impl Iterator<Item = f64> + '_ {
-        (0..self.count).map(|at| self.unit.to_si(f64::from(self.first + at * self.step) / 10.0))
+        (0..self.count).map(|at| f64::from(self.first + at * self.step) / 10.0)
     }
 }
 
@@ -64,13 +65,18 @@ pub static CARBONATION_CHART: Table = Table {
         let (gas, [temperatures, pressures]) = (gas(request)?, grids(request.chart()));
         for t in temperatures.of() {
             for p in pressures.of() {
-                let (warm, gauge) = (Temperature::from_si(t), GaugePressure::from_si(p));
+                let warm = Temperature::from_si(temperatures.unit.to_si(t));
+                let gauge = GaugePressure::from_si(pressures.unit.to_si(p));
                 let found = match &gas {
                     None => dissolved_co2(gauge, warm, &context, &mut NoSteps),
                     Some(gas) => mixed_dissolved_co2(gauge, warm, gas, &context, &mut NoSteps),
                 };
                 match found {
-                    Ok(answer) => tell(&[Cell::Number(t), Cell::Number(p), Cell::Number(answer.value.si())]),
+                    Ok(answer) => tell(&[
+                        Cell::In(t, temperatures.unit),
+                        Cell::In(p, pressures.unit),
+                        Cell::Number(answer.value.si()),
+                    ]),
                     Err(Error::PressureTooLow { .. } | Error::PressureTooHigh { .. }) => {}
                     Err(error) => return Err(error),
                 }
