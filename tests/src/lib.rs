@@ -430,7 +430,10 @@ const BY_HAND: &[(&str, &str)] = &[
     ("sweep_oxygen", "sweeps_count=0.5;altitude_m=1600;keg_us_gal=15.5"),
     ("push_oxygen", "pocket_ml=50;push_gauge_psi=10;altitude_m=0"),
     ("push_oxygen", "pocket_l=20;push_gauge_psi=10;altitude_m=0"),
-    ("oxygen_pickup", "oxygen_ppm=1000;headspace_percent=3.5;temperature_c=4;altitude_m=0;volumes=2.5;start_volumes=0.84"),
+    (
+        "oxygen_pickup",
+        "oxygen_ppm=1000;headspace_percent=3.5;temperature_c=4;altitude_m=0;volumes=2.5;start_volumes=0.84",
+    ),
     ("oxygen_pickup", "oxygen_vol_percent=20.95;keg_l=19.93;packaged_l=18.93;temperature_c=4;altitude_m=0"),
     ("oxygen_pickup", "oxygen_ppm=1000;keg_l=19.6;temperature_c=4;altitude_m=0"),
     ("oxygen_pickup", "oxygen_ppm=1000;keg_l=19.6;packaged_l=20;temperature_c=4;altitude_m=0"),
