@@ -206,6 +206,26 @@ fn requests() -> Vec<(&'static str, Request)> {
         ("added_co2", request(&[("dose_g_per_l", 6.0)], &[("addition", "sucrose")])),
         ("drink_properties", request(&[("temperature_c", 4.0)], &[])),
         ("co2_saturation", request(&[("cylinder_c", 20.0)], &[])),
+        ("purge_oxygen", request(&[("purge_gauge_psi", 30.0), ("cycles_count", 5.0), sea], &[])),
+        ("purge_cycles", request(&[("purge_gauge_psi", 30.0), ("oxygen_ppm", 1000.0), sea], &[])),
+        ("sweep_oxygen", request(&[("sweeps_count", 5.0), sea], &[])),
+        ("push_oxygen", request(&[("pocket_ml", 50.0), ("push_gauge_psi", 10.0), sea], &[])),
+        (
+            "oxygen_pickup",
+            request(&[("oxygen_ppm", 1000.0), ("headspace_percent", 3.5), ("temperature_c", 4.0), sea], &[]),
+        ),
+        (
+            "total_package_oxygen",
+            request(&[("dissolved_oxygen_ppb", 40.0), ("headspace_percent", 5.0), ("temperature_c", 20.0)], &[]),
+        ),
+        (
+            "gas_budget",
+            request(&[("packaged_l", 18.93), ("volumes", 2.5), ("temperature_c", 3.3), ("gauge_psi", 11.0), sea], &[]),
+        ),
+        ("cylinder_left", request(&[("cylinder_c", 20.0), sea], &[("cylinder_size", "cylinder_5_lb")])),
+        ("cylinder_contents", request(&[("gross_lb", 10.2), ("tare_lb", 7.7)], &[("cylinder_size", "cylinder_5_lb")])),
+        ("room_co2", request(&[("released_lb", 5.0), ("room_m3", 30.0), sea], &[])),
+        ("room_leak", request(&[("leak_g_per_h", 94.5), ("room_m3", 30.0), sea], &[])),
         ("ambient_pressure", request(&[("altitude_m", 1500.0)], &[])),
     ]
 }
@@ -336,6 +356,19 @@ fn slices(c: &mut Criterion) {
                 &[("beverage", "water"), ("model", "iapws_water")],
             ),
         ),
+        (
+            "purge_oxygen",
+            "cycles",
+            vec![("purge_gauge_psi", 10.0, 60.0), ("cycles_count", 0.0, 15.0)],
+            request(&[sea], &[]),
+        ),
+        (
+            "gas_budget",
+            "no purge",
+            vec![("volumes", 2.0, 3.0), ("gauge_psi", 5.0, 25.0)],
+            request(&[sea, ("packaged_l", 18.93), ("temperature_c", 3.3)], &[]),
+        ),
+        ("room_co2", "escape", vec![("released_kg", 0.1, 10.0)], request(&[sea, ("room_m3", 30.0)], &[])),
         ("ambient_pressure", "altitude", vec![("altitude_m", 0.0, 3000.0)], request(&[], &[])),
     ];
     for (name, what, columns, rest) in &cases {

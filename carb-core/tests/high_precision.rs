@@ -122,7 +122,14 @@ fn the_answers_cover_every_function_and_every_choice() {
         }
     }
     let keys = [Key::Beverage, Key::Basis, Key::Model, Key::ResidualModel, Key::Sugar, Key::Addition];
-    for key in keys.into_iter().chain([Key::SugarKind, Key::ExtractScale, Key::RealExtractModel, Key::ColdCrash]) {
+    for key in keys.into_iter().chain([
+        Key::SugarKind,
+        Key::ExtractScale,
+        Key::RealExtractModel,
+        Key::ColdCrash,
+        Key::Purge,
+        Key::CylinderSize,
+    ]) {
         for choice in choices(key) {
             // A sugar is the same sugar whether it primes or is added.
             let role = if key == Key::Sugar { "addition" } else { key.field().role };

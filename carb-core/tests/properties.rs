@@ -627,7 +627,7 @@ fn compare(table: &Table) -> Result<(usize, usize), TestCaseError> {
 
 #[test]
 fn an_array_answers_to_the_last_bit_what_its_elements_answer_one_by_one() {
-    let mut runner = proptest::test_runner::TestRunner::new(cases(1500));
+    let mut runner = proptest::test_runner::TestRunner::new(cases(75 * FUNCTIONS.len() as u32));
     let counts = std::cell::RefCell::new(std::collections::BTreeMap::<&str, (usize, usize)>::new());
     let result = runner.run(&table(), |table| {
         let (answered, refused) = compare(&table)?;

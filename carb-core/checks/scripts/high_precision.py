@@ -38,6 +38,9 @@ SCALE = {
     "us_fl_oz": mpf("0.0295735295625"), "l_per_min": mpf("0.001") / 60, "us_fl_oz_per_s": mpf("29.5735295625e-6"),  # to m3/s
     "us_gal_per_min": mpf("3.785411784e-3") / 60, "seconds": mpf(1), "mm": mpf("0.001"), "in": mpf("0.0254"),
     "bar_per_m": mpf(100000), "psi_per_ft": PSI / mpf("0.3048"), "m_per_s": mpf(1), "ft_per_s": mpf("0.3048"),
+    "ppm": mpf("1e-6"), "vol_percent": mpf("0.01"), "ug_per_l": mpf("1e-6"), "ppb": mpf("1e-6"), "mg_per_l": mpf("1e-3"),
+    "m3": mpf(1000), "ft3": mpf("28.316846592"), "count": mpf(1), "g_per_g": mpf(1),
+    "per_h": mpf(24), "per_d": mpf(1), "g_per_h": mpf(24), "oz_per_h": mpf("28.349523125") * 24,  # per day
 }
 
 
@@ -1042,7 +1045,192 @@ def ambient_pressure(request):
     return {"ambient": request.ambient()}
 
 
+# ------------------------------------------------------------------- purging, oxygen, the gas supply, rooms
+
+VOLUMES = ("l", "ml", "us_gal", "imp_gal", "us_fl_oz")
+MASSES = ("g", "kg", "oz", "lb")
+SHARES = ("ppm", "vol_percent")
+TRACES = ("ug_per_l", "ppb", "mg_per_l")
+OXYGEN = mpf("31.998")  # g/mol
+
+
+def vessel(request):
+    """Oxygen at the start and in the gas, the space in L, the temperature, the air outside."""
+    return (
+        request.quantity("start_oxygen", SHARES, mpf("0.2095")), request.quantity("gas_oxygen", SHARES, mpf("30e-6")),
+        request.quantity("keg", VOLUMES, mpf("19.6")), request.temperature("temperature", mpf("293.15")), request.ambient(),
+    )
+
+
+def vent(gauge, ambient, t):
+    """CO2 that a litre takes from the air's pressure to a gauge pressure, g."""
+    return gas_density(ambient + gauge, t) - gas_density(ambient, t)
+
+
+def purge_oxygen(request):
+    start, supplied, space, t, ambient = vessel(request)
+    gauge, n = request.pressure("purge_gauge"), mpf(request["cycles_count"])
+    kept = (ambient / (ambient + gauge)) ** n
+    each = space * vent(gauge, ambient, t)
+    return {"oxygen": start * kept + supplied * (1 - kept), "each_gas": each, "total_gas": n * each}
+
+
+def purge_cycles(request):
+    start, supplied, space, t, ambient = vessel(request)
+    gauge, limit = request.pressure("purge_gauge"), request.quantity("oxygen", SHARES)
+    n, each = mpf(0), space * vent(gauge, ambient, t)
+    if limit < start:
+        n = log((limit - supplied) / (start - supplied)) / log(ambient / (ambient + gauge))
+    whole = mpmath.ceil(n)
+    return {"cycles": n, "whole_cycles": whole, "each_gas": each, "total_gas": whole * each}
+
+
+def sweep_oxygen(request):
+    start, supplied, space, t, ambient = vessel(request)
+    n = mpf(request["sweeps_count"])
+    return {
+        "mixed_oxygen": supplied + (start - supplied) * exp(-n),
+        "plug_flow_oxygen": supplied + (start - supplied) * max(1 - n, 0),
+        "gas": n * space * gas_density(ambient, t),
+    }
+
+
+def push_oxygen(request):
+    start, supplied, space, t, ambient = vessel(request)
+    pocket, gauge = request.quantity("pocket", VOLUMES), request.pressure("push_gauge")
+    air = pocket * ambient / (space * (ambient + gauge))
+    return {
+        "oxygen": start * air + supplied * (1 - air),
+        "gas": space * gas_density(ambient + gauge, t) - pocket * gas_density(ambient, t),
+    }
+
+
+def oxygen_ratio(t):
+    """Oxygen in gas over that in as much water: Benson and Krause 1984, moist air at one atmosphere."""
+    terms = ("-139.34411", "1.575701e5", "-6.642308e7", "1.2438e10", "-8.621949e11")
+    held = exp(sum(mpf(a) / t**n for n, a in enumerate(terms)))  # mg/L, which is g/m3
+    per_pascal = held / (mpf("0.20946") * (ATM - vapour_pressure(t)))
+    return OXYGEN / (R * t) / per_pascal
+
+
+def oxygen_pickup(request):
+    t, p = request.temperature("temperature"), request.pressure("gauge", mpf(0)) + request.ambient()
+    if "headspace_percent" in request:
+        space = mpf(request["headspace_percent"]) / 100
+    else:
+        space = request.quantity("keg", VOLUMES) / request.quantity("packaged", VOLUMES) - 1
+    over = request.quantity("oxygen", SHARES) * p / (R * t) * OXYGEN * space / 1000  # g/L of drink
+    rise = (request.carbonation() or 0) - request.quantity("start", ("volumes", "co2_g_per_l"), 0)
+    supplied = request.quantity("gas_oxygen", SHARES, mpf("30e-6"))
+    brought = rise / M * supplied / (1 - supplied) * OXYGEN
+    total = request.quantity("dissolved_oxygen", TRACES, mpf(0)) + over + brought
+    return {"headspace_picked_up": over, "gas_picked_up": brought, "total_oxygen": total,
+            "equilibrium_dissolved_oxygen": total / (1 + oxygen_ratio(t) * space)}
+
+
+def total_package_oxygen(request):
+    held = request.quantity("dissolved_oxygen", TRACES)
+    over = held * oxygen_ratio(request.temperature("temperature")) * mpf(request["headspace_percent"]) / 100
+    return {"total_oxygen": held + over, "headspace_picked_up": over}
+
+
+CHARGES = {  # grams of a full one
+    "cartridge_8_g": mpf(8), "cartridge_12_g": mpf(12), "cartridge_16_g": mpf(16), "cartridge_74_g": mpf(74),
+    "cylinder_2_kg": mpf(2000), "cylinder_6_kg": mpf(6000), "cylinder_10_kg": mpf(10000),
+    "cylinder_5_lb": 5 * SCALE["lb"], "cylinder_10_lb": 10 * SCALE["lb"], "cylinder_20_lb": 20 * SCALE["lb"],
+}
+
+
+def charge(request):
+    return request.quantity("charge", MASSES, CHARGES[request.get("cylinder_size", "cylinder_5_lb")])
+
+
+def gas_budget(request):
+    drink, t, ambient = request.quantity("packaged", VOLUMES), request.temperature("temperature"), request.ambient()
+    keg = request.quantity("keg", VOLUMES, drink * mpf("1.035"))
+    dense = gas_density(request.pressure("gauge") + ambient, t)
+    dissolve = drink * (request.carbonation() - request.quantity("start", ("volumes", "co2_g_per_l"), mpf(0)))
+    headspace, serve = (keg - drink) * dense, drink * dense
+    way, warm = request.get("purge", "none"), request.temperature("purge", mpf("293.15"))
+    n, purge_gauge = mpf(request.get("cycles_count", 0)), request.pressure("purge_gauge", mpf(0))
+    purge = mpf(0)
+    if way == "empty":
+        purge = n * keg * vent(purge_gauge, ambient, warm)
+    elif way in ("headspace", "push"):
+        purge = n * (keg - drink) * vent(purge_gauge, ambient, t)
+    if way == "push":
+        purge += keg * gas_density(request.pressure("push_gauge", request.pressure("gauge")) + ambient, warm)
+    used = dissolve + headspace + serve + purge
+    loss = used * mpf(request.get("gas_loss_percent", 0)) / 100
+    least = dissolve + headspace + serve
+    return {
+        "dissolve_gas": dissolve, "headspace_gas": headspace, "purge_gas": purge, "serve_gas": serve, "loss_gas": loss,
+        "total_gas": used + loss, "least_gas": least, "kegs": charge(request) / (used + loss),
+        "most_kegs": charge(request) / least,
+    }
+
+
+def cylinder_left(request):
+    saturated = co2_saturation(request)
+    name = request.get("cylinder_size", "")
+    filling = mpf(request.get("filling_ratio_g_per_g", "0.68" if name.endswith("lb") else "0.75"))
+    low, high = mpf("216.592"), mpf("304.1282")
+    for _ in range(190):
+        middle = (low + high) / 2
+        dense = co2_saturation(Request(cylinder_k=middle))["liquid_density"] > 1000 * filling
+        low, high = (middle, high) if dense else (low, middle)
+    return {
+        "gauge": saturated["abs"] - request.ambient(), "abs": saturated["abs"],
+        "falling_left": saturated["vapour_density"] / (10 * filling), "liquid_full_cylinder_k": low,
+    }
+
+
+def cylinder_contents(request):
+    left = request.quantity("gross", MASSES) - request.quantity("tare", MASSES)
+    return {"left_gas": left, "left": 100 * left / charge(request),
+            "kegs": left / request.quantity("gas", MASSES, mpf(150))}
+
+
+OUTDOORS = mpf("420e-6")
+
+
+def room_gas(request):
+    """Room in L, density of CO2 in it, air changes a day."""
+    t = request.temperature("room", mpf("293.15"))
+    changes = request.quantity("air_changes", ("per_h", "per_d"), mpf(12))
+    return request.quantity("room", ("m3", "ft3")), gas_density(request.ambient(), t), changes
+
+
+def room_co2(request):
+    room, dense, changes = room_gas(request)
+    volume = request.quantity("released", MASSES) / dense
+    time = request.quantity("time", ("d", "h", "min"), mpf(0))
+    mixed, low = (1 - (1 - OUTDOORS) * exp(-volume / space) for space in (room, room / 2))
+
+    def later(x):
+        return OUTDOORS + (x - OUTDOORS) * exp(-changes * time)
+
+    def aired(x):
+        limit = mpf("0.005")
+        return log((x - OUTDOORS) / (limit - OUTDOORS)) / changes if x > limit else mpf(0)
+
+    return {
+        "mixed_room_air": mixed, "bound_room_air": min(OUTDOORS + volume / room, mpf(1)), "low_half_room_air": low,
+        "later_room_air": later(mixed), "later_low_half_room_air": later(low), "aired_time": aired(mixed),
+        "low_half_aired_time": aired(low),
+    }
+
+
+def room_leak(request):
+    room, dense, changes = room_gas(request)
+    leak = request.quantity("leak", ("g_per_h", "oz_per_h")) / dense
+    mixed, low = (min(OUTDOORS + leak / (changes * space), mpf(1)) for space in (room, room / 2))
+    return {"mixed_room_air": mixed, "low_half_room_air": low}
+
+
 FUNCTIONS = {f.__name__: f for f in (
+    purge_oxygen, purge_cycles, sweep_oxygen, push_oxygen, oxygen_pickup, total_package_oxygen, gas_budget, cylinder_left,
+    cylinder_contents, room_co2, room_leak,
     dissolved_co2, keg_pressure, residual_co2, priming_sugar, package_pressure, package_carbonation, gravity,
     ambient_pressure, attenuation, gravity_co2, drink_properties, co2_saturation, added_co2, primed_carbonation,
     priming_wort, priming_syrup, conditioning, conditioning_time, reyeasting, final_gravity,
@@ -1620,9 +1808,100 @@ def kegging_pressure_cases():
                       rng.choice(("", f"margin_bar={decimal(0, 0.3)}")), rng.choice(("", f"sg={decimal(0.995, 1.04, 4)}")),
                       drink())
         yield "stone_pressure", inputs, rng.choice(("gauge_bar head_drop_kpa", "surface_gauge_kpa gauge_psi", "head_drop_psi"))
+def kegging_gas_cases():
+    rng = Draw(3107)
+    decimal = rng.decimal
+
+    def some(*choices):
+        return rng.choice(choices)
+
+    def keg():
+        return some("", f"keg_l={decimal(5, 60, 2)}", f"keg_us_gal={decimal(1, 15, 2)}")
+
+    def oxygen():
+        return join(some("", f"start_oxygen_vol_percent={decimal(1, 21, 2)}", f"start_oxygen_ppm={decimal(2000, 30000, 0)}"),
+                    some("", "gas_oxygen_ppm=0", f"gas_oxygen_ppm={decimal(1, 100, 1)}"))
+
+    def warmth(role, low=0, high=30):
+        return some("", f"{role}_c={decimal(low, high, 1)}", f"{role}_f={decimal(35, 85, 1)}")
+
+    def gauge(role, low=20, high=400):
+        return some(f"{role}_kpa={decimal(low, high, 1)}", f"{role}_psi={decimal(low / 7, high / 7, 1)}")
+
+    yield "purge_oxygen", "purge_gauge_psi=30;cycles_count=5;altitude_m=0", "oxygen_ppm each_gas_g total_gas_g"
+    yield "purge_cycles", "purge_gauge_psi=30;oxygen_ppm=1000;altitude_m=0", "cycles_count whole_cycles_count total_gas_g"
+    yield "purge_cycles", "purge_gauge_psi=30;oxygen_vol_percent=22;altitude_m=0", "cycles_count total_gas_g"
+    yield "sweep_oxygen", "sweeps_count=0.5;altitude_m=0", "mixed_oxygen_ppm plug_flow_oxygen_ppm gas_g"
+    yield "push_oxygen", "pocket_ml=50;push_gauge_psi=10;altitude_m=0", "oxygen_ppm gas_g"
+    for _ in range(14):
+        vessel = join(rng.air(), oxygen(), keg(), warmth("temperature"))
+        purge = gauge("purge_gauge")
+        yield "purge_oxygen", join(purge, f"cycles_count={decimal(0, 14, 1)}", vessel), "oxygen_ppm each_gas_g total_gas_oz"
+        yield ("purge_cycles", join(purge, f"oxygen_ppm={decimal(150, 1900, 0)}", vessel),
+               "cycles_count whole_cycles_count each_gas_oz total_gas_g")
+        yield ("sweep_oxygen", join(f"sweeps_count={decimal(0, 9, 2)}", vessel),
+               "mixed_oxygen_vol_percent plug_flow_oxygen_ppm gas_lb")
+        yield ("push_oxygen", join(f"pocket_ml={decimal(0, 300, 0)}", gauge("push_gauge", 10, 200), vessel),
+               "oxygen_ppm gas_g")
+
+    outputs = "headspace_picked_up_ppb gas_picked_up_ug_per_l total_oxygen_ppb equilibrium_dissolved_oxygen_mg_per_l"
+    yield ("oxygen_pickup", "oxygen_vol_percent=20.95;keg_l=19.93;packaged_l=18.93;temperature_c=4;altitude_m=0", outputs)
+    yield "total_package_oxygen", "dissolved_oxygen_ppb=40;headspace_percent=5;temperature_c=20", "total_oxygen_ppb headspace_picked_up_ppb"
+    for _ in range(16):
+        space = some(f"headspace_percent={decimal(0.5, 60, 2)}", f"keg_l={decimal(19.1, 30, 2)};packaged_l=18.93")
+        gas = some("", f"volumes={decimal(2, 3)}", f"co2_g_per_l={decimal(4, 7)};start_volumes={decimal(0, 1)}")
+        more = join(some("", f"gauge_psi={decimal(0, 30, 1)}"), some("", f"dissolved_oxygen_ppb={decimal(0, 90, 1)}"),
+                    some("", f"gas_oxygen_ppm={decimal(0, 100, 1)}"), gas)
+        t = some(f"temperature_c={decimal(-2, 45, 1)}", f"temperature_f={decimal(33, 80, 1)}")
+        share = some(f"oxygen_ppm={decimal(10, 9000, 0)}", f"oxygen_vol_percent={decimal(0.1, 21, 2)}")
+        yield "oxygen_pickup", join(share, space, t, rng.air(), more), outputs
+        held = some(f"dissolved_oxygen_ppb={decimal(1, 200, 1)}", f"dissolved_oxygen_mg_per_l={decimal(0.01, 3)}")
+        yield ("total_package_oxygen", join(held, f"headspace_percent={decimal(0, 60, 2)}", t),
+               "total_oxygen_mg_per_l headspace_picked_up_ug_per_l")
+
+    outputs = ("dissolve_gas_g headspace_gas_g purge_gas_g serve_gas_g loss_gas_oz total_gas_g least_gas_lb kegs_count "
+               "most_kegs_count")
+    sizes = list(CHARGES)
+    for at, way in enumerate(("", "headspace", "empty", "push", "vents") * 6):
+        drink = some("packaged_l=18.93", f"packaged_us_gal={decimal(1, 15, 2)}")
+        size = f"cylinder_size={sizes[at % len(sizes)]}" if at < 20 else some("", f"charge_kg={decimal(0.5, 12, 2)}")
+        vents = join(gauge("purge_gauge"), f"cycles_count={decimal(1, 9, 0)}")
+        purge = {"": some("", "purge=none"), "push": "purge=push", "vents": join("purge=push", vents)}.get(way)
+        purge = join(f"purge={way}", vents) if purge is None else purge
+        if "push" in purge:
+            purge = join(purge, some("", gauge("push_gauge", 10, 200)))
+        if "push" in purge or "empty" in purge:
+            purge = join(purge, warmth("purge"))
+        brim = f"keg_l={decimal(19, 25, 2)}" if drink == "packaged_l=18.93" and rng.random() < 0.6 else ""
+        start = some("", f"start_volumes={decimal(0, 1.2)}")
+        t = some(f"temperature_c={decimal(0, 15, 1)}", f"temperature_f={decimal(33, 60, 1)}")
+        loss = some("", f"gas_loss_percent={decimal(0, 40, 1)}")
+        yield ("gas_budget", join(drink, brim, f"volumes={decimal(2, 4)}", start, t, gauge("gauge", 30, 250), rng.air(), purge,
+                                  loss, size), outputs)
+
+    for _ in range(16):
+        full = some("cylinder_size=cylinder_5_lb", "cylinder_size=cylinder_6_kg", f"filling_ratio_g_per_g={decimal(0.55, 0.85)}")
+        t = some(f"cylinder_c={decimal(-20, 30, 1)}", f"cylinder_f={decimal(20, 86, 1)}")
+        yield "cylinder_left", join(t, full, rng.air()), "gauge_bar abs_psi falling_left_percent liquid_full_cylinder_k"
+        full = some("cylinder_size=cylinder_20_lb", "cylinder_size=cylinder_2_kg", f"charge_kg={decimal(1, 12, 2)}")
+        weight = some(f"gross_kg={decimal(7, 19, 2)};tare_kg={decimal(2, 5, 2)}", "gross_lb=10.2;tare_lb=7.7")
+        yield ("cylinder_contents", join(weight, full, some("", f"gas_g={decimal(60, 300, 0)}")),
+               "left_gas_g left_percent kegs_count")
+
+    outputs = ("mixed_room_air_ppm bound_room_air_vol_percent low_half_room_air_ppm later_room_air_ppm "
+               "later_low_half_room_air_ppm aired_time_h low_half_aired_time_d")
+    for _ in range(24):
+        room = join(some(f"room_m3={decimal(6, 90, 1)}", f"room_ft3={decimal(200, 3000, 0)}"), warmth("room"), rng.air(),
+                    some("", f"air_changes_per_h={decimal(0.1, 8, 2)}"))
+        mass = some(f"released_kg={decimal(0.02, 12)}", f"released_lb={decimal(0.1, 20, 2)}")
+        yield "room_co2", join(mass, room, some("", f"time_h={decimal(0, 9, 1)}")), outputs
+        leak = some(f"leak_g_per_h={decimal(0, 300, 1)}", f"leak_oz_per_h={decimal(0, 9, 2)}")
+        yield "room_leak", join(leak, room), "mixed_room_air_ppm low_half_room_air_vol_percent"
 
 
 def outward(name, answer):
+    if name.endswith("cylinder_k"):
+        return answer[name]
     role, unit = split_unit(name)
     # Where two quantities share a role, the answer names them by their units too.
     key = name if name in answer else role if role or unit not in ("sg", "plato") else unit
@@ -1642,7 +1921,7 @@ HEADER = """\
 def main():
     rows, seen = [], set()
     for function, inputs, outputs in chain(cases(), later_cases(), bottling_cases(), kegging_line_cases(),
-                                           kegging_pressure_cases()):
+                                           kegging_pressure_cases(), kegging_gas_cases()):
         request = Request(pair.split("=") for pair in inputs.split(";"))
         answer = FUNCTIONS[function](request)
         # What has no answer is none of this file's business: a full bottle, no dose needed, a keg that holds more when open.
