@@ -170,6 +170,17 @@ pub enum Error {
         /// What the bottles hold.
         held: f64,
     },
+    /// A carbonation on the wrong side, or at the very end, of where a drink is going; kg/m3.
+    NeverReached {
+        /// Its name.
+        parameter: Name,
+        /// The carbonation wanted, or read.
+        value: f64,
+        /// What the drink starts from.
+        start: f64,
+        /// What it comes to after a very long time.
+        end: f64,
+    },
     /// More sugar than so much water dissolves; m3.
     WaterShort {
         /// Its name.
@@ -243,6 +254,8 @@ codes! {
     BOTTLES_SHORT = -23;
     /// More sugar than the water dissolves.
     WATER_SHORT = -24;
+    /// A carbonation that the drink never comes to under this pressure.
+    NEVER_REACHED = -25;
 }
 
 impl Error {
@@ -273,6 +286,7 @@ impl Error {
             Error::WrongList { .. } => code::WRONG_LIST,
             Error::BottlesShort { .. } => code::BOTTLES_SHORT,
             Error::WaterShort { .. } => code::WATER_SHORT,
+            Error::NeverReached { .. } => code::NEVER_REACHED,
         }
     }
 
@@ -293,6 +307,7 @@ impl Error {
             | Error::VesselFull { parameter, .. }
             | Error::PressureTooHigh { parameter, .. }
             | Error::NotConverged { parameter }
+            | Error::NeverReached { parameter, .. }
             | Error::WaterShort { parameter, .. } => parameter.spelling(),
             Error::Missing { parameter, .. } | Error::UnknownChoice { parameter, .. } => {
                 Name::first(parameter).spelling()
@@ -317,6 +332,7 @@ impl Error {
             | Error::TargetBelowHeld { parameter, value, .. }
             | Error::PressureTooLow { parameter, value, .. }
             | Error::WaterShort { parameter, value, .. }
+            | Error::NeverReached { parameter, value, .. }
             | Error::VesselFull { parameter, value } => Some(in_unit(parameter, value)),
             _ => None,
         }
@@ -330,6 +346,9 @@ impl Error {
             }
             Error::OutOfRange { parameter, low, high, .. } => Some((in_unit(parameter, low), in_unit(parameter, high))),
             Error::TargetBelowHeld { parameter, held, .. } => Some((in_unit(parameter, held), f64::INFINITY)),
+            Error::NeverReached { parameter, start, end, .. } => {
+                Some((in_unit(parameter, start.min(end)), in_unit(parameter, start.max(end))))
+            }
             Error::PressureTooLow { parameter, low, .. } | Error::WaterShort { parameter, low, .. } => {
                 Some((in_unit(parameter, low), f64::INFINITY))
             }
@@ -356,6 +375,7 @@ impl Error {
             | Error::PressureTooLow { parameter, .. }
             | Error::VesselFull { parameter, .. }
             | Error::WaterShort { parameter, .. }
+            | Error::NeverReached { parameter, .. }
             | Error::PressureTooHigh { parameter, .. }
             | Error::NotConverged { parameter } => {
                 if let Some(name) = as_given(parameter.key) {
@@ -519,6 +539,13 @@ impl fmt::Display for Error {
                 "{parameter} = {} does not dissolve the sugar, which takes {}: take more water, or dissolve it warmer",
                 Short(value, parameter.unit),
                 Short(low, parameter.unit)
+            ),
+            Error::NeverReached { parameter, value, start, end } => write!(
+                f,
+                "{parameter} = {} is never reached: under this pressure and at this temperature the drink goes from {} to {}. Change the pressure (keg_pressure tells the one that holds a carbonation), or the carbonation",
+                Short(value, parameter.unit),
+                Short(start, parameter.unit),
+                Short(end, parameter.unit)
             ),
             Error::WrongVersion => f.write_str("the request should name the one version there is, {\"carb\": 1, ...}"),
         }

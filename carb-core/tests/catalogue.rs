@@ -17,11 +17,12 @@ use carb_core::table::CATALOGUE;
 use std::collections::{BTreeMap, BTreeSet};
 
 const BIBLIOGRAPHY: &str = include_str!("../references.bib");
-const CHECKS: [&str; 4] = [
+const CHECKS: [&str; 5] = [
     include_str!("../checks/published/fermentables.csv"),
     include_str!("../checks/published/water.csv"),
     include_str!("../checks/published/functions.csv"),
     include_str!("../checks/published/properties.csv"),
+    include_str!("../checks/published/kegging_schedule.csv"),
 ];
 
 fn unique<T: Ord + std::fmt::Debug>(things: impl IntoIterator<Item = T>) {

@@ -81,6 +81,32 @@ fn usual(function: &str) -> Vec<(&'static str, f64)> {
         "drink_properties" => vec![("temperature_c", 4.0), ("sg", 1.010), ("viscosity_multiplier", 1.6)],
         "co2_saturation" => vec![("cylinder_c", 20.0)],
         "ambient_pressure" => vec![("altitude_m", 240.0), ("sea_level_kpa", 101.0)],
+        "uptake_rate" => vec![("temperature_c", 4.0), ("packaged_l", 19.0), ("keg_diameter_m", 0.215)],
+        "carbonation_time" => vec![
+            ("start_volumes", 0.85),
+            ("volumes", 2.4),
+            ("gauge_bar", 0.9),
+            ("temperature_c", 4.0),
+            ("kla_per_h", 0.02),
+            ("supply_g_per_h", 20.0),
+            ("altitude_m", 0.0),
+        ],
+        "carbonation_progress" => vec![
+            ("start_volumes", 0.85),
+            ("time_d", 3.0),
+            ("gauge_bar", 0.9),
+            ("temperature_c", 4.0),
+            ("packaged_l", 19.0),
+            ("altitude_m", 0.0),
+        ],
+        "burst_time" => vec![
+            ("start_volumes", 0.85),
+            ("volumes", 2.4),
+            ("burst_gauge_bar", 2.0),
+            ("temperature_c", 4.0),
+            ("keg_diameter_m", 0.215),
+            ("altitude_m", 0.0),
+        ],
         _ => panic!("{function}"),
     }
 }
@@ -431,7 +457,7 @@ fn no_gauge_without_the_air_outside() {
         );
         asked += 1;
     }
-    assert_eq!(asked, 9, "all that know a gauge, a residual or an altitude");
+    assert_eq!(asked, 12, "all that know a gauge, a residual or an altitude");
 }
 
 #[test]

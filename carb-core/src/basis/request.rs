@@ -10,6 +10,7 @@ use crate::error::Error;
 use crate::evidence::caution::above;
 use crate::property::attenuation::RealExtractModel;
 use crate::property::bottle;
+use crate::property::carbonating;
 use crate::property::fermentable::{self, FERMENTABLES, Fermentable, SugarKind};
 use crate::property::gravity::Scale;
 use crate::property::solubility::Model;
@@ -92,6 +93,7 @@ pub fn choices(key: Key) -> &'static [&'static str] {
         Key::BottleClass => bottle::NAMES,
         Key::FillOrder => FillOrder::NAMES,
         Key::Microbes => Microbes::NAMES,
+        Key::Method => carbonating::NAMES,
         _ => &[],
     }
 }
@@ -537,6 +539,11 @@ impl Request {
     /// What may ferment in the bottle.
     pub fn microbes(&self) -> Microbes {
         self.choice(Key::Microbes, Microbes::ALL).unwrap_or_default()
+    }
+
+    /// How drink and gas meet, where it is told.
+    pub fn method(&self) -> Option<&'static carbonating::Method> {
+        self.choice(Key::Method, carbonating::METHODS)
     }
 
     /// Which relation turns specific gravity into extract.

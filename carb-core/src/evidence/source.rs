@@ -81,4 +81,7 @@ sources! {
     LOWE = "lowe" "Lowe, Experimental Cookery (solubility of sugars)";
     JACKSON = "jackson1922" "Jackson and Silsbee 1922, Bureau of Standards Scientific Paper 437 (from memory)";
     CODATA = "codata2018" "Tiesinga et al. 2021, CODATA recommended values 2018, Rev. Mod. Phys. 93:025010";
+    LLOYD_MORAN = "lloyd1974" "Lloyd and Moran 1974, J. Heat Transfer 96:443 (free convection over horizontal surfaces, from memory)";
+    COLE_CARACO = "cole1998" "Cole and Caraco 1998, Limnol. Oceanogr. 43:647 (gas exchange of lakes without wind)";
+    ABRAMOWITZ = "abramowitz1964" "Abramowitz and Stegun 1964, Handbook of Mathematical Functions, 26.7.5 (Student's t)";
 }

@@ -3,9 +3,10 @@
 use crate::balance::{open, pressure, sealed};
 use crate::bottling::{package, priming, wort};
 use crate::evidence::Equation;
+use crate::kegging::fit;
 use crate::property::solubility::{self, chart, chart_quadratic, composition, eu_wine, european, henry, water_core};
 use crate::property::{
-    atmosphere, attenuation, co2_gas, co2_saturation, fermentable, gravity, liquid, syrup, water, yeast,
+    atmosphere, attenuation, carbonating, co2_gas, co2_saturation, fermentable, gravity, liquid, syrup, water, yeast,
 };
 
 /// The catalogue, in the order of the floors.
@@ -66,6 +67,17 @@ pub static CATALOGUE: &[&Equation] = &[
     &syrup::LEAST_WATER,
     &syrup::SYRUP_VOLUME,
     &syrup::SYRUP_STRENGTH,
+    &carbonating::WARMTH,
+    &carbonating::STILL_RATE,
+    &carbonating::STIRRED_RATE,
+    &carbonating::UPTAKE,
+    &carbonating::GAP_LEFT,
+    &carbonating::GAP_TIME,
+    &carbonating::SUPPLY_TURN,
+    &carbonating::SUPPLY_TIME,
+    &carbonating::SUPPLY_TAKEN,
+    &carbonating::SUPPLY_LEFT,
+    &carbonating::REST_TIME,
     &yeast::RATE,
     &yeast::WORK,
     &yeast::PROGRESS,
@@ -92,4 +104,5 @@ pub static CATALOGUE: &[&Equation] = &[
     &package::EXPECTED_CO2,
     &package::WORST_CO2,
     &package::WORST_PRESSURE,
+    &fit::STUDENT_T,
 ];

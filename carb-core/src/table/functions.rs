@@ -7,6 +7,7 @@ use super::inputs::{
 };
 pub use super::packages::{CONDITIONING, CONDITIONING_TIME, PACKAGE_CARBONATION, PACKAGE_PRESSURE, REYEASTING};
 pub use super::primings::{PRIMED_CARBONATION, PRIMING_SUGAR, PRIMING_SYRUP, PRIMING_WORT, RESIDUAL_CO2};
+pub use super::schedules::{BURST_TIME, CARBONATION_PROGRESS, CARBONATION_TIME, UPTAKE_RATE};
 use crate::balance::{air, equilibrium};
 use crate::basis::answer::Both;
 use crate::basis::function::{one_of, optional, required};
@@ -39,6 +40,10 @@ pub static FUNCTIONS: &[&Function] = &[
     &DRINK_PROPERTIES,
     &CO2_SATURATION,
     &AMBIENT_PRESSURE,
+    &UPTAKE_RATE,
+    &CARBONATION_TIME,
+    &CARBONATION_PROGRESS,
+    &BURST_TIME,
 ];
 
 /// The function of a name.

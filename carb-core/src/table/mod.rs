@@ -7,6 +7,8 @@ pub mod gravities;
 pub mod inputs;
 pub mod packages;
 pub mod primings;
+pub mod schedule_tables;
+pub mod schedules;
 pub mod tables;
 
 pub use catalogue::CATALOGUE;

@@ -6,6 +6,7 @@ use super::bottle_tables::{BOTTLE_DOSES, BOTTLE_PRESSURES, BOTTLE_VERDICTS, COND
 use super::inputs::{
     ABV, BEVERAGE, EXTRACT, GAUGE_ALTITUDE, GAUGE_AMBIENT, HANDBOOK, SEA_LEVEL, SOLUBILITY, carbonation, temperature,
 };
+use super::schedule_tables::{CARBONATING_METHODS, CARBONATION_CURVE, CARBONATION_SCHEDULE, UPTAKE_FIT};
 use crate::balance::spread::{self, State};
 use crate::basis::function::{Input, one_of, required};
 use crate::basis::{BasisName, List, Lists, Request};
@@ -121,6 +122,10 @@ pub static TABLES: &[&Table] = &[
     &BOTTLE_VERDICTS,
     &PRESSURE_PARTS,
     &CONDITIONING_DAYS,
+    &CARBONATION_CURVE,
+    &CARBONATION_SCHEDULE,
+    &UPTAKE_FIT,
+    &CARBONATING_METHODS,
     &FERMENTABLE_LIST,
     &SWEETENER_LIST,
     &CARBONATION_RANGES,
