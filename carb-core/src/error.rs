@@ -170,6 +170,17 @@ pub enum Error {
         /// What the bottles hold.
         held: f64,
     },
+    /// A carbonation on the wrong side, or at the very end, of where a drink is going; kg/m3.
+    NeverReached {
+        /// Its name.
+        parameter: Name,
+        /// The carbonation wanted, or read.
+        value: f64,
+        /// What the drink starts from.
+        start: f64,
+        /// What it comes to after a very long time.
+        end: f64,
+    },
     /// More sugar than so much water dissolves; m3.
     WaterShort {
         /// Its name.
@@ -256,6 +267,8 @@ codes! {
     WATER_SHORT = -24;
     /// A value that the others leave no room for.
     OUT_OF_REACH = -25;
+    /// A carbonation that the drink never comes to under this pressure.
+    NEVER_REACHED = -26;
 }
 
 impl Error {
@@ -287,6 +300,7 @@ impl Error {
             Error::BottlesShort { .. } => code::BOTTLES_SHORT,
             Error::WaterShort { .. } => code::WATER_SHORT,
             Error::OutOfReach { .. } => code::OUT_OF_REACH,
+            Error::NeverReached { .. } => code::NEVER_REACHED,
         }
     }
 
@@ -308,7 +322,8 @@ impl Error {
             | Error::PressureTooHigh { parameter, .. }
             | Error::NotConverged { parameter }
             | Error::WaterShort { parameter, .. }
-            | Error::OutOfReach { parameter, .. } => parameter.spelling(),
+            | Error::OutOfReach { parameter, .. }
+            | Error::NeverReached { parameter, .. } => parameter.spelling(),
             Error::Missing { parameter, .. } | Error::UnknownChoice { parameter, .. } => {
                 Name::first(parameter).spelling()
             }
@@ -333,6 +348,7 @@ impl Error {
             | Error::PressureTooLow { parameter, value, .. }
             | Error::WaterShort { parameter, value, .. }
             | Error::OutOfReach { parameter, value, .. }
+            | Error::NeverReached { parameter, value, .. }
             | Error::VesselFull { parameter, value } => Some(in_unit(parameter, value)),
             _ => None,
         }
@@ -346,6 +362,9 @@ impl Error {
             }
             Error::OutOfRange { parameter, low, high, .. } => Some((in_unit(parameter, low), in_unit(parameter, high))),
             Error::TargetBelowHeld { parameter, held, .. } => Some((in_unit(parameter, held), f64::INFINITY)),
+            Error::NeverReached { parameter, start, end, .. } => {
+                Some((in_unit(parameter, start.min(end)), in_unit(parameter, start.max(end))))
+            }
             Error::PressureTooLow { parameter, low, .. } | Error::WaterShort { parameter, low, .. } => {
                 Some((in_unit(parameter, low), f64::INFINITY))
             }
@@ -377,6 +396,7 @@ impl Error {
             | Error::VesselFull { parameter, .. }
             | Error::WaterShort { parameter, .. }
             | Error::OutOfReach { parameter, .. }
+            | Error::NeverReached { parameter, .. }
             | Error::PressureTooHigh { parameter, .. }
             | Error::NotConverged { parameter } => {
                 if let Some(name) = as_given(parameter.key) {
@@ -546,6 +566,13 @@ impl fmt::Display for Error {
                 "{parameter} = {} cannot be, the rest being as it is, which lets it end at {}: {advice}",
                 Short(value, parameter.unit),
                 Short(limit, parameter.unit)
+            ),
+            Error::NeverReached { parameter, value, start, end } => write!(
+                f,
+                "{parameter} = {} is never reached: under this pressure and at this temperature the drink goes from {} to {}. Change the pressure (keg_pressure tells the one that holds a carbonation), or the carbonation",
+                Short(value, parameter.unit),
+                Short(start, parameter.unit),
+                Short(end, parameter.unit)
             ),
             Error::WrongVersion => f.write_str("the request should name the one version there is, {\"carb\": 1, ...}"),
         }

@@ -11,8 +11,8 @@ use carb_core::property::cylinder::{CYLINDERS, FILLING_DENSITIES};
 use carb_core::property::exposure::EXPOSURES;
 use carb_core::property::family::RANGES;
 use carb_core::property::fermentable::{self, FERMENTABLES, Fermentable};
-use carb_core::property::oxygen::OXYGEN_LIMITS;
 use carb_core::property::filling_loss::FILLINGS;
+use carb_core::property::oxygen::OXYGEN_LIMITS;
 use carb_core::property::sweetener::{self, SWEETENERS};
 use carb_core::property::tube::TUBES;
 use carb_core::quantity::unit::{self, UNITS};
@@ -21,7 +21,7 @@ use carb_core::table::CATALOGUE;
 use std::collections::{BTreeMap, BTreeSet};
 
 const BIBLIOGRAPHY: &str = include_str!("../references.bib");
-const CHECKS: [&str; 5] = [
+const CHECKS: [&str; 8] = [
     include_str!("../checks/published/kegging_line.csv"),
     include_str!("../checks/published/fermentables.csv"),
     include_str!("../checks/published/water.csv"),
@@ -29,6 +29,7 @@ const CHECKS: [&str; 5] = [
     include_str!("../checks/published/properties.csv"),
     include_str!("../checks/published/kegging_pressure.csv"),
     include_str!("../checks/published/kegging_gas.csv"),
+    include_str!("../checks/published/kegging_schedule.csv"),
 ];
 
 fn unique<T: Ord + std::fmt::Debug>(things: impl IntoIterator<Item = T>) {

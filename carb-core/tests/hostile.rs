@@ -223,6 +223,32 @@ fn usual(function: &str) -> Vec<(&'static str, f64)> {
         "ambient_pressure" => vec![("altitude_m", 240.0), ("sea_level_kpa", 101.0)],
         "packaging_cost" => vec![("packaged_l", 19.0), ("bottle_money", 0.6), ("outfit_money", 300.0)],
         "break_even" => vec![("packaged_l", 19.0), ("cap_money", 0.05), ("outfit_money", 300.0)],
+        "uptake_rate" => vec![("temperature_c", 4.0), ("packaged_l", 19.0), ("keg_diameter_m", 0.215)],
+        "carbonation_time" => vec![
+            ("start_volumes", 0.85),
+            ("volumes", 2.4),
+            ("gauge_bar", 0.9),
+            ("temperature_c", 4.0),
+            ("kla_per_h", 0.02),
+            ("supply_g_per_h", 20.0),
+            ("altitude_m", 0.0),
+        ],
+        "carbonation_progress" => vec![
+            ("start_volumes", 0.85),
+            ("time_d", 3.0),
+            ("gauge_bar", 0.9),
+            ("temperature_c", 4.0),
+            ("packaged_l", 19.0),
+            ("altitude_m", 0.0),
+        ],
+        "burst_time" => vec![
+            ("start_volumes", 0.85),
+            ("volumes", 2.4),
+            ("burst_gauge_bar", 2.0),
+            ("temperature_c", 4.0),
+            ("keg_diameter_m", 0.215),
+            ("altitude_m", 0.0),
+        ],
         _ => panic!("{function}"),
     }
 }

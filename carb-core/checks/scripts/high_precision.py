@@ -40,6 +40,8 @@ SCALE = {
     "bar_per_m": mpf(100000), "psi_per_ft": PSI / mpf("0.3048"), "m_per_s": mpf(1), "ft_per_s": mpf("0.3048"),
     "ppm": mpf("1e-6"), "vol_percent": mpf("0.01"), "ug_per_l": mpf("1e-6"), "ppb": mpf("1e-6"), "mg_per_l": mpf("1e-3"),
     "m3": mpf(1000), "ft3": mpf("28.316846592"), "count": mpf(1), "g_per_g": mpf(1),
+    "money": mpf(1), "money_per_l": mpf(1), "money_per_us_gal": 1 / mpf("3.785411784"),
+    "money_per_kg": mpf("0.001"), "money_per_lb": 1 / mpf("453.59237"),  # for a gram
     "per_h": mpf(24), "per_d": mpf(1), "g_per_h": mpf(24), "oz_per_h": mpf("28.349523125") * 24,  # per day
 }
 
@@ -1226,6 +1228,155 @@ def room_leak(request):
     leak = request.quantity("leak", ("g_per_h", "oz_per_h")) / dense
     mixed, low = (min(OUTDOORS + leak / (changes * space), mpf(1)) for space in (room, room / 2))
     return {"mixed_room_air": mixed, "low_half_room_air": low}
+METHODS = {  # expected, slow, fast: factors on the still surface, or rates at 4 degC in 1/h
+    "still": (True, mpf(1), mpf("0.6"), mpf(22) / 15),
+    "dip_tube": (True, mpf("1.5"), mpf("1.1") * mpf("0.6"), mpf("2.5") * 22 / 15),
+    "on_side": (True, mpf("1.7"), mpf("1.4") * mpf("0.6"), mpf(2) * 22 / 15),
+    "stone": (False, mpf(5), mpf(1), mpf(12)),
+    "rocked": (False, mpf(10), mpf(5), mpf(40)),
+}
+
+
+def uptake_rates(request):
+    """1/h: expected, slow, fast."""
+    own = request.quantity("kla", ("per_h", "per_d"))
+    if own is not None:
+        return [own / 24] * 3
+    of_still, *figures = METHODS[request.get("method", "still")]
+    # The viscosity at 4 degC as the catalogue prints it.
+    warmth = mpf("1.5673201387583486e-3") / water_viscosity(request.temperature("temperature"))
+    if not of_still:
+        return [figure * warmth for figure in figures]
+    diameter = request.quantity("keg_diameter", ("m", "ft"), mpf("0.215"))
+    volume = request.quantity("packaged", ("l", "us_gal"), mpf("18.93")) / 1000
+    return [mpf("2.2e-6") * 3600 * figure * warmth * mpmath.pi / 4 * diameter**2 / volume for figure in figures]
+
+
+def uptake_rate(request):
+    return dict(zip(("expected_kla", "least_kla", "most_kla"), (24 * rate for rate in uptake_rates(request))))
+
+
+class Way:
+    """From the start to equilibrium; the gap closes at the rate, or as fast as the supply lets it."""
+
+    def __init__(self, request, gauge="gauge"):
+        drink, t = Drink(request, request.get("basis", "handbook")), request.temperature("temperature")
+        self.start = request.quantity("start", ("volumes", "co2_g_per_l"))
+        self.end = drink.under(request.pressure(gauge) + request.ambient(), t)
+        volume = request.quantity("packaged", ("l", "us_gal"), mpf("18.93"))
+        supply = request.quantity("supply", ("g_per_h", "oz_per_h"))
+        self.most = None if supply is None else supply / 24 / volume
+        self.hold = lambda target: solve(lambda total: drink.under(total, t), target) - request.ambient()
+
+    def turn(self, k):
+        """CO2 from which on the surface is slower than the supply."""
+        return self.start if self.most is None else max(self.start, self.end - self.most / k)
+
+    def hours(self, target, k):
+        turn = self.turn(k)
+        if turn == self.start:
+            return log((self.end - self.start) / (self.end - target)) / k
+        if target <= turn:
+            return (target - self.start) / self.most
+        return (turn - self.start) / self.most + log((self.end - turn) / (self.end - target)) / k
+
+    def after(self, hours, k):
+        turn = self.turn(k)
+        if turn > self.start:
+            full = (turn - self.start) / self.most
+            if hours <= full:
+                return self.start + self.most * hours
+            hours -= full
+        return self.end - (self.end - turn) * exp(-k * hours)
+
+    def reaches(self, target):
+        """Whether the target lies on the way, and not so near an end that rounding decides the time."""
+        left = (self.end - target) / (self.end - self.start)
+        return mpf("0.01") < left < mpf("0.99")
+
+
+def carbonation_time(request):
+    way, target = Way(request), request.carbonation()
+    if not way.reaches(target):
+        return None
+    expected, slow, fast = (way.hours(target, k) / 24 for k in uptake_rates(request))
+    return {"expected_time": expected, "soonest_time": fast, "latest_time": slow}
+
+
+def carbonation_progress(request):
+    way, hours = Way(request), 24 * request.quantity("time", ("d", "h"))
+    expected, slow, fast = (way.after(hours, k) for k in uptake_rates(request))
+    return {"expected": expected, "least": min(slow, fast), "most": max(slow, fast), "end": way.end}
+
+
+def burst_time(request):
+    way, target = Way(request, "burst_gauge"), request.carbonation()
+    if not way.reaches(target) or target < way.start:
+        return None
+    expected, slow, fast = uptake_rates(request)
+    stop, hold = way.hours(target, fast), way.hold(target)
+    if hold < 0:
+        return None
+    held = [way.after(stop, k) for k in (expected, slow)]
+    rest = [log(max(mpf(1), (target - c) / (VOLUME / 10))) / k / 24 for c, k in zip(held, (expected, slow))]
+    return {"stop_time": stop / 24, "expected": held[0], "least": held[1], "hold_gauge": hold,
+            "rest_time": rest[0], "latest_rest_time": rest[1]}
+
+
+# ------------------------------------------------------------------------------------------------ money
+
+
+def priced(request):
+    """Litres of a batch; first outlay, bottles' price, uses of a bottle, cost of a batch; outlay and batch of kegs; losses."""
+
+    def money(role):
+        return mpf(request.get(f"{role}_money", 0))
+
+    def rate(role, units=("money_per_kg", "money_per_lb")):
+        return request.quantity(role, units, mpf(0))
+
+    litres = request.quantity("packaged", VOLUMES)
+    bottles = litres / request.quantity("bottle", VOLUMES, mpf("0.5"))
+    worth = rate("drink", ("money_per_l", "money_per_us_gal"))
+    lost, keg_lost = (mpf(request.get(f"{way}_loss_percent", 3)) / 100 for way in ("bottle", "keg"))
+    batch = bottles * money("cap") + request.quantity("mass", MASSES, mpf(0)) * rate("sugar") + litres * lost * worth
+    keg_batch = request.quantity("gas", MASSES, mpf(0)) * rate("gas") + litres * keg_lost * worth
+    uses = mpf(request.get("uses_count", 10))
+    return (litres, (money("bottling_outfit"), bottles * money("bottle"), uses, batch),
+            (money("outfit"), keg_batch), (lost, keg_lost))
+
+
+def spent(bottles, kegs, n):
+    outfit, glass, uses, batch = bottles
+    return outfit + glass * max(mpf(1), n / uses) + n * batch, kegs[0] + n * kegs[1]
+
+
+def packaging_cost(request):
+    litres, bottles, kegs, losses = priced(request)
+    n = mpf(request.get("batches_count", 10))
+    answer = {}
+    for noun, batches in (("_first", mpf(1)), ("", n)):
+        for way, money, lost in zip(("bottles", "keg"), spent(bottles, kegs, batches), losses):
+            answer[f"{way}{noun}_cost"] = money / (batches * litres * (1 - lost))
+            answer[f"{way}_spent"] = money
+    return answer
+
+
+def break_even(request):
+    """By halving an interval; `None` where the keg never pays, or does from the first batch."""
+    _, bottles, kegs, _ = priced(request)
+
+    def ahead(n):
+        on_bottles, on_kegs = spent(bottles, kegs, n)
+        return on_bottles - on_kegs
+
+    low, high = mpf(1), mpf(100000)
+    if ahead(low) >= 0 or ahead(high) <= 0:
+        return None
+    for _ in range(190):
+        middle = (low + high) / 2
+        low, high = (low, middle) if ahead(middle) > 0 else (middle, high)
+    return {"batches": low}
 
 
 FUNCTIONS = {f.__name__: f for f in (
@@ -1235,7 +1386,8 @@ FUNCTIONS = {f.__name__: f for f in (
     ambient_pressure, attenuation, gravity_co2, drink_properties, co2_saturation, added_co2, primed_carbonation,
     priming_wort, priming_syrup, conditioning, conditioning_time, reyeasting, final_gravity,
     line_flow, line_length, line_pressure, handbook_line, handbook_pressure, filling_carbonation, blend,
-    gas_blend, keg_temperature, warmed_keg, spunding, closed_fermentation, stone_pressure
+    gas_blend, keg_temperature, warmed_keg, spunding, closed_fermentation, stone_pressure,
+    uptake_rate, carbonation_time, carbonation_progress, burst_time, packaging_cost, break_even
 )}
 
 # ------------------------------------------------------------------------------------------------ cases
@@ -1395,6 +1547,8 @@ def cases():
 RANGES = {  # the temperatures in degrees Celsius and the pressures by gauge in bar at which a model is asked
     "chart_quadratic": (0, 12, 0.4, 2), "european": (0, 20, 0.3, 3), "iapws_water": (1.1, 45, 0.2, 6),
     "carroll_water": (0, 60, 0.2, 6),
+    "uptake_rate": uptake_rate, "carbonation_time": carbonation_time,
+    "carbonation_progress": carbonation_progress, "burst_time": burst_time,
 }
 
 
@@ -1897,6 +2051,79 @@ def kegging_gas_cases():
         yield "room_co2", join(mass, room, some("", f"time_h={decimal(0, 9, 1)}")), outputs
         leak = some(f"leak_g_per_h={decimal(0, 300, 1)}", f"leak_oz_per_h={decimal(0, 9, 2)}")
         yield "room_leak", join(leak, room), "mixed_room_air_ppm low_half_room_air_vol_percent"
+def kegging_schedule_cases():
+    """How fast a drink takes up CO2, and how long it takes."""
+    rng = random.Random(1515)
+
+    def decimal(low, high, places=2):
+        return f"{rng.uniform(low, high):.{places}f}"
+
+    def join(*pairs):
+        return ";".join(pair for pair in pairs if pair)
+
+    def air():
+        return rng.choice((f"altitude_m={decimal(0, 2500, 0)}", f"ambient_kpa={decimal(75, 104, 1)}",
+                           f"altitude_ft={decimal(0, 6000, 0)};sea_level_kpa={decimal(98, 104, 1)}"))
+
+    def keg():
+        return join(rng.choice(("", "", *(f"method={method}" for method in METHODS), f"kla_per_h={decimal(0.008, 0.04, 4)}",
+                                f"kla_per_d={decimal(0.2, 20)}")),
+                    rng.choice(("", f"packaged_l={decimal(5, 60, 1)}", f"packaged_us_gal={decimal(2, 15)}")),
+                    rng.choice(("", f"keg_diameter_m={decimal(0.15, 0.4, 3)}", f"keg_diameter_ft={decimal(0.5, 1.3)}")))
+
+    def drink():
+        return join(f"beverage={rng.choice(KINDS)}", rng.choice(("", "basis=physical", "solubility_multiplier=1.02")))
+
+    rates = "expected_kla_per_h least_kla_per_h most_kla_per_h"
+    yield "uptake_rate", "temperature_c=4", rates
+    for method in METHODS:
+        for temperature in (f"temperature_c={decimal(0, 28, 1)}", f"temperature_f={decimal(33, 75, 0)}"):
+            yield "uptake_rate", join(temperature, f"method={method}"), rates
+    for _ in range(8):
+        yield "uptake_rate", join(f"temperature_c={decimal(0, 24, 1)}", keg()), rates
+
+    times = "expected_time_h soonest_time_h latest_time_d"
+    amounts = "expected_co2_g_per_l least_volumes most_volumes end_co2_g_per_l"
+    burst = "stop_time_h expected_volumes least_co2_g_per_l hold_gauge_psi rest_time_h latest_rest_time_d"
+    yield "carbonation_time", "start_volumes=0.85;volumes=2.4;gauge_psi=11.2;temperature_f=38;altitude_m=0", times
+    yield "carbonation_progress", "start_volumes=0.85;time_d=7;gauge_psi=11.2;temperature_f=38;altitude_m=0", amounts
+    yield "burst_time", "start_volumes=0.85;volumes=2.5;burst_gauge_psi=30;temperature_f=38;altitude_m=0", burst
+    for _ in range(60):
+        cold = f"temperature_c={decimal(0, 14, 1)}"
+        supply = rng.choice(("", "", f"supply_g_per_h={decimal(2, 60, 1)}", f"supply_oz_per_h={decimal(0.1, 2)}"))
+        start = rng.choice((f"start_volumes={decimal(0.3, 1.2)}", f"start_co2_g_per_l={decimal(0.6, 2.4)}"))
+        gauge = rng.choice((f"gauge_psi={decimal(8, 35, 1)}", f"gauge_bar={decimal(0.6, 2.4)}"))
+        where = join(cold, supply, keg(), air(), drink())
+        yield "carbonation_time", join(start, f"volumes={decimal(1.4, 2.6)}", gauge, where), times
+        # Vented.
+        yield ("carbonation_time",
+               join(f"start_volumes={decimal(4, 5)}", f"volumes={decimal(2.9, 3.8)}", f"gauge_psi={decimal(0, 12, 1)}", where), times)
+        start = rng.choice((start, f"start_volumes={decimal(3, 5)}"))
+        yield "carbonation_progress", join(start, f"time_h={decimal(0, 200, 1)}", gauge, where), amounts
+        where = join(cold, keg(), air(), drink())
+        start = f"start_volumes={decimal(0.3, 1.2)}"
+        yield "burst_time", join(start, f"volumes={decimal(2, 2.8)}", f"burst_gauge_psi={decimal(25, 45, 1)}", where), burst
+
+
+def kegging_cost_cases():
+    rng = Draw(1912)
+    decimal = rng.decimal
+
+    def some(name, low, high, digits=2):
+        return rng.choice(("", f"{name}={decimal(low, high, digits)}"))
+
+    costs = "bottles_first_cost_money_per_l keg_first_cost_money_per_us_gal bottles_cost_money_per_us_gal keg_cost_money_per_l"
+    yield "packaging_cost", "packaged_l=19;bottle_money=0.6;outfit_money=320", f"{costs} bottles_spent_money keg_spent_money"
+    for _ in range(30):
+        packaged = rng.choice((f"packaged_l={decimal(5, 60, 1)}", f"packaged_us_gal={decimal(1, 15)}"))
+        prices = join(
+            packaged, some("bottle_ml", 250, 1000, 0), some("bottling_outfit_money", 0, 80), f"bottle_money={decimal(0.1, 1.2)}",
+            some("cap_money", 0.01, 0.1, 3), some("sugar_money_per_kg", 0.5, 5), some("mass_g", 50, 300, 0),
+            some("uses_count", 1, 30, 0), some("bottle_loss_percent", 0, 10, 1), f"outfit_money={decimal(20, 500)}",
+            some("gas_money_per_lb", 0.5, 6), some("gas_oz", 2, 10), some("keg_loss_percent", 0, 10, 1),
+            some("drink_money_per_l", 0, 4))
+        yield "packaging_cost", join(prices, some("batches_count", 1, 60, 0)), f"{costs} bottles_spent_money keg_spent_money"
+        yield "break_even", prices, "batches_count"
 
 
 def outward(name, answer):
@@ -1921,7 +2148,8 @@ HEADER = """\
 def main():
     rows, seen = [], set()
     for function, inputs, outputs in chain(cases(), later_cases(), bottling_cases(), kegging_line_cases(),
-                                           kegging_pressure_cases(), kegging_gas_cases()):
+                                           kegging_pressure_cases(), kegging_gas_cases(), kegging_schedule_cases(),
+                                           kegging_cost_cases()):
         request = Request(pair.split("=") for pair in inputs.split(";"))
         answer = FUNCTIONS[function](request)
         # What has no answer is none of this file's business: a full bottle, no dose needed, a keg that holds more when open.

@@ -17,8 +17,16 @@ struct FromAbsolute<S>(S);
 #[derive(Clone, Copy)]
 struct FromGauge<S>(S);
 
+/// CO2 (kg/m3) at equilibrium under the absolute pressure `p`, and the status.
 #[inline(always)]
-fn dissolved<S: Solubility>(model: S, p: f64, t: f64, abv: f64, extract: f64, steps: &mut impl Steps) -> (f64, i32) {
+pub(crate) fn dissolved<S: Solubility>(
+    model: S,
+    p: f64,
+    t: f64,
+    abv: f64,
+    extract: f64,
+    steps: &mut impl Steps,
+) -> (f64, i32) {
     let (here, bits) = model.here(t, abv, extract, steps);
     let told = here.tell(p, 0.0, steps);
     let c = here.dissolved_under(p);
@@ -27,7 +35,7 @@ fn dissolved<S: Solubility>(model: S, p: f64, t: f64, abv: f64, extract: f64, st
 }
 
 /// Below the pressure at which the model leaves no CO2 in the drink, there is no equilibrium; nor where the model ends.
-fn none<S: Solubility>(model: S, status: i32, key: Key, value: f64, ambient: f64, x: [f64; 3]) -> Error {
+pub(crate) fn none<S: Solubility>(model: S, status: i32, key: Key, value: f64, ambient: f64, x: [f64; 3]) -> Error {
     let [t, abv, extract] = x;
     let (here, _) = model.here(t, abv, extract, &mut NoSteps);
     if status == code::PRESSURE_TOO_HIGH {

@@ -79,8 +79,28 @@ pub static HISTORY: List = List {
     columns: &[required(Key::Temperature), required(Key::Time)],
 };
 
+/// How a drink is carbonated, one step after another.
+pub static SCHEDULE: List = List {
+    name: "schedule",
+    meaning: "steps of carbonating, one after another: a pressure and a temperature, for a time",
+    columns: &[
+        required(Key::Gauge),
+        required(Key::Temperature),
+        required(Key::Time),
+        optional(Key::Method, "that of the request"),
+        optional(Key::Kla, "that of the method"),
+    ],
+};
+
+/// The CO2 in a drink while it is carbonated.
+pub static UPTAKE_READINGS: List = List {
+    name: "uptake_readings",
+    meaning: "readings of the CO2 in a drink while it stands under one pressure: when, and how much",
+    columns: &[required(Key::Time), required(Key::Carbonation)],
+};
+
 /// Every list.
-pub static LISTS: &[&List] = &[&BOTTLES, &ADDITIONS, &READINGS, &HISTORY];
+pub static LISTS: &[&List] = &[&BOTTLES, &ADDITIONS, &READINGS, &HISTORY, &SCHEDULE, &UPTAKE_READINGS];
 
 /// The rows of a request's lists.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]

@@ -11,6 +11,7 @@ use crate::error::Error;
 use crate::evidence::caution::above;
 use crate::property::attenuation::RealExtractModel;
 use crate::property::bottle;
+use crate::property::carbonating;
 use crate::property::cylinder::{self, CYLINDERS, Cylinder};
 use crate::property::fermentable::{self, FERMENTABLES, Fermentable, SugarKind};
 use crate::property::filling_loss::{self, FILLINGS, Filling};
@@ -113,6 +114,7 @@ pub fn choices(key: Key) -> &'static [&'static str] {
         Key::Chart => Layout::NAMES,
         Key::CylinderSize => cylinder::NAMES,
         Key::Purge => PurgeMethod::NAMES,
+        Key::Method => carbonating::NAMES,
         _ => &[],
     }
 }
@@ -613,6 +615,11 @@ impl Request {
     /// How air is kept out of the keg.
     pub fn purge(&self) -> PurgeMethod {
         self.choice(Key::Purge, PurgeMethod::ALL).unwrap_or_default()
+    }
+
+    /// How drink and gas meet, where it is told.
+    pub fn method(&self) -> Option<&'static carbonating::Method> {
+        self.choice(Key::Method, carbonating::METHODS)
     }
 
     /// Which relation turns specific gravity into extract.

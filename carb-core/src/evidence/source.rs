@@ -100,4 +100,7 @@ sources! {
     FIRE_CODE = "ifc2018" "International Fire Code 2018, section 5307";
     UK_CELLAR = "ukcellar" "UK notice on CO2 in cellars (stages of the alarm; trade text)";
     CBC_OXYGEN = "welch2015" "Welch 2015, Craft Brewers Conference, as quoted (total package oxygen)";
+    LLOYD_MORAN = "lloyd1974" "Lloyd and Moran 1974, J. Heat Transfer 96:443 (free convection over horizontal surfaces, from memory)";
+    COLE_CARACO = "cole1998" "Cole and Caraco 1998, Limnol. Oceanogr. 43:647 (gas exchange of lakes without wind)";
+    ABRAMOWITZ = "abramowitz1964" "Abramowitz and Stegun 1964, Handbook of Mathematical Functions, 26.7.5 (Student's t)";
 }

@@ -3,12 +3,14 @@
 //! to the glass; the keg that warms; and what it costs beside bottles.
 
 pub mod blend;
+pub mod burst;
 pub mod closed_fermenter;
 pub mod cost;
 pub mod cylinder;
 pub mod cylinder_left;
 pub mod draught;
 pub mod filling;
+pub mod fit;
 pub mod gas;
 pub mod gas_budget;
 pub mod handbook_line;
@@ -23,7 +25,9 @@ pub mod purge;
 pub mod push;
 mod rating;
 pub mod room;
+pub mod schedule;
 pub mod spunding;
 pub mod stone;
 pub mod sweep;
+pub mod uptake;
 pub mod warmed_keg;

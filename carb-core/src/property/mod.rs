@@ -6,6 +6,7 @@
 pub mod atmosphere;
 pub mod attenuation;
 pub mod bottle;
+pub mod carbonating;
 pub mod co2_gas;
 pub mod co2_saturation;
 pub mod constant;

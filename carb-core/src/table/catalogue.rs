@@ -5,13 +5,13 @@ use crate::bottling::{package, priming, wort};
 use crate::evidence::Equation;
 use crate::kegging::oxygen as package_oxygen;
 use crate::kegging::{
-    blend, cost, cylinder_left, gas, gas_budget, handbook_line, line, mixed_gas, purge, push, room, spunding, stone,
-    sweep,
+    blend, cost, cylinder_left, fit, gas, gas_budget, handbook_line, line, mixed_gas, purge, push, room, spunding,
+    stone, sweep,
 };
 use crate::property::solubility::{self, chart, chart_quadratic, composition, eu_wine, european, henry, water_core};
 use crate::property::{
-    atmosphere, attenuation, co2_gas, co2_saturation, fermentable, filling_loss, friction, gravity, liquid, oxygen,
-    syrup, water, yeast,
+    atmosphere, attenuation, carbonating, co2_gas, co2_saturation, fermentable, filling_loss, friction, gravity,
+    liquid, oxygen, syrup, water, yeast,
 };
 
 /// The catalogue, in the order of the floors.
@@ -72,6 +72,17 @@ pub static CATALOGUE: &[&Equation] = &[
     &syrup::LEAST_WATER,
     &syrup::SYRUP_VOLUME,
     &syrup::SYRUP_STRENGTH,
+    &carbonating::WARMTH,
+    &carbonating::STILL_RATE,
+    &carbonating::STIRRED_RATE,
+    &carbonating::UPTAKE,
+    &carbonating::GAP_LEFT,
+    &carbonating::GAP_TIME,
+    &carbonating::SUPPLY_TURN,
+    &carbonating::SUPPLY_TIME,
+    &carbonating::SUPPLY_TAKEN,
+    &carbonating::SUPPLY_LEFT,
+    &carbonating::REST_TIME,
     &yeast::RATE,
     &yeast::WORK,
     &yeast::PROGRESS,
@@ -161,4 +172,5 @@ pub static CATALOGUE: &[&Equation] = &[
     &room::DECAYED,
     &room::WAIT,
     &room::LEAKING,
+    &fit::STUDENT_T,
 ];

@@ -14,6 +14,7 @@ pub use super::lines::{HANDBOOK_LINE, HANDBOOK_PRESSURE, LINE_FLOW, LINE_LENGTH,
 pub use super::packages::{CONDITIONING, CONDITIONING_TIME, PACKAGE_CARBONATION, PACKAGE_PRESSURE, REYEASTING};
 pub use super::primings::{PRIMED_CARBONATION, PRIMING_SUGAR, PRIMING_SYRUP, PRIMING_WORT, RESIDUAL_CO2};
 pub use super::purges::{OXYGEN_PICKUP, PURGE_CYCLES, PURGE_OXYGEN, PUSH_OXYGEN, SWEEP_OXYGEN, TOTAL_PACKAGE_OXYGEN};
+pub use super::schedules::{BURST_TIME, CARBONATION_PROGRESS, CARBONATION_TIME, UPTAKE_RATE};
 use crate::balance::{air, equilibrium};
 use crate::basis::answer::Both;
 use crate::basis::function::{one_of, optional, required};
@@ -73,6 +74,10 @@ pub static FUNCTIONS: &[&Function] = &[
     &AMBIENT_PRESSURE,
     &PACKAGING_COST,
     &BREAK_EVEN,
+    &UPTAKE_RATE,
+    &CARBONATION_TIME,
+    &CARBONATION_PROGRESS,
+    &BURST_TIME,
 ];
 
 /// The function of a name.

@@ -16,6 +16,8 @@ pub mod lines;
 pub mod packages;
 pub mod primings;
 pub mod purges;
+pub mod schedule_tables;
+pub mod schedules;
 pub mod tables;
 
 pub use catalogue::CATALOGUE;

@@ -9,6 +9,7 @@ use super::inputs::{
 };
 use super::keg_tables::{CARBONATION_CHART, KEG_RATING_LIST};
 use super::line_tables::{FILLING_LOSSES, LINE_BALANCE, TUBE_LIST};
+use super::schedule_tables::{CARBONATING_METHODS, CARBONATION_CURVE, CARBONATION_SCHEDULE, UPTAKE_FIT};
 use crate::balance::spread::{self, State};
 use crate::basis::function::{Input, one_of, required};
 use crate::basis::{BasisName, List, Lists, Request};
@@ -125,6 +126,10 @@ pub static TABLES: &[&Table] = &[
     &BOTTLE_VERDICTS,
     &PRESSURE_PARTS,
     &CONDITIONING_DAYS,
+    &CARBONATION_CURVE,
+    &CARBONATION_SCHEDULE,
+    &UPTAKE_FIT,
+    &CARBONATING_METHODS,
     &FERMENTABLE_LIST,
     &SWEETENER_LIST,
     &CARBONATION_RANGES,
