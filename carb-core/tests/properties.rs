@@ -480,6 +480,16 @@ fn number(key: Key, unit: &'static Unit, at: f64) -> f64 {
         (Key::WortCurrentPlato, true) => (5.0, 10.0),
         (Key::LimitAttenuation, _) => (50.0, 80.0),
         (Key::WortCo2, _) => (0.0, 3.0),
+        (Key::Bore, _) => (3.0e-3, 0.012),
+        (Key::Line, true) => (0.0, 20.0),
+        (Key::Rise, _) => (-2.0, 5.0),
+        (Key::Fittings, _) => (0.0, 10.0),
+        (Key::Flow, _) => (1.0e-6, 8.0e-5),
+        (Key::Pour, _) => (5.0, 60.0),
+        (Key::PourSize, _) => (2.0e-4, 1.0e-3),
+        (Key::Resistance, _) => (100.0, 8.0e4),
+        (Key::Hardware, _) => (0.0, 5.0e4),
+        (Key::OtherVolume, _) => (5.0e-3, 0.5),
         _ => (low, high),
     };
     let within = (at * 2.0).fract();
@@ -601,7 +611,7 @@ fn compare(table: &Table) -> Result<(usize, usize), TestCaseError> {
 
 #[test]
 fn an_array_answers_to_the_last_bit_what_its_elements_answer_one_by_one() {
-    let mut runner = proptest::test_runner::TestRunner::new(cases(1500));
+    let mut runner = proptest::test_runner::TestRunner::new(cases(100 * FUNCTIONS.len() as u32));
     let counts = std::cell::RefCell::new(std::collections::BTreeMap::<&str, (usize, usize)>::new());
     let result = runner.run(&table(), |table| {
         let (answered, refused) = compare(&table)?;
