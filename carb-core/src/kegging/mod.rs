@@ -1,4 +1,5 @@
-//! Kegging: the pressure that keeps a keg at its carbonation, the drink as it flows, the gas in its cylinder.
+//! Kegging: the pressure that keeps a keg at its carbonation, the drink as it flows, the gas in its cylinder;
+//! the draught line by physics and by the trade's balance, filling from the keg, blending.
 
 pub mod blend;
 pub mod cylinder;
