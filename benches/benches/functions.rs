@@ -226,6 +226,41 @@ fn requests() -> Vec<(&'static str, Request)> {
         ("cylinder_contents", request(&[("gross_lb", 10.2), ("tare_lb", 7.7)], &[("cylinder_size", "cylinder_5_lb")])),
         ("room_co2", request(&[("released_lb", 5.0), ("room_m3", 30.0), sea], &[])),
         ("room_leak", request(&[("leak_g_per_h", 94.5), ("room_m3", 30.0), sea], &[])),
+        (
+            "line_flow",
+            request(
+                &[("gauge_psi", 11.0), ("line_ft", 10.0), ("rise_ft", 2.0), ("temperature_c", 4.0)],
+                &[("tube", "vinyl_3_16_in")],
+            ),
+        ),
+        (
+            "line_length",
+            request(
+                &[("gauge_psi", 11.0), ("pour_seconds", 12.0), ("temperature_c", 4.0)],
+                &[("tube", "vinyl_3_16_in")],
+            ),
+        ),
+        (
+            "line_pressure",
+            request(&[("line_m", 3.0), ("flow_l_per_min", 3.0), ("temperature_c", 4.0)], &[("tube", "metric_7_mm")]),
+        ),
+        ("handbook_line", request(&[("gauge_psi", 11.0)], &[("tube", "vinyl_3_16_in")])),
+        ("handbook_pressure", request(&[("line_ft", 20.0)], &[("tube", "vinyl_1_4_in")])),
+        ("filling_carbonation", request(&[("volumes", 2.4)], &[("fill_method", "hand_counter_pressure")])),
+        (
+            "blend",
+            request(
+                &[
+                    ("packaged_l", 15.0),
+                    ("volumes", 2.8),
+                    ("other_l", 5.0),
+                    ("other_volumes", 0.8),
+                    ("temperature_c", 4.0),
+                    sea,
+                ],
+                &[],
+            ),
+        ),
         ("ambient_pressure", request(&[("altitude_m", 1500.0)], &[])),
     ]
 }
@@ -341,6 +376,18 @@ fn slices(c: &mut Criterion) {
         ("added_co2", "sucrose", vec![("dose_g_per_l", 0.0, 12.0)], request(&[], &[("addition", "sucrose")])),
         ("drink_properties", "beer", vec![("temperature_c", 1.0, 30.0)], request(&[], &[])),
         ("co2_saturation", "cylinder", vec![("cylinder_c", -10.0, 30.0)], request(&[], &[])),
+        (
+            "line_flow",
+            "3/16 in",
+            vec![("line_ft", 4.0, 20.0)],
+            request(&[("gauge_psi", 11.0), ("temperature_c", 4.0)], &[("tube", "vinyl_3_16_in")]),
+        ),
+        (
+            "line_length",
+            "3/16 in",
+            vec![("pour_seconds", 8.0, 20.0)],
+            request(&[("gauge_psi", 11.0), ("temperature_c", 4.0)], &[("tube", "vinyl_3_16_in")]),
+        ),
         (
             "dissolved_co2",
             "chart_quadratic",

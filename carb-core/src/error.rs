@@ -563,7 +563,7 @@ impl fmt::Display for Error {
             ),
             Error::OutOfReach { parameter, value, limit, advice } => write!(
                 f,
-                "{parameter} = {} cannot be, the rest being as it is, which lets it end at {}: {advice}",
+                "{parameter} = {} is out of reach, with the other values as they are; the limit is {}: {advice}",
                 Short(value, parameter.unit),
                 Short(limit, parameter.unit)
             ),

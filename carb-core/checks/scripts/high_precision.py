@@ -1547,8 +1547,6 @@ def cases():
 RANGES = {  # the temperatures in degrees Celsius and the pressures by gauge in bar at which a model is asked
     "chart_quadratic": (0, 12, 0.4, 2), "european": (0, 20, 0.3, 3), "iapws_water": (1.1, 45, 0.2, 6),
     "carroll_water": (0, 60, 0.2, 6),
-    "uptake_rate": uptake_rate, "carbonation_time": carbonation_time,
-    "carbonation_progress": carbonation_progress, "burst_time": burst_time,
 }
 
 

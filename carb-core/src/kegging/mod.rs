@@ -1,6 +1,8 @@
 //! Kegging: the pressure that keeps a keg at its carbonation, under CO2 or a blend, through a stone, and from its own
 //! fermentation; how long that takes; how air is kept out, how much CO2 it all takes, and what escapes into the room; the line
 //! to the glass; the keg that warms; and what it costs beside bottles.
+//! Kegging: the pressure that keeps a keg at its carbonation, the drink as it flows, the gas in its cylinder;
+//! the draught line by physics and by the trade's balance, filling from the keg, blending.
 
 pub mod blend;
 pub mod burst;
