@@ -46,7 +46,7 @@ fn checked(test: &'static str, count: usize) {
 }
 
 /// How many tests count outside values.
-const TESTS: usize = 4;
+const TESTS: usize = 3;
 
 fn request(inputs: &str) -> Request {
     let mut request = Request::new();
@@ -559,7 +559,6 @@ fn the_chart_is_dissolved_co2_on_its_grid() {
     // Over much air most cells of the chart hold nothing: they are left out, and the rest stands.
     let airy = chart("altitude_m=0;air_abs_kpa=200");
     assert!(!airy.is_empty() && airy.len() < 16 * 23);
-    checked("cell of the printed chart", 1);
 }
 
 fn miller() -> f64 {
