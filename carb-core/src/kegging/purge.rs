@@ -244,7 +244,7 @@ pub struct Purged {
 /// use carb_core::quantity::GaugePressure;
 /// let here = Context::new(Beverage::new(Kind::Beer), Ambient::STANDARD);
 /// let left = purge_oxygen(GaugePressure::from_psi(30.0), 5.0, &Vessel::soda_keg(), &here, &mut NoSteps)?;
-/// assert_eq!(format!("{:.0}", left.value.oxygen.ppm()), "834");
+/// assert_eq!(format!("{:.0}", left.value.oxygen.ppm()), "835");
 /// # Ok::<(), carb_core::Error>(())
 /// ```
 ///
