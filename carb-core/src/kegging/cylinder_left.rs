@@ -150,7 +150,7 @@ pub fn cylinder_left(
 }
 
 /// CO2 that a keg of 19 L takes where nothing else is said, kg: carbonated, served, its headspace purged, a little lost.
-pub const USUAL_KEG: f64 = 0.15;
+pub const USUAL_KEG: f64 = GRAM.to_si(150.0);
 /// The least CO2 for a keg that kegs are counted by, kg.
 const LEAST_KEG: f64 = 1e-4;
 /// How much more than its charge a cylinder may seem to hold, for the scale and the tare, before that is a danger.

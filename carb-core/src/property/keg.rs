@@ -34,7 +34,7 @@ pub static KEGS: &[Keg] = &[
 ];
 
 /// What a soda keg of 5 US gallons holds to the brim, m3; common practice.
-pub const SODA_KEG: f64 = 0.0196;
+pub const SODA_KEG: f64 = LITRE.to_si(19.6);
 /// Gas over the drink in a full soda keg, percent of the drink: 19.6 L to the brim over 18.93 L of drink.
 pub const KEG_HEADSPACE: f64 = 3.5;
 

@@ -11,9 +11,9 @@ use crate::quantity::unit::{BAR, KELVIN, MICROGRAM_PER_LITRE, MILLIGRAM_PER_LITR
 /// Molar mass of oxygen, kg/mol.
 pub const OXYGEN_MOLAR_MASS: f64 = 0.031_998;
 /// Oxygen in dry air, a share by volume.
-pub const IN_AIR: f64 = 0.2095;
+pub const IN_AIR: f64 = VOLUME_PERCENT.to_si(20.95);
 /// The most oxygen in CO2 that is sold for drinks.
-pub const IN_GAS: f64 = 30.0e-6;
+pub const IN_GAS: f64 = PARTS_PER_MILLION.to_si(30.0);
 
 /// Temperatures for which the solubility was measured.
 pub static TEMPERATURE: Range = Range { caution: &OXYGEN_TEMPERATURE, low: 273.15, high: 313.15 };

@@ -104,7 +104,7 @@ pub static GAS_BUDGET: Function = Function {
         optional(Key::PurgeGauge, "needed with purge \"headspace\" and \"empty\", and with cycles"),
         optional(Key::Cycles, "needed with purge \"headspace\" and \"empty\", and with purge_gauge"),
         optional(Key::PushGauge, "that of serving; only with purge \"push\""),
-        optional(Key::PurgeTemperature, "20 °C; only with purge \"empty\" and \"push\""),
+        optional(Key::PurgeTemperature, "that of a room, 20 °C; only with purge \"empty\" and \"push\""),
         optional(Key::GasLoss, "0 %"),
         optional(Key::CylinderSize, "cylinder_5_lb, unless charge is given"),
         optional(Key::Charge, "that of the cylinder_size"),
