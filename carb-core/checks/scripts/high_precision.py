@@ -871,7 +871,8 @@ def burst_time(request):
 FUNCTIONS = {f.__name__: f for f in (
     dissolved_co2, keg_pressure, residual_co2, priming_sugar, package_pressure, package_carbonation, gravity,
     ambient_pressure, attenuation, gravity_co2, drink_properties, co2_saturation, added_co2, primed_carbonation,
-    priming_wort, priming_syrup, conditioning, conditioning_time, reyeasting, final_gravity
+    priming_wort, priming_syrup, conditioning, conditioning_time, reyeasting, final_gravity, uptake_rate, carbonation_time,
+    carbonation_progress, burst_time
 )}
 
 # ------------------------------------------------------------------------------------------------ cases
@@ -1031,8 +1032,6 @@ def cases():
 RANGES = {  # the temperatures in degrees Celsius and the pressures by gauge in bar at which a model is asked
     "chart_quadratic": (0, 12, 0.4, 2), "european": (0, 20, 0.3, 3), "iapws_water": (1.1, 45, 0.2, 6),
     "carroll_water": (0, 60, 0.2, 6),
-    "uptake_rate": uptake_rate, "carbonation_time": carbonation_time,
-    "carbonation_progress": carbonation_progress, "burst_time": burst_time,
 }
 
 
