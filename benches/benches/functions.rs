@@ -173,6 +173,20 @@ fn requests() -> Vec<(&'static str, Request)> {
         ("added_co2", request(&[("dose_g_per_l", 6.0)], &[("addition", "sucrose")])),
         ("drink_properties", request(&[("temperature_c", 4.0)], &[])),
         ("co2_saturation", request(&[("cylinder_c", 20.0)], &[])),
+        ("uptake_rate", request(&[("temperature_c", 4.0)], &[])),
+        (
+            "carbonation_time",
+            request(
+                &[
+                    ("start_volumes", 0.85),
+                    ("volumes", 2.4),
+                    ("gauge_bar", 0.9),
+                    ("temperature_c", 4.0),
+                    ("altitude_m", 0.0),
+                ],
+                &[],
+            ),
+        ),
         ("ambient_pressure", request(&[("altitude_m", 1500.0)], &[])),
     ]
 }

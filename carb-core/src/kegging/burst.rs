@@ -127,7 +127,7 @@ pub struct BurstPlan {
 /// let (burst, cold) = (GaugePressure::from_psi(30.0), Temperature::from_f(38.0));
 /// let drink = [0.85, 2.5].map(Carbonation::from_volumes);
 /// let plan = burst_time(drink, burst, cold, &Uptake::default(), &here, &mut NoSteps)?.value;
-/// assert_eq!(format!("{:.0} h, then {:.1} psi", plan.stop.h(), plan.hold.psi()), "29 h, then 11.2 psi");
+/// assert_eq!(format!("{:.0} h, then {:.1} psi", plan.stop.h(), plan.hold.psi()), "30 h, then 11.2 psi");
 /// # Ok::<(), carb_core::Error>(())
 /// ```
 ///
