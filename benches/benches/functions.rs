@@ -257,6 +257,16 @@ fn requests() -> Vec<(&'static str, Request)> {
                     ("other_volumes", 0.8),
                     ("temperature_c", 4.0),
                     sea,
+        ("uptake_rate", request(&[("temperature_c", 4.0)], &[])),
+        (
+            "carbonation_time",
+            request(
+                &[
+                    ("start_volumes", 0.85),
+                    ("volumes", 2.4),
+                    ("gauge_bar", 0.9),
+                    ("temperature_c", 4.0),
+                    ("altitude_m", 0.0),
                 ],
                 &[],
             ),

@@ -545,7 +545,7 @@ fn what_is_left_to_ferment_takes_its_part_of_the_dose_and_warns_of_the_bottle() 
     let plan = plan_of(&format!(r#"{{{DAY}, "original_sg": 1.04, "current_sg": 1.05, "final_sg": 1.01}}"#)).unwrap();
     assert_eq!(plan.bottling.priming.answer.as_ref().unwrap_err().code(), code::OUT_OF_RANGE);
     assert!(plan.bottling.storage.iter().all(|place| place.pressure.answer.is_err()));
-    assert!(plan.regulator.answer.is_ok());
+    assert!(plan.kegging.answered());
 }
 
 #[test]

@@ -691,8 +691,18 @@ fn the_tables_of_carbonating_answer() {
     // Readings beyond what 5 psi can hold are refused with the end.
     let error = rows("uptake_fit", &asked(Some(0.85), 5.0), &lists).unwrap_err();
     assert_eq!((error.code(), error.parameter().as_str()), (code::NEVER_REACHED, "volumes"));
-    for (table, wanted) in [("uptake_fit", code::WRONG_LIST), ("carbonation_schedule", code::MISSING)] {
-        let error = rows(table, &asked(None, 11.2).without(carb_core::quantity::Key::Gauge), &Lists::new());
-        assert!([wanted, code::WRONG_LIST].contains(&error.unwrap_err().code()));
+    // Without rows there is nothing to go by.
+    let drink = request(&[("start_volumes", Raw::Number(0.85)), ("altitude_m", Raw::Number(0.0))]);
+    for (table, asked) in [("uptake_fit", asked(None, 11.2)), ("carbonation_schedule", drink)] {
+        assert_eq!(rows(table, &asked, &Lists::new()).unwrap_err().code(), code::WRONG_LIST);
     }
+    let two = [request(&[
+        ("gauge_psi", Raw::Number(30.0)),
+        ("temperature_f", Raw::Number(38.0)),
+        ("time_h", Raw::Number(1.0)),
+        ("kla_per_h", Raw::Number(1.0)),
+        ("method", Raw::Text("stone")),
+    ])];
+    let lists = Lists::new().with(&carb_core::basis::lists::SCHEDULE, &two).unwrap();
+    assert_eq!(rows("carbonation_schedule", &drink, &lists).unwrap_err().code(), code::EXCLUDED);
 }

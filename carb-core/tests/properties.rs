@@ -501,6 +501,8 @@ fn number(key: Key, unit: &'static Unit, at: f64) -> f64 {
         (Key::Resistance, _) => (100.0, 8.0e4),
         (Key::Hardware, _) => (0.0, 5.0e4),
         (Key::OtherVolume, _) => (5.0e-3, 0.5),
+        (Key::BurstGauge, _) => (1.0e5, 5.0e5),
+        (Key::Kla, true) => (1.0e-6, 1.0e-4),
         _ => (low, high),
     };
     let within = (at * 2.0).fract();
@@ -534,6 +536,8 @@ fn table() -> impl Strategy<Value = Table> {
                 Key::Warmest => taken = true,
                 Key::WortCurrentGravity => taken &= !second,
                 Key::WortCurrentPlato => taken &= second,
+                // A rate of one's own goes with no method.
+                Key::Kla => taken &= !words.iter().any(|word| word.0 == "method"),
                 // What a cold crash needs comes with it.
                 Key::Crash => taken = words.iter().any(|word| word.0 == "cold_crash" && word.1 != "open"),
                 Key::FermenterHeadspace if input.need != Need::Required => {
@@ -637,6 +641,7 @@ fn compare(table: &Table) -> Result<(usize, usize), TestCaseError> {
 
 #[test]
 fn an_array_answers_to_the_last_bit_what_its_elements_answer_one_by_one() {
+    // As many of each function, however many there are.
     let mut runner = proptest::test_runner::TestRunner::new(cases(75 * FUNCTIONS.len() as u32));
     let counts = std::cell::RefCell::new(std::collections::BTreeMap::<&str, (usize, usize)>::new());
     let result = runner.run(&table(), |table| {

@@ -99,7 +99,7 @@ fn every_step_of_the_demo_reproduces_its_result() {
     let asked = json::ask(&text.replacen('{', "{\"working\": true, ", 1)).expect("a valid scenario");
     let plan = carb_core::plan::plan(&asked.request, &asked.lists().expect("valid lists")).expect("a plan");
     let page = plan.to_text();
-    let steps = plan.bottling.priming.working.steps.iter().chain(&plan.regulator.working.steps);
+    let steps = plan.bottling.priming.working.steps.iter().chain(plan.kegging.parts.iter().flat_map(|part| &part.part.working.steps));
     let mut checked = 0;
     for step in steps {
         let printed = step.text();
@@ -159,7 +159,7 @@ fn what_the_tables_call_a_default_is_what_is_taken() {
         let request = carb_tests::given(inputs).unwrap_or_else(|error| panic!("{inputs}: {error}"));
         let plan = carb_core::plan::plan(&request, &carb_core::basis::Lists::new()).expect("a plan");
         let stored = plan.bottling.storage.iter().map(|s| s.pressure.value().expect("a pressure").worst.gauge.si());
-        let regulator = plan.regulator.value().expect("a pressure").gauge.si();
+        let regulator = plan.kegging.value("regulator", "", Key::Gauge).expect("a pressure");
         let expected = plan.bottling.expectation.value().expect("what is expected").expected.si();
         stored.chain([regulator, expected]).collect::<Vec<f64>>()
     };

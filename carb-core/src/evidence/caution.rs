@@ -421,6 +421,6 @@ cautions! {
         "how fast a drink takes up CO2 is known for chilled kegs, and carried to {value} by the viscosity of water: beyond {limit} it is extrapolated. Take readings";
     DEEP_DRINK = "deep_drink" Caution Some(21), Length,
         "the drink stands {value} deep: how fast CO2 passes a still surface is known for kegs, to {limit}. Take readings, and fit the rate to them";
-    HIGH_GAUGE = "high_gauge" Danger Some(22), Pressure,
+    HIGH_GAUGE = "high_gauge" Caution Some(22), Pressure,
         "{value} over the drink is more than every vessel stands: beyond {limit} only kegs whose maker rates them for it, with a relief valve below that. Plastic kegs and fermenters end near 2.4 bar (35 psi); read the marking, and vent before opening";
 }

@@ -51,10 +51,10 @@ impl<S: Solubility> Kernel<10, 6> for Burst<S> {
         let total = here.total_pressure(target);
         let hold = pressure::gauge(total, ambient, steps);
         let low = if hold < -SLACK * ambient { code::TARGET_BELOW_HELD } else { 0 };
-        let rest = |held: f64, k: f64, steps: &mut _| {
-            Steps::step(steps, &REST_TIME, &[held, target, k], carbonating::rest_time(held, target, k))
-        };
-        let rests = [rest(held[0], expected, steps), rest(held[1], slow, steps)];
+        let rests = [(held[0], expected), (held[1], slow)].map(|(held, k)| {
+            let missing = target - held;
+            steps.step(&REST_TIME, &[missing, k], carbonating::rest_time(missing, k))
+        });
         ([stop, held[0], held[1], hold, rests[0], rests[1]], join(status, join(wrong, join(low, bits))))
     }
     fn explain(&self, status: i32, x: [f64; 10]) -> Error {
@@ -127,7 +127,7 @@ pub struct BurstPlan {
 /// let (burst, cold) = (GaugePressure::from_psi(30.0), Temperature::from_f(38.0));
 /// let drink = [0.85, 2.5].map(Carbonation::from_volumes);
 /// let plan = burst_time(drink, burst, cold, &Uptake::default(), &here, &mut NoSteps)?.value;
-/// assert_eq!(format!("{:.0} h, then {:.1} psi", plan.stop.h(), plan.hold.psi()), "29 h, then 11.2 psi");
+/// assert_eq!(format!("{:.0} h, then {:.1} psi", plan.stop.h(), plan.hold.psi()), "30 h, then 11.2 psi");
 /// # Ok::<(), carb_core::Error>(())
 /// ```
 ///

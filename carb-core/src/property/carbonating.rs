@@ -171,11 +171,11 @@ pub fn supply_left(start: f64, taken: f64, supply: f64, volume: f64, time: f64) 
 /// What nobody tastes, kg/m3: a tenth of a volume; judgement.
 pub const CLOSE: f64 = VOLUMES.to_si(0.1);
 
-/// Time (s) at the holding pressure until the drink is close to its target.
+/// Time (s) at the holding pressure until the drink is close to its target, of which so much (kg/m3) is missing.
 #[inline(always)]
-pub fn rest_time(held: f64, target: f64, k: f64) -> f64 {
-    let gap = (target - held) / CLOSE;
-    ln(if gap > 1.0 { gap } else { 1.0 }) / k
+pub fn rest_time(missing: f64, k: f64) -> f64 {
+    let times = missing / CLOSE;
+    ln(if times > 1.0 { times } else { 1.0 }) / k
 }
 
 const fn co2(name: &'static str, meaning: &'static str) -> Symbol {
@@ -197,7 +197,7 @@ pub static WARMTH: Equation = Equation {
     title: "rate of uptake over that at 4 °C",
     formula: "r = 1.5673201387583486/w",
     result: WARMER,
-    inputs: &[symbol("w", Measure::In(&MILLIPASCAL_SECOND), "viscosity of water")],
+    inputs: &[limited("w", Measure::In(&MILLIPASCAL_SECOND), "viscosity of water", 0.89, 1.8)],
     uncertainty_percent: None,
     uncertainty: "free convection goes with D^(2/3)/nu^(1/3), and D with 1/viscosity; a drink's viscosity is taken to change as that of water does; not measured",
     sources: &[&LLOYD_MORAN],
@@ -346,16 +346,12 @@ pub static SUPPLY_LEFT: Equation = Equation {
 pub static REST_TIME: Equation = Equation {
     id: "rest_time",
     title: "time at the holding pressure until a tenth of a volume is missing",
-    formula: "t = ln(max(1, (a - c)/0.1))/k",
+    formula: "t = ln(max(1, g/0.1))/k",
     result: TIME,
-    inputs: &[
-        limited("c", Measure::In(&VOLUMES), "CO2 when the burst ends", 0.0, 8.0),
-        limited("a", Measure::In(&VOLUMES), "CO2 wanted, which the pressure holds", 0.0, 8.0),
-        RATE,
-    ],
+    inputs: &[limited("g", Measure::In(&VOLUMES), "CO2 that is missing when the burst ends", 0.0, 8.0), RATE],
     uncertainty_percent: None,
     uncertainty: "a tenth of a volume is what nobody tastes: judgement",
     sources: &[],
     standing: Standing::Judgement,
-    kernel: |x| rest_time(x[0], x[1], x[2]),
+    kernel: |x| rest_time(x[0], x[1]),
 };
