@@ -257,6 +257,10 @@ fn requests() -> Vec<(&'static str, Request)> {
                     ("other_volumes", 0.8),
                     ("temperature_c", 4.0),
                     sea,
+                ],
+                &[],
+            ),
+        ),
         ("uptake_rate", request(&[("temperature_c", 4.0)], &[])),
         (
             "carbonation_time",
@@ -270,6 +274,22 @@ fn requests() -> Vec<(&'static str, Request)> {
                 ],
                 &[],
             ),
+        ),
+        (
+            "carbonation_progress",
+            request(&[("start_volumes", 0.85), ("time_d", 7.0), ("gauge_bar", 0.9), ("temperature_c", 4.0), sea], &[]),
+        ),
+        (
+            "burst_time",
+            request(
+                &[("start_volumes", 0.85), ("volumes", 2.5), ("burst_gauge_bar", 2.0), ("temperature_c", 4.0), sea],
+                &[],
+            ),
+        ),
+        ("packaging_cost", request(&[("packaged_l", 19.0), ("bottle_money", 0.6), ("outfit_money", 320.0)], &[])),
+        (
+            "break_even",
+            request(&[("packaged_l", 19.0), ("cap_money", 0.04), ("bottle_money", 0.6), ("outfit_money", 320.0)], &[]),
         ),
         ("ambient_pressure", request(&[("altitude_m", 1500.0)], &[])),
     ]

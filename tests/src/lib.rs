@@ -680,11 +680,23 @@ const BY_HAND: &[(&str, &str)] = &[
     ("break_even", "packaged_l=19;outfit_money=0"),
     ("break_even", "packaged_l=19;bottle_money=0.1;outfit_money=2000"),
     ("kegging", "packaged_l=19.2;volumes=2.4;warmest_c=20.5;altitude_m=240"),
-    ("kegging", "packaged_us_gal=10;volumes=2.6;start_volumes=0.85;serving_f=38;altitude_ft=5280;method=rocked;purge=push"),
+    (
+        "kegging",
+        "packaged_us_gal=10;volumes=2.6;start_volumes=0.85;serving_f=38;altitude_ft=5280;method=rocked;purge=push",
+    ),
     ("kegging", "packaged_l=19;volumes=2.5;warmest_c=20;ambient_kpa=98;co2_percent=70;line_m=3;tube=barrier_1_4_in"),
-    ("kegging", "packaged_l=50;volumes=2.5;warmest_c=20;altitude_m=0;keg_l=20;purge=empty;cycles_count=3;purge_gauge_bar=1"),
-    ("kegging", "packaged_l=19;volumes=2.5;warmest_c=12;altitude_m=0;final_sg=1.010;purge=none;room_m3=20;keg_rating_gauge_bar=1"),
-    ("kegging", "packaged_l=19;volumes=2.5;altitude_m=0;start_volumes=0.8;outfit_money=300;bottle_money=0.5;fill_method=tap_tube"),
+    (
+        "kegging",
+        "packaged_l=50;volumes=2.5;warmest_c=20;altitude_m=0;keg_l=20;purge=empty;cycles_count=3;purge_gauge_bar=1",
+    ),
+    (
+        "kegging",
+        "packaged_l=19;volumes=2.5;warmest_c=12;altitude_m=0;final_sg=1.010;purge=none;room_m3=20;keg_rating_gauge_bar=1",
+    ),
+    (
+        "kegging",
+        "packaged_l=19;volumes=2.5;altitude_m=0;start_volumes=0.8;outfit_money=300;bottle_money=0.5;fill_method=tap_tube",
+    ),
     ("kegging", "volumes=2.5"),
     ("kegging", "packaged_l=19;volumes=2.5;warmest_c=20;altitude_m=0;sugar=dextrose"),
     ("kegging", "packaged_l=19;volumes=2.5;warmest_c=20;altitude_m=0;hot_dog_c=20"),

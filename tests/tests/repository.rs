@@ -99,7 +99,13 @@ fn every_step_of_the_demo_reproduces_its_result() {
     let asked = json::ask(&text.replacen('{', "{\"working\": true, ", 1)).expect("a valid scenario");
     let plan = carb_core::plan::plan(&asked.request, &asked.lists().expect("valid lists")).expect("a plan");
     let page = plan.to_text();
-    let steps = plan.bottling.priming.working.steps.iter().chain(plan.kegging.parts.iter().flat_map(|part| &part.part.working.steps));
+    let steps = plan
+        .bottling
+        .priming
+        .working
+        .steps
+        .iter()
+        .chain(plan.kegging.parts.iter().flat_map(|part| &part.part.working.steps));
     let mut checked = 0;
     for step in steps {
         let printed = step.text();

@@ -5,7 +5,7 @@ use super::beverage::{Beverage, Kind};
 use crate::error::Error;
 use crate::evidence::Steps;
 use crate::evidence::caution::{Caution, Cautions, FOREIGN_MODEL, PRACTICE_CHART};
-use crate::property::solubility::Model;
+use crate::property::solubility::{AnySolubility, Model};
 
 /// Which set of assumptions to start from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -155,6 +155,11 @@ impl Context {
     pub const fn with_basis(mut self, basis: Basis) -> Self {
         self.basis = basis;
         self
+    }
+
+    /// The solubility model for the drink, whichever it is.
+    pub(crate) fn solubility(&self) -> AnySolubility {
+        AnySolubility::new(self.model(), self.beverage.kind.factor(), self.basis.solubility_factor)
     }
 
     /// The solubility model.

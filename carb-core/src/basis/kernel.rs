@@ -11,6 +11,8 @@ use crate::quantity::{Key, Name, Unit};
 
 /// Arithmetic of `N` columns giving `M` values.
 pub trait Kernel<const N: usize, const M: usize>: Copy {
+    /// Whether nothing in it can be vectorised, so that one loop serves every level of the CPU.
+    const SCALAR: bool = false;
     /// What the columns are.
     const COLUMNS: [Key; N];
     /// Values and status: 0, or range bits, or an error code below 0 (and then the values mean nothing).
@@ -24,7 +26,7 @@ pub trait Visit<const N: usize, const M: usize> {
     /// What it gives.
     type Output;
     /// Does it.
-    fn visit(self, kernel: impl Kernel<N, M>) -> Self::Output;
+    fn visit<K: Kernel<N, M>>(self, kernel: K) -> Self::Output;
 }
 
 /// Checks a number against the limits of its field.
@@ -53,7 +55,7 @@ pub struct Once<'a, const N: usize, S: Steps> {
 
 impl<const N: usize, const M: usize, S: Steps> Visit<N, M> for Once<'_, N, S> {
     type Output = Result<[f64; M], Error>;
-    fn visit(self, kernel: impl Kernel<N, M>) -> Self::Output {
+    fn visit<K: Kernel<N, M>>(self, kernel: K) -> Self::Output {
         once(kernel, self.x, self.steps)
     }
 }
@@ -141,8 +143,8 @@ const BLOCK: usize = 128;
 
 impl<const N: usize, const M: usize> Visit<N, M> for Each<'_, N> {
     type Output = Result<(), Error>;
-    fn visit(self, kernel: impl Kernel<N, M>) -> Self::Output {
-        each(kernel, self)
+    fn visit<K: Kernel<N, M>>(self, kernel: K) -> Self::Output {
+        if const { K::SCALAR } { blocks(kernel, self) } else { each(kernel, self) }
     }
 }
 
@@ -153,6 +155,12 @@ impl<const N: usize, const M: usize> Visit<N, M> for Each<'_, N> {
     multiversion::multiversion(targets("x86_64+avx512f+avx512dq+avx512vl", "x86_64+avx2+fma", "aarch64+neon"))
 )]
 fn each<K: Kernel<N, M>, const N: usize, const M: usize>(kernel: K, job: Each<'_, N>) -> Result<(), Error> {
+    blocks(kernel, job)
+}
+
+/// The loop itself.
+#[inline(always)]
+fn blocks<K: Kernel<N, M>, const N: usize, const M: usize>(kernel: K, job: Each<'_, N>) -> Result<(), Error> {
     let mut columns = [Column { values: &[], scale: 1.0, offset: 0.0, sea_level: None }; N];
     for ((column, x), key) in columns.iter_mut().zip(&job.x).zip(K::COLUMNS) {
         column.values = core::slice::from_ref(x);

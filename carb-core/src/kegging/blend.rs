@@ -1,6 +1,6 @@
 //! Two drinks blended: the CO2 of the mix, and what of it stays.
 
-use crate::balance::{pressure, with_solubility};
+use crate::balance::pressure;
 use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::basis::{Answer, Context};
@@ -125,6 +125,7 @@ impl Kernel<4, 4> for Closed {
 struct Under<S>(S);
 
 impl<S: Solubility> Kernel<9, 4> for Under<S> {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 9] = {
         let [a, b, c, d] = PARTS;
         [a, b, c, d, Key::Gauge, Key::Ambient, Key::Temperature, Key::Abv, Key::Extract]
@@ -166,7 +167,8 @@ pub(crate) fn visit_closed<V: Visit<4, 4>>(visitor: V) -> V::Output {
 
 /// Hands the kernel of what stands under a gas to a visitor.
 pub(crate) fn visit<V: Visit<9, 4>>(context: &Context, visitor: V) -> V::Output {
-    with_solubility!(context, model => visitor.visit(Under(model)))
+    let model = context.solubility();
+    visitor.visit(Under(model))
 }
 
 /// Two drinks.

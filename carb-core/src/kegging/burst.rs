@@ -2,7 +2,7 @@
 
 use super::schedule::{join, left, reached};
 use super::uptake::{How, Uptake};
-use crate::balance::{equilibrium, pressure, with_solubility};
+use crate::balance::{equilibrium, pressure};
 use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::basis::{Answer, Context};
@@ -20,6 +20,7 @@ struct Burst<S> {
 }
 
 impl<S: Solubility> Kernel<10, 6> for Burst<S> {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 10] = [
         Key::Start,
         Key::Carbonation,
@@ -79,7 +80,8 @@ impl<S: Solubility> Kernel<10, 6> for Burst<S> {
 
 /// Hands the kernel to a visitor.
 pub(crate) fn visit<V: Visit<10, 6>>(how: How, context: &Context, visitor: V) -> V::Output {
-    with_solubility!(context, model => visitor.visit(Burst { model, how }))
+    let model = context.solubility();
+    visitor.visit(Burst { model, how })
 }
 
 /// The kernel's columns, SI.

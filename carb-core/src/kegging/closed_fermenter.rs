@@ -2,7 +2,7 @@
 
 use super::rating::note_rating;
 use super::spunding::{CLOSED_CO2, Fermenting, Starts, in_all};
-use crate::balance::{sealed, with_solubility};
+use crate::balance::sealed;
 use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::basis::{Answer, Context};
@@ -25,6 +25,7 @@ struct Shut<S, const NOW: bool, const END: bool> {
 }
 
 impl<S: Solubility, const NOW: bool, const END: bool> Kernel<8, 5> for Shut<S, NOW, END> {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 8] = [
         if NOW { Key::CurrentPlato } else { Key::CurrentGravity },
         if END { Key::FinalPlato } else { Key::FinalGravity },
@@ -94,7 +95,8 @@ pub(crate) fn visit<V: Visit<8, 5>>(
     visitor: V,
 ) -> V::Output {
     let starts = Starts::new(fermenting, context);
-    with_solubility!(context, solubility => {
+    let solubility = context.solubility();
+    {
         let package = Package::new(solubility, context);
         match plato {
             [false, false] => visitor.visit(Shut::<_, false, false> { package, starts, scale }),
@@ -102,7 +104,7 @@ pub(crate) fn visit<V: Visit<8, 5>>(
             [true, false] => visitor.visit(Shut::<_, true, false> { package, starts, scale }),
             [true, true] => visitor.visit(Shut::<_, true, true> { package, starts, scale }),
         }
-    })
+    }
 }
 
 /// The kernel's columns, SI, and which readings are in degrees Plato.

@@ -267,6 +267,7 @@ const MOST_LOSS: f64 = 99.0;
 struct Costs;
 
 impl Kernel<15, 6> for Costs {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 15] = {
         let mut all = [Key::Batches; 15];
         let mut at = 0;
@@ -324,6 +325,7 @@ impl BreakEven {
 }
 
 impl Kernel<14, 1> for BreakEven {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; COUNT] = COLUMNS;
     #[inline(always)]
     fn eval(&self, x: [f64; COUNT], steps: &mut impl Steps) -> ([f64; 1], i32) {

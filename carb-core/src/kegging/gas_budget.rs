@@ -100,6 +100,7 @@ pub(crate) struct Budget {
 }
 
 impl Kernel<13, 9> for Budget {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 13] = [
         Key::Packaged,
         Key::Carbonation,

@@ -1,7 +1,7 @@
 //! The temperature at which a regulator pressure holds a drink at its carbonation.
 
 use super::mixed_gas::{Gas, MIXED_PRESSURE, alone, held, total_of};
-use crate::balance::{pressure, with_solubility};
+use crate::balance::pressure;
 use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::basis::{Answer, Context};
@@ -20,6 +20,7 @@ fn ends() -> (f64, f64) {
 }
 
 impl<S: Solubility> Kernel<7, 1> for Holding<S> {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 7] =
         [Key::Carbonation, Key::Gauge, Key::Ambient, Key::Abv, Key::Extract, Key::Co2Share, Key::HeadspaceAir];
     #[inline(always)]
@@ -60,7 +61,8 @@ impl<S: Solubility> Kernel<7, 1> for Holding<S> {
 
 /// Hands the kernel to a visitor.
 pub(crate) fn visit<V: Visit<7, 1>>(context: &Context, visitor: V) -> V::Output {
-    with_solubility!(context, model => visitor.visit(Holding(model)))
+    let model = context.solubility();
+    visitor.visit(Holding(model))
 }
 
 /// The temperature at which a regulator pressure holds a drink at a carbonation: above it the drink loses CO2.

@@ -4,7 +4,7 @@
 //! The share counts on *absolute* pressure, less the vapour and the air: to scale the gauge pressure is the common error.
 
 use crate::balance::pressure::{self, Pressure};
-use crate::balance::{sealed, with_solubility};
+use crate::balance::sealed;
 use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::basis::{Answer, Context};
@@ -116,6 +116,7 @@ impl Gas {
 struct Keg<S>(S);
 
 impl<S: Solubility> Kernel<7, 2> for Keg<S> {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 7] =
         [Key::Carbonation, Key::Temperature, Key::Ambient, Key::Abv, Key::Extract, Key::Co2Share, Key::HeadspaceAir];
     #[inline(always)]
@@ -177,6 +178,7 @@ fn none<S: Solubility>(model: S, status: i32, key: Key, [value, ambient]: [f64; 
 struct FromGauge<S>(S);
 
 impl<S: Solubility> Kernel<7, 1> for FromGauge<S> {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 7] =
         [Key::Gauge, Key::Ambient, Key::Temperature, Key::Abv, Key::Extract, Key::Co2Share, Key::HeadspaceAir];
     #[inline(always)]
@@ -194,6 +196,7 @@ impl<S: Solubility> Kernel<7, 1> for FromGauge<S> {
 struct FromAbsolute<S>(S);
 
 impl<S: Solubility> Kernel<6, 1> for FromAbsolute<S> {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 6] =
         [Key::Absolute, Key::Temperature, Key::Abv, Key::Extract, Key::Co2Share, Key::HeadspaceAir];
     #[inline(always)]
@@ -210,6 +213,7 @@ impl<S: Solubility> Kernel<6, 1> for FromAbsolute<S> {
 struct Share<S>(S);
 
 impl<S: Solubility> Kernel<7, 1> for Share<S> {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 7] =
         [Key::Carbonation, Key::Temperature, Key::Gauge, Key::Ambient, Key::Abv, Key::Extract, Key::HeadspaceAir];
     #[inline(always)]
@@ -246,22 +250,26 @@ const MOST: f64 = 100.0;
 
 /// Hands the kernel for a regulator pressure to a visitor.
 pub(crate) fn visit_keg<V: Visit<7, 2>>(context: &Context, visitor: V) -> V::Output {
-    with_solubility!(context, model => visitor.visit(Keg(model)))
+    let model = context.solubility();
+    visitor.visit(Keg(model))
 }
 
 /// Hands the kernel for the CO2 under a gauge pressure to a visitor.
 pub(crate) fn visit_gauge<V: Visit<7, 1>>(context: &Context, visitor: V) -> V::Output {
-    with_solubility!(context, model => visitor.visit(FromGauge(model)))
+    let model = context.solubility();
+    visitor.visit(FromGauge(model))
 }
 
 /// Hands the kernel for the CO2 under an absolute pressure to a visitor.
 pub(crate) fn visit_absolute<V: Visit<6, 1>>(context: &Context, visitor: V) -> V::Output {
-    with_solubility!(context, model => visitor.visit(FromAbsolute(model)))
+    let model = context.solubility();
+    visitor.visit(FromAbsolute(model))
 }
 
 /// Hands the kernel for a blend to a visitor.
 pub(crate) fn visit_blend<V: Visit<7, 1>>(context: &Context, visitor: V) -> V::Output {
-    with_solubility!(context, model => visitor.visit(Share(model)))
+    let model = context.solubility();
+    visitor.visit(Share(model))
 }
 
 /// The regulator pressure that holds a drink at a carbonation under a blended gas, or over air that was not purged.

@@ -99,6 +99,7 @@ pub(super) struct Flowing {
 }
 
 impl Kernel<11, 6> for Flowing {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 11] = columns(Key::Gauge, Key::Line);
     #[inline(always)]
     fn eval(&self, [gauge, length, rest @ ..]: [f64; 11], steps: &mut impl Steps) -> ([f64; 6], i32) {
@@ -147,6 +148,7 @@ pub(super) struct Lengths<const TIMED: bool> {
 }
 
 impl<const TIMED: bool> Kernel<11, 7> for Lengths<TIMED> {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 11] = columns(Key::Gauge, pour(TIMED));
     #[inline(always)]
     fn eval(&self, [gauge, told, rest @ ..]: [f64; 11], steps: &mut impl Steps) -> ([f64; 7], i32) {
@@ -199,6 +201,7 @@ pub(super) struct Taking<const TIMED: bool> {
 }
 
 impl<const TIMED: bool> Kernel<11, 8> for Taking<TIMED> {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 11] = columns(Key::Line, pour(TIMED));
     #[inline(always)]
     fn eval(&self, [length, told, rest @ ..]: [f64; 11], steps: &mut impl Steps) -> ([f64; 8], i32) {

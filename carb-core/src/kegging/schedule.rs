@@ -1,7 +1,7 @@
 //! How long carbonating takes under a pressure, and how far it is after a time; upward, and downward where a keg is vented.
 
 use super::uptake::{How, Uptake};
-use crate::balance::{equilibrium, pressure, with_solubility};
+use crate::balance::{equilibrium, pressure};
 use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::basis::{Answer, Context};
@@ -46,6 +46,7 @@ struct Until<S> {
 }
 
 impl<S: Solubility> Kernel<11, 3> for Until<S> {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 11] = [
         Key::Start,
         Key::Carbonation,
@@ -96,7 +97,8 @@ impl<S: Solubility> Kernel<11, 3> for Until<S> {
 
 /// Hands the kernel of the time to a visitor.
 pub(crate) fn visit_time<V: Visit<11, 3>>(how: How, context: &Context, visitor: V) -> V::Output {
-    with_solubility!(context, model => visitor.visit(Until { model, how }))
+    let model = context.solubility();
+    visitor.visit(Until { model, how })
 }
 
 #[derive(Clone, Copy)]
@@ -106,6 +108,7 @@ struct After<S> {
 }
 
 impl<S: Solubility> Kernel<13, 6> for After<S> {
+    const SCALAR: bool = true;
     /// Where each end of the rate has its own start; from one start, all three are the same.
     const COLUMNS: [Key; 13] = [
         Key::Start,
@@ -156,7 +159,8 @@ impl<S: Solubility> Kernel<13, 6> for After<S> {
 
 /// Hands the kernel of the progress to a visitor.
 pub(crate) fn visit_progress<V: Visit<13, 6>>(how: How, context: &Context, visitor: V) -> V::Output {
-    with_solubility!(context, model => visitor.visit(After { model, how }))
+    let model = context.solubility();
+    visitor.visit(After { model, how })
 }
 
 /// The kernel's columns, SI.

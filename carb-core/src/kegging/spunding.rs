@@ -3,7 +3,7 @@
 use super::rating::note_rating;
 use crate::balance::open::Left;
 use crate::balance::pressure::{self, Pressure};
-use crate::balance::{sealed, with_solubility};
+use crate::balance::sealed;
 use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::basis::{Answer, ColdCrash, Context};
@@ -142,6 +142,7 @@ impl<S: Solubility, const END: bool> Spund<S, END> {
 }
 
 impl<S: Solubility, const END: bool> Kernel<8, 6> for Spund<S, END> {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 8] = [
         Key::Carbonation,
         Key::Temperature,
@@ -237,11 +238,12 @@ pub(crate) fn visit<V: Visit<8, 6>>(
     visitor: V,
 ) -> V::Output {
     let starts = Starts::new(fermenting, context);
-    with_solubility!(context, solubility => if plato {
+    let solubility = context.solubility();
+    if plato {
         visitor.visit(Spund::<_, true> { solubility, starts, scale })
     } else {
         visitor.visit(Spund::<_, false> { solubility, starts, scale })
-    })
+    }
 }
 
 /// A fermenter that is closed before its fermentation ends.

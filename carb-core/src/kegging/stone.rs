@@ -3,7 +3,7 @@
 //! Only the pressure over the drink sets the carbonation that it comes to. The head of drink over the stone, and what the
 //! stone itself takes before gas comes out of it, are on top of that.
 
-use crate::balance::{pressure, sealed, with_solubility};
+use crate::balance::{pressure, sealed};
 use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::basis::{Answer, Context};
@@ -71,6 +71,7 @@ struct Stone<S> {
 }
 
 impl<S: Solubility> Kernel<9, 3> for Stone<S> {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 9] = [
         Key::Carbonation,
         Key::Temperature,
@@ -121,7 +122,8 @@ impl<S: Solubility> Kernel<9, 3> for Stone<S> {
 
 /// Hands the kernel to a visitor.
 pub(crate) fn visit<V: Visit<9, 3>>(read: bool, context: &Context, visitor: V) -> V::Output {
-    with_solubility!(context, solubility => visitor.visit(Stone { solubility, read }))
+    let solubility = context.solubility();
+    visitor.visit(Stone { solubility, read })
 }
 
 /// A stone, and where it lies.

@@ -2,7 +2,6 @@
 
 use super::rating::note_rating;
 use crate::balance::sealed::{self, Closed, LEAST_GAS, Sealed};
-use crate::balance::with_solubility;
 use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::basis::{Answer, Context};
@@ -21,6 +20,7 @@ struct Warmed<S> {
 }
 
 impl<S: Solubility> Kernel<9, 5> for Warmed<S> {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 9] = [
         Key::Carbonation,
         Key::Fermentable,
@@ -60,10 +60,8 @@ impl<S: Solubility> Kernel<9, 5> for Warmed<S> {
 
 /// Hands the kernel to a visitor.
 pub(crate) fn visit<V: Visit<9, 5>>(context: &Context, visitor: V) -> V::Output {
-    with_solubility!(context, solubility => visitor.visit(Warmed {
-        package: Package::new(solubility, context),
-        ferments: Ferments::of(context),
-    }))
+    let solubility = context.solubility();
+    visitor.visit(Warmed { package: Package::new(solubility, context), ferments: Ferments::of(context) })
 }
 
 /// The kernel's columns, SI.

@@ -4,6 +4,7 @@
 //! exponentials; then [`Here::dissolved`] and its inverse [`Here::co2_pressure`] are cheap, and the sealed vessel can
 //! call them in a loop.
 
+pub mod any;
 pub mod chart;
 pub mod chart_quadratic;
 pub mod composition;
@@ -14,6 +15,7 @@ pub mod model;
 pub mod relation;
 pub mod water_core;
 
+pub use any::AnySolubility;
 pub use model::Model;
 
 use crate::evidence::{Equation, Measure, Standing, Steps, equation::symbol};
