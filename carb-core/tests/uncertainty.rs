@@ -51,7 +51,7 @@ fn first_order_is_within_5_percent_of_the_draws_for_the_demo() {
     let doubts = asked.doubts.expect("the demo says how sure its inputs are");
     let demo = plan_with(&asked.request, &asked.lists().unwrap(), Some(&doubts)).unwrap();
     let parts: Vec<_> = demo.sure.as_ref().unwrap().parts().collect();
-    assert_eq!(parts.len(), 4, "dose, carbonation, bottle, regulator");
+    assert_eq!(parts.len(), 6, "dose, carbonation, bottle; regulator, gas, the keg on a hot day");
 
     // The same by functions of the table, with 100 000 draws each.
     let all = |function: &str, inputs: &str, list: &[(&str, Doubt)]| {

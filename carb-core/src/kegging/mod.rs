@@ -25,7 +25,7 @@ pub mod pour;
 pub mod pressure;
 pub mod purge;
 pub mod push;
-mod rating;
+pub(crate) mod rating;
 pub mod room;
 pub mod schedule;
 pub mod spunding;

@@ -3,7 +3,7 @@
 use super::ask::Ask;
 use super::bottling::HOT_DAY;
 use super::fermented;
-use super::kegging::{CARBONATING, REGULATOR, SERVING, Whole};
+use super::kegging::{BURST, CARBONATING, REGULATOR, SERVING, Whole};
 use crate::basis::{BasisName, Function, Yeast};
 use crate::error::Error;
 use crate::property::keg::PurgeMethod;
@@ -182,7 +182,7 @@ pub(super) static PARTS: &[Spec] = &[
         },
     },
     Spec {
-        place: "burst",
+        place: BURST,
         function: &BURST_TIME,
         ask: |whole, ask| {
             let (start, target) = (whole.start?, whole.target?);

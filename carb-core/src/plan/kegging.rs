@@ -10,9 +10,10 @@ use crate::bottling::before::Before;
 use crate::bottling::conditioning::Span;
 use crate::error::Error;
 use crate::evidence::{Level, NoSteps, Notes, Working};
+use crate::kegging::rating::note_rating;
 use crate::property::keg::SODA_KEG;
 use crate::quantity::unit::DAY;
-use crate::quantity::{Carbonation, Key, Mass, Name, Temperature, Time, Volume};
+use crate::quantity::{Carbonation, GaugePressure, Key, Mass, Name, Temperature, Time, Volume};
 use crate::table::functions::{CARBONATION_PROGRESS, KEG_PRESSURE};
 use crate::table::inputs::{before, carbonation, packaged};
 use alloc::vec::Vec;
@@ -139,9 +140,24 @@ fn asked(spec: &'static Spec, whole: &Whole<'_>) -> Option<KegPart> {
         }
         Ok(Some(ask)) => {
             let mut working = Working::default();
-            let answer = function.answer(&ask.request, &mut working).map_err(|error| ask.renamed(error));
+            let mut answer = function.answer(&ask.request, &mut working).map_err(|error| ask.renamed(error));
+            if let Ok(found) = &mut answer {
+                judge(place, &ask.request, found, whole.request);
+            }
             Some(of(ask.request, answer, working))
         }
+    }
+}
+
+/// Judges the pressures that the job itself puts on a keg by its rating; the functions that ask for one judge theirs.
+fn judge(place: &str, asked: &Request, found: &mut Answer<Values>, whole: &Request) {
+    let gauge = match place {
+        REGULATOR => found.value.as_slice().first().copied(),
+        BURST => asked.number(Key::BurstGauge),
+        _ => None,
+    };
+    if let (Some(gauge), Some(limit)) = (gauge, whole.number(Key::KegRating)) {
+        note_rating(gauge, Some(GaugePressure::from_si(limit)), &mut found.notes.cautions);
     }
 }
 
@@ -211,7 +227,8 @@ fn begin(request: &Request, lists: &Lists<'_>, made: Option<Carbonation>) -> Res
             Before::Fermented(fermenter) => open::residual_co2(&fermenter, &context, steps),
         }
     });
-    let target = sound.and_then(|()| carbonation(&request)).map(Carbonation::si);
+    // The pressure asks nothing of gravities and losses.
+    let target = carbonation(&request).map(Carbonation::si);
     Ok(Begun { request, completed, kegs, start, target })
 }
 
@@ -301,6 +318,8 @@ pub(super) fn values(
 
 /// The part that says how the regulator is set.
 pub(super) const REGULATOR: &str = "regulator";
+/// The part that begins with high pressure.
+pub(super) const BURST: &str = "burst";
 /// The part that says how long carbonation takes.
 pub(super) const CARBONATING: &str = "carbonating";
 

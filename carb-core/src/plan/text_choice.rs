@@ -1,6 +1,6 @@
 //! Bottle or keg: the two ways side by side, as text.
 
-use super::kegging::CARBONATING;
+use super::kegging::{BURST, CARBONATING};
 use super::page::Page;
 use super::text_kegging::span;
 use super::{Part, Plan};
@@ -15,7 +15,7 @@ const NOTHING: &str = "-";
 
 /// A row of the comparison.
 fn row(page: &mut Page, label: &str, bottles: &str, keg: &str) {
-    page.line(&format!("  {label:<22}{bottles:<28}{keg}"));
+    page.line(&format!("  {label:<22}{bottles:<24}{keg}"));
 }
 
 fn shown(value: Option<f64>, unit: &Unit, places: usize) -> String {
@@ -49,11 +49,10 @@ impl Plan {
             page,
             "CO2 from",
             &format!("{} g of sugar", shown(sugar, &GRAM, 0)),
-            &format!("{} g from the cylinder, serving counted", shown(gas, &GRAM, 0)),
+            &format!("{} g of gas, to serve it too", shown(gas, &GRAM, 0)),
         );
         let washed = bottles.fill.as_ref().and_then(Part::value).map(|fill| format!("{} bottles", fill.washed));
-        let washed =
-            washed.unwrap_or_else(|| format!("{:.0} bottles of half a litre", 2.0 * kegs.litres().unwrap_or(0.0)));
+        let washed = washed.unwrap_or_else(|| format!("{:.0} half-litre bottles", 2.0 * kegs.litres().unwrap_or(0.0)));
         row(page, "to wash", &washed, &format!("{kegs_count} keg{}", if kegs_count == 1 { "" } else { "s" }));
         let loss = |key| format!("{:.0} %", self.request.number(key).unwrap_or(USUAL_LOSS));
         row(page, "drink lost", &loss(Key::BottleLoss), &loss(Key::KegLoss));
@@ -95,9 +94,9 @@ impl Plan {
     /// When the keg is carbonated, the faster way first.
     fn keg_ready(&self) -> String {
         let kegs = &self.kegging;
-        let burst = |noun| kegs.value("burst", noun, Key::Time);
+        let burst = |noun| kegs.value(BURST, noun, Key::Time);
         if let (Some(stop), Some(rest), Some(latest)) = (burst("stop"), burst("rest"), burst("latest_rest")) {
-            return format!("{}, with a burst", span(stop + rest, stop, stop + latest));
+            return format!("{}, by a burst", span(stop + rest, stop, stop + latest));
         }
         let time = |noun| kegs.value(CARBONATING, noun, Key::Time);
         match (time("expected"), time("soonest"), time("latest")) {

@@ -1,6 +1,6 @@
 //! The kegging job as text.
 
-use super::kegging::{CARBONATING, Kegging, REGULATOR};
+use super::kegging::{BURST, CARBONATING, Kegging, REGULATOR};
 use super::page::{Page, bar_and_psi, celsius};
 use super::safety;
 use super::text::{cautions, head, sources, sure};
@@ -147,8 +147,8 @@ impl Kegging {
             let [expected, soonest, latest] = ["expected", "soonest", "latest"].map(|noun| value(noun, Key::Time));
             format!("95 % of the way in {}, {by}: an estimate; taste it", span(expected, soonest, latest))
         });
-        self.say(page, "burst", "Or a burst", |value| {
-            let gauge = self.part("burst").and_then(|part| part.request.number(Key::BurstGauge)).unwrap_or(f64::NAN);
+        self.say(page, BURST, "Or a burst", |value| {
+            let gauge = self.part(BURST).and_then(|part| part.request.number(Key::BurstGauge)).unwrap_or(f64::NAN);
             format!(
                 "{} for {:.0} hours and no longer, so that even a fast keg does not pass the target ({:.2} volumes then, {:.2} at least); vent it, hold {}, and it is there {:.1} days later ({:.0} at the latest)",
                 bar_and_psi(gauge),
