@@ -157,7 +157,9 @@ def rows_of(table: Entry) -> tuple[str, str]:
     if table not in ASKED_TABLES:
         return f"len({call_of(table)})", str(len(rows))
     texts = [column["name"] for column in table["columns"] if not column["unit"]]
-    first = next(name for name in texts if any(row[name] for row in rows))
+    first = next((name for name in texts if any(row[name] for row in rows)), None)
+    if first is None:
+        return f"len({call_of(table)})", str(len(rows))
     return f"{call_of(table)}.column({quoted(first)})", repr(tuple(row[first] for row in rows))
 
 

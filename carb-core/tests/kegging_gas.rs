@@ -1,5 +1,5 @@
 //! Purging, oxygen, the CO2 supply and CO2 in rooms: against published values (`checks/published/kegging_gas.csv`), against
-//! CoolProp (`checks/scripts/reference_kegging_gas.py`), against balances worked out here, and by properties.
+//! CoolProp (`checks/scripts/reference_gas.py`), against balances worked out here, and by properties.
 #![allow(clippy::disallowed_methods)]
 
 use carb_core::Error;

@@ -76,6 +76,10 @@ typedef enum carb_status {
     CARB_BOTTLES_SHORT = -23,
     // More sugar than the water dissolves.
     CARB_WATER_SHORT = -24,
+    // A value that the others leave no room for.
+    CARB_OUT_OF_REACH = -25,
+    // A carbonation that the drink never comes to under this pressure.
+    CARB_NEVER_REACHED = -26,
     // A pointer is NULL, or not aligned for its type.
     CARB_NULL_POINTER = -100,
     // A struct_size that no struct has, or a member set that this version does not know.
@@ -137,6 +141,24 @@ typedef enum carb_caution {
     CARB_CAUTION_LIQUID_ALCOHOL = 32768,
     // the density of the drink is known to the limit; the value is extrapolated
     CARB_CAUTION_LIQUID_WARM = 65536,
+    // at a Reynolds number of the value the flow may be smooth (as below the limit) or turbulent (as above 4000),
+    // and change between: what the line takes may be from half to 1.6 times this. Try it, or choose another bore
+    CARB_CAUTION_TRANSITION_FLOW = 67108864,
+    // the value is faster than the the limit that the trade pours at most: it foams. Take a longer or narrower
+    // line; the pressure belongs to the carbonation
+    CARB_CAUTION_FAST_POUR = 134217728,
+    // the solubility of oxygen was measured from 0 to 40 °C; the value lies beyond the limit
+    CARB_CAUTION_OXYGEN_TEMPERATURE = 8388608,
+    // how fast a drink takes up CO2 is known for chilled kegs, and carried to the value by the viscosity of water:
+    // beyond the limit it is extrapolated. Take readings
+    CARB_CAUTION_UPTAKE_TEMPERATURE = 1048576,
+    // the drink stands the value deep: how fast CO2 passes a still surface is known for kegs, to the limit. Take
+    // readings, and fit the rate to them
+    CARB_CAUTION_DEEP_DRINK = 2097152,
+    // the value over the drink is more than every vessel stands: beyond the limit only kegs whose maker rates them
+    // for it, with a relief valve below that. Plastic kegs and fermenters end near 2.4 bar (35 psi); read the
+    // marking, and vent before opening
+    CARB_CAUTION_HIGH_GAUGE = 4194304,
 } carb_caution;
 
 // Yes or no.
@@ -411,6 +433,113 @@ typedef enum carb_real_extract_model {
     CARB_REAL_EXTRACT_MODEL_QUOTIENT = 2,
 } carb_real_extract_model;
 
+// How the drink meets its gas: still, dip_tube (gas in through the liquid tube), on_side, stone, or rocked.
+typedef enum carb_method {
+    // not given
+    CARB_METHOD_NOT_GIVEN = 0,
+    // still
+    CARB_METHOD_STILL = 1,
+    // dip_tube
+    CARB_METHOD_DIP_TUBE = 2,
+    // on_side
+    CARB_METHOD_ON_SIDE = 3,
+    // stone
+    CARB_METHOD_STONE = 4,
+    // rocked
+    CARB_METHOD_ROCKED = 5,
+} carb_method;
+
+// Size of the cylinder or cartridge: see the table cylinders.
+typedef enum carb_cylinder_size {
+    // not given
+    CARB_CYLINDER_SIZE_NOT_GIVEN = 0,
+    // cartridge_8_g
+    CARB_CYLINDER_SIZE_CARTRIDGE_8_G = 1,
+    // cartridge_12_g
+    CARB_CYLINDER_SIZE_CARTRIDGE_12_G = 2,
+    // cartridge_16_g
+    CARB_CYLINDER_SIZE_CARTRIDGE_16_G = 3,
+    // cartridge_74_g
+    CARB_CYLINDER_SIZE_CARTRIDGE_74_G = 4,
+    // cylinder_2_kg
+    CARB_CYLINDER_SIZE_CYLINDER_2_KG = 5,
+    // cylinder_5_lb
+    CARB_CYLINDER_SIZE_CYLINDER_5_LB = 6,
+    // cylinder_10_lb
+    CARB_CYLINDER_SIZE_CYLINDER_10_LB = 7,
+    // cylinder_6_kg
+    CARB_CYLINDER_SIZE_CYLINDER_6_KG = 8,
+    // cylinder_20_lb
+    CARB_CYLINDER_SIZE_CYLINDER_20_LB = 9,
+    // cylinder_10_kg
+    CARB_CYLINDER_SIZE_CYLINDER_10_KG = 10,
+} carb_cylinder_size;
+
+// Tubing of the draught line: see the table tubes.
+typedef enum carb_tube {
+    // not given
+    CARB_TUBE_NOT_GIVEN = 0,
+    // vinyl_3_16_in
+    CARB_TUBE_VINYL_3_16_IN = 1,
+    // vinyl_1_4_in
+    CARB_TUBE_VINYL_1_4_IN = 2,
+    // vinyl_5_16_in
+    CARB_TUBE_VINYL_5_16_IN = 3,
+    // vinyl_3_8_in
+    CARB_TUBE_VINYL_3_8_IN = 4,
+    // vinyl_1_2_in
+    CARB_TUBE_VINYL_1_2_IN = 5,
+    // barrier_3_16_in
+    CARB_TUBE_BARRIER_3_16_IN = 6,
+    // barrier_1_4_in
+    CARB_TUBE_BARRIER_1_4_IN = 7,
+    // barrier_5_16_in
+    CARB_TUBE_BARRIER_5_16_IN = 8,
+    // barrier_3_8_in
+    CARB_TUBE_BARRIER_3_8_IN = 9,
+    // steel_1_4_in_od
+    CARB_TUBE_STEEL_1_4_IN_OD = 10,
+    // steel_5_16_in_od
+    CARB_TUBE_STEEL_5_16_IN_OD = 11,
+    // steel_3_8_in_od
+    CARB_TUBE_STEEL_3_8_IN_OD = 12,
+    // metric_7_mm
+    CARB_TUBE_METRIC_7_MM = 13,
+    // metric_10_mm
+    CARB_TUBE_METRIC_10_MM = 14,
+} carb_tube;
+
+// How the drink goes from the keg into bottles or growlers: see the table filling_losses.
+typedef enum carb_fill_method {
+    // not given
+    CARB_FILL_METHOD_NOT_GIVEN = 0,
+    // automatic
+    CARB_FILL_METHOD_AUTOMATIC = 1,
+    // counter_pressure_line
+    CARB_FILL_METHOD_COUNTER_PRESSURE_LINE = 2,
+    // hand_counter_pressure
+    CARB_FILL_METHOD_HAND_COUNTER_PRESSURE = 3,
+    // tap_tube
+    CARB_FILL_METHOD_TAP_TUBE = 4,
+    // tilted_glass
+    CARB_FILL_METHOD_TILTED_GLASS = 5,
+} carb_fill_method;
+
+// How air is kept out of a keg: none, headspace (gas over the drink vented), empty (vented before it is filled),
+// or push (sanitiser pushed out by CO2, then the headspace vented if cycles are given).
+typedef enum carb_purge {
+    // not given
+    CARB_PURGE_NOT_GIVEN = 0,
+    // none
+    CARB_PURGE_NONE = 1,
+    // headspace
+    CARB_PURGE_HEADSPACE = 2,
+    // empty
+    CARB_PURGE_EMPTY = 3,
+    // push
+    CARB_PURGE_PUSH = 4,
+} carb_purge;
+
 // The set of assumptions to start from.
 typedef enum carb_basis {
     // not given
@@ -506,7 +635,7 @@ typedef struct carb_inputs {
     double filling_c;
     // temperature of the drink; °C, -5 to 60
     double temperature_c;
-    // temperature at which bottles are conditioned; °C, -5 to 60
+    // temperature of the room: that in which bottles condition, or into which CO2 escapes; °C, -5 to 60
     double room_c;
     // height above sea level, from which the air pressure outside follows by ISO 2533; m, -500 to 9000
     double altitude_m;
@@ -616,6 +745,139 @@ typedef struct carb_inputs {
     double age_h;
     // share of the carbonation that is made; %, 0 to 100
     double progress_percent;
+    // how the drink meets its gas: still, dip_tube (gas in through the liquid tube), on_side, stone, or rocked; an
+    // enum carb_method
+    int32_t method;
+    // size of the cylinder or cartridge: see the table cylinders; an enum carb_cylinder_size
+    int32_t cylinder_size;
+    // tubing of the draught line: see the table tubes; an enum carb_tube
+    int32_t tube;
+    // how the drink goes from the keg into bottles or growlers: see the table filling_losses; an enum
+    // carb_fill_method
+    int32_t fill_method;
+    // how air is kept out of a keg: none, headspace (gas over the drink vented), empty (vented before it is
+    // filled), or push (sanitiser pushed out by CO2, then the headspace vented if cycles are given); an enum
+    // carb_purge
+    int32_t purge;
+    // not used
+    int32_t reserved_1;
+    // drink that goes into one bottle; L, 0.01 to 100
+    double bottle_l;
+    // CO2 in the gas that is put over the drink, percent by volume; the rest is nitrogen; %, 1 to 100
+    double co2_percent;
+    // partial pressure of the air left in a headspace that was not purged: that of the air outside where it was
+    // not purged at all; kPa, 0 to 300
+    double air_abs_kpa;
+    // height of drink above the place that is meant; m, 0 to 30
+    double depth_m;
+    // what the keg or tank holds, filled to the brim; L, 0.1 to 1000000
+    double keg_l;
+    // inner diameter of the keg or tank; m, 0.02 to 20
+    double keg_diameter_m;
+    // pressure above the air outside for which the keg is rated: the least of its marking and its relief valve;
+    // kPa, 0 to 3000
+    double keg_rating_gauge_kpa;
+    // share of the gap to equilibrium that closes in a time: first-order rate of uptake; 1/h, 0 to 360
+    double kla_per_h;
+    // CO2 in the drink at the start; g/L, 0 to 30
+    double start_co2_g_per_l;
+    // high pressure, above the air outside, with which carbonation is started; kPa, 0 to 3000
+    double burst_gauge_kpa;
+    // the most CO2 that the regulator lets through; g/h, 0.0036 to 3600000
+    double supply_g_per_h;
+    // oxygen in the gas over the drink; ppm, 0 to 250000
+    double oxygen_ppm;
+    // oxygen in the vessel before it is purged; ppm, 0 to 250000
+    double start_oxygen_ppm;
+    // oxygen in the CO2 as supplied; ppm, 0 to 50000
+    double gas_oxygen_ppm;
+    // pressure above the air outside to which a vessel is filled before it is vented; kPa, 0.1 to 3000
+    double purge_gauge_kpa;
+    // how often a vessel is filled with CO2 and vented; 0 to 1000
+    double cycles_count;
+    // vessel volumes of CO2 that flow through an open vessel; 0 to 1000
+    double sweeps_count;
+    // air that stays under the lid when a vessel is filled with liquid; L, 0 to 1000
+    double pocket_l;
+    // oxygen dissolved in the drink; µg/L, 0 to 100000
+    double dissolved_oxygen_ug_per_l;
+    // mass of CO2; g, 0 to 1000000000
+    double gas_g;
+    // CO2 lost through leaks and disconnecting, percent of what is used; %, 0 to 500
+    double gas_loss_percent;
+    // CO2 in a full cylinder; g, 0.1 to 1000000
+    double charge_g;
+    // CO2 in a full cylinder over the water that it would hold; g/g, 0.5 to 0.9
+    double filling_ratio_g_per_g;
+    // what the cylinder weighs now; g, 1 to 10000000
+    double gross_g;
+    // what the empty cylinder weighs: it is stamped on it; g, 1 to 10000000
+    double tare_g;
+    // inner diameter of the line; mm, 1 to 50
+    double bore_mm;
+    // length of the draught line; m, 0 to 500
+    double line_m;
+    // height of the faucet over the drink in the keg (its middle, where it is half empty); below 0 where the
+    // faucet is lower; m, -30 to 50
+    double rise_m;
+    // losses of fittings and faucet, in velocity heads of the line; 0 to 1000
+    double fittings_multiplier;
+    // drink that flows; L/min, 0.0006 to 6000
+    double flow_l_per_min;
+    // drink that is poured into one glass; L, 0.01 to 100
+    double glass_l;
+    // time in which the glass is full; s, 0.1 to 36000
+    double pour_seconds;
+    // pressure lost per length of line; bar/m, 0 to 100
+    double resistance_bar_per_m;
+    // pressure at which gas first bubbles from the wet stone; kPa, 0 to 1000
+    double wetting_kpa;
+    // pressure to spare, so that gas flows; kPa, 0 to 1000
+    double margin_kpa;
+    // CO2 lost while filling; g/L, 0 to 30
+    double fill_loss_co2_g_per_l;
+    // volume of the other drink that is blended in; L, 0.001 to 1000000
+    double other_l;
+    // CO2 in the other drink; g/L, 0 to 30
+    double other_co2_g_per_l;
+    // CO2 that escapes into the room; g, 0 to 100000000
+    double released_g;
+    // volume of the room; m3, 0.1 to 1000000
+    double room_m3;
+    // how often the air of the room is exchanged: about 0.5 an hour in a closed room, less in a cold room or a
+    // cellar; 1/h, 0.01 to 360
+    double air_changes_per_h;
+    // CO2 that leaks steadily; g/h, 0 to 3600000
+    double leak_g_per_h;
+    // price of everything that kegging needs and bottling does not; 0 to 1000000000
+    double outfit_money;
+    // price of everything that bottling needs and kegging does not, without the bottles; 0 to 1000000000
+    double bottling_outfit_money;
+    // price of one empty bottle; 0 to 1000000000
+    double bottle_money;
+    // price of one cap; 0 to 1000000000
+    double cap_money;
+    // price of the priming sugar; per kg, 0 to 1000000000
+    double sugar_money_per_kg;
+    // price of CO2; per kg, 0 to 1000000000
+    double gas_money_per_kg;
+    // what the drink itself costs; per L, 0 to 1000000000
+    double drink_money_per_l;
+    // how many batches are looked at; 1 to 100000
+    double batches_count;
+    // how often a bottle is used before it is lost or broken; 1 to 100000
+    double uses_count;
+    // drink lost in bottling, percent; %, 0 to 100
+    double bottle_loss_percent;
+    // drink lost in kegging and in the line, percent; %, 0 to 100
+    double keg_loss_percent;
+    // pressure that faucet, shank, couplings and other lengths of line take, by the trade's balance; kPa, 0 to
+    // 1000
+    double hardware_kpa;
+    // temperature of a keg that is purged while it is empty; °C, -5 to 60
+    double purge_c;
+    // pressure above the air outside at which CO2 pushes liquid out of a full keg; kPa, 0 to 3000
+    double push_gauge_kpa;
 } carb_inputs;
 
 // What carb_dissolved_co2 answers; numbers are NaN where it returns an error.
@@ -657,6 +919,120 @@ typedef struct carb_keg_pressure_result {
     // pressure above vacuum, total of the gas over the drink; kPa
     double abs_kpa;
 } carb_keg_pressure_result;
+
+// What carb_gas_blend answers; numbers are NaN where it returns an error.
+typedef struct carb_gas_blend_result {
+    // sizeof (carb_gas_blend_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // CO2 in the gas that is put over the drink, percent by volume; the rest is nitrogen; %
+    double co2_percent;
+} carb_gas_blend_result;
+
+// What carb_keg_temperature answers; numbers are NaN where it returns an error.
+typedef struct carb_keg_temperature_result {
+    // sizeof (carb_keg_temperature_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // temperature of the drink; °C
+    double temperature_c;
+} carb_keg_temperature_result;
+
+// What carb_warmed_keg answers; numbers are NaN where it returns an error.
+typedef struct carb_warmed_keg_result {
+    // sizeof (carb_warmed_keg_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // expected: pressure above the air outside, total of the gas over the drink; kPa
+    double expected_gauge_kpa;
+    // expected: pressure above vacuum, total of the gas over the drink; kPa
+    double expected_abs_kpa;
+    // expected: CO2 per litre of drink; g/L
+    double expected_co2_g_per_l;
+    // worst: pressure above the air outside, total of the gas over the drink; kPa
+    double worst_gauge_kpa;
+    // worst: pressure above vacuum, total of the gas over the drink; kPa
+    double worst_abs_kpa;
+} carb_warmed_keg_result;
+
+// What carb_spunding answers; numbers are NaN where it returns an error.
+typedef struct carb_spunding_result {
+    // sizeof (carb_spunding_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // relief: pressure above the air outside, total of the gas over the drink; kPa
+    double relief_gauge_kpa;
+    // relief: pressure above vacuum, total of the gas over the drink; kPa
+    double relief_abs_kpa;
+    // closing: specific gravity 20/20 °C; SG
+    double closing_sg;
+    // closing: extract, grams in 100 g of solution; °P
+    double closing_plato;
+    // by how much the specific gravity lies above the end of fermentation; SG
+    double drop_sg;
+    // CO2 in the drink at the start; g/L
+    double start_co2_g_per_l;
+} carb_spunding_result;
+
+// What carb_closed_fermentation answers; numbers are NaN where it returns an error.
+typedef struct carb_closed_fermentation_result {
+    // sizeof (carb_closed_fermentation_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // expected: pressure above the air outside, total of the gas over the drink; kPa
+    double expected_gauge_kpa;
+    // expected: pressure above vacuum, total of the gas over the drink; kPa
+    double expected_abs_kpa;
+    // expected: CO2 per litre of drink; g/L
+    double expected_co2_g_per_l;
+    // worst: pressure above the air outside, total of the gas over the drink; kPa
+    double worst_gauge_kpa;
+    // worst: pressure above vacuum, total of the gas over the drink; kPa
+    double worst_abs_kpa;
+} carb_closed_fermentation_result;
+
+// What carb_stone_pressure answers; numbers are NaN where it returns an error.
+typedef struct carb_stone_pressure_result {
+    // sizeof (carb_stone_pressure_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // pressure above the air outside, total of the gas over the drink; kPa
+    double gauge_kpa;
+    // surface: pressure above the air outside, total of the gas over the drink; kPa
+    double surface_gauge_kpa;
+    // head: difference of pressure; kPa
+    double head_drop_kpa;
+} carb_stone_pressure_result;
 
 // What carb_residual_co2 answers; numbers are NaN where it returns an error.
 typedef struct carb_residual_co2_result {
@@ -962,6 +1338,378 @@ typedef struct carb_co2_saturation_result {
     double vapour_density_kg_per_m3;
 } carb_co2_saturation_result;
 
+// What carb_line_flow answers; numbers are NaN where it returns an error.
+typedef struct carb_line_flow_result {
+    // sizeof (carb_line_flow_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // drink that flows; L/min
+    double flow_l_per_min;
+    // time in which the glass is full; s
+    double pour_seconds;
+    // speed of the drink in the line; m/s
+    double speed_m_per_s;
+    // Reynolds number of the flow;
+    double reynolds_multiplier;
+    // pressure lost per length of line; bar/m
+    double resistance_bar_per_m;
+    // drink that stands in the line; L
+    double line_l;
+} carb_line_flow_result;
+
+// What carb_line_length answers; numbers are NaN where it returns an error.
+typedef struct carb_line_length_result {
+    // sizeof (carb_line_length_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // length of the draught line; m
+    double line_m;
+    // drink that stands in the line; L
+    double line_l;
+    // drink that flows; L/min
+    double flow_l_per_min;
+    // time in which the glass is full; s
+    double pour_seconds;
+    // speed of the drink in the line; m/s
+    double speed_m_per_s;
+    // Reynolds number of the flow;
+    double reynolds_multiplier;
+    // pressure lost per length of line; bar/m
+    double resistance_bar_per_m;
+} carb_line_length_result;
+
+// What carb_line_pressure answers; numbers are NaN where it returns an error.
+typedef struct carb_line_pressure_result {
+    // sizeof (carb_line_pressure_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // pressure above the air outside, total of the gas over the drink; kPa
+    double gauge_kpa;
+    // lift: difference of pressure; kPa
+    double lift_drop_kpa;
+    // line: difference of pressure; kPa
+    double line_drop_kpa;
+    // fittings: difference of pressure; kPa
+    double fittings_drop_kpa;
+    // drink that flows; L/min
+    double flow_l_per_min;
+    // time in which the glass is full; s
+    double pour_seconds;
+    // speed of the drink in the line; m/s
+    double speed_m_per_s;
+    // Reynolds number of the flow;
+    double reynolds_multiplier;
+} carb_line_pressure_result;
+
+// What carb_handbook_line answers; numbers are NaN where it returns an error.
+typedef struct carb_handbook_line_result {
+    // sizeof (carb_handbook_line_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // length of the draught line; m
+    double line_m;
+    // lift: difference of pressure; kPa
+    double lift_drop_kpa;
+    // pressure lost per length of line; bar/m
+    double resistance_bar_per_m;
+} carb_handbook_line_result;
+
+// What carb_handbook_pressure answers; numbers are NaN where it returns an error.
+typedef struct carb_handbook_pressure_result {
+    // sizeof (carb_handbook_pressure_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // pressure above the air outside, total of the gas over the drink; kPa
+    double gauge_kpa;
+    // lift: difference of pressure; kPa
+    double lift_drop_kpa;
+    // line: difference of pressure; kPa
+    double line_drop_kpa;
+} carb_handbook_pressure_result;
+
+// What carb_filling_carbonation answers; numbers are NaN where it returns an error.
+typedef struct carb_filling_carbonation_result {
+    // sizeof (carb_filling_carbonation_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // expected: CO2 per litre of drink; g/L
+    double expected_co2_g_per_l;
+    // least: CO2 per litre of drink; g/L
+    double least_co2_g_per_l;
+    // most: CO2 per litre of drink; g/L
+    double most_co2_g_per_l;
+} carb_filling_carbonation_result;
+
+// What carb_blend answers; numbers are NaN where it returns an error.
+typedef struct carb_blend_result {
+    // sizeof (carb_blend_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // drink that reaches packages (not the batch size: trub and losses stay behind); L
+    double packaged_l;
+    // mixed: CO2 per litre of drink; g/L
+    double mixed_co2_g_per_l;
+    // kept: CO2 per litre of drink; g/L
+    double kept_co2_g_per_l;
+    // CO2 that escapes into the room; g
+    double released_g;
+} carb_blend_result;
+
+// What carb_purge_oxygen answers; numbers are NaN where it returns an error.
+typedef struct carb_purge_oxygen_result {
+    // sizeof (carb_purge_oxygen_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // oxygen in the gas over the drink; ppm
+    double oxygen_ppm;
+    // each: mass of CO2; g
+    double each_gas_g;
+    // total: mass of CO2; g
+    double total_gas_g;
+} carb_purge_oxygen_result;
+
+// What carb_purge_cycles answers; numbers are NaN where it returns an error.
+typedef struct carb_purge_cycles_result {
+    // sizeof (carb_purge_cycles_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // how often a vessel is filled with CO2 and vented;
+    double cycles_count;
+    // whole: how often a vessel is filled with CO2 and vented;
+    double whole_cycles_count;
+    // each: mass of CO2; g
+    double each_gas_g;
+    // total: mass of CO2; g
+    double total_gas_g;
+} carb_purge_cycles_result;
+
+// What carb_sweep_oxygen answers; numbers are NaN where it returns an error.
+typedef struct carb_sweep_oxygen_result {
+    // sizeof (carb_sweep_oxygen_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // mixed: oxygen in the gas over the drink; ppm
+    double mixed_oxygen_ppm;
+    // plug_flow: oxygen in the gas over the drink; ppm
+    double plug_flow_oxygen_ppm;
+    // mass of CO2; g
+    double gas_g;
+} carb_sweep_oxygen_result;
+
+// What carb_push_oxygen answers; numbers are NaN where it returns an error.
+typedef struct carb_push_oxygen_result {
+    // sizeof (carb_push_oxygen_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // oxygen in the gas over the drink; ppm
+    double oxygen_ppm;
+    // mass of CO2; g
+    double gas_g;
+} carb_push_oxygen_result;
+
+// What carb_oxygen_pickup answers; numbers are NaN where it returns an error.
+typedef struct carb_oxygen_pickup_result {
+    // sizeof (carb_oxygen_pickup_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // headspace: oxygen that a drink takes up; µg/L
+    double headspace_picked_up_ug_per_l;
+    // gas: oxygen that a drink takes up; µg/L
+    double gas_picked_up_ug_per_l;
+    // oxygen in drink and headspace together, per litre of drink: total package oxygen; µg/L
+    double total_oxygen_ug_per_l;
+    // equilibrium: oxygen dissolved in the drink; µg/L
+    double equilibrium_dissolved_oxygen_ug_per_l;
+} carb_oxygen_pickup_result;
+
+// What carb_total_package_oxygen answers; numbers are NaN where it returns an error.
+typedef struct carb_total_package_oxygen_result {
+    // sizeof (carb_total_package_oxygen_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // oxygen in drink and headspace together, per litre of drink: total package oxygen; µg/L
+    double total_oxygen_ug_per_l;
+    // headspace: oxygen that a drink takes up; µg/L
+    double headspace_picked_up_ug_per_l;
+} carb_total_package_oxygen_result;
+
+// What carb_gas_budget answers; numbers are NaN where it returns an error.
+typedef struct carb_gas_budget_result {
+    // sizeof (carb_gas_budget_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // dissolve: mass of CO2; g
+    double dissolve_gas_g;
+    // headspace: mass of CO2; g
+    double headspace_gas_g;
+    // purge: mass of CO2; g
+    double purge_gas_g;
+    // serve: mass of CO2; g
+    double serve_gas_g;
+    // loss: mass of CO2; g
+    double loss_gas_g;
+    // total: mass of CO2; g
+    double total_gas_g;
+    // least: mass of CO2; g
+    double least_gas_g;
+    // how many kegs a cylinder does;
+    double kegs_count;
+    // most: how many kegs a cylinder does;
+    double most_kegs_count;
+} carb_gas_budget_result;
+
+// What carb_cylinder_left answers; numbers are NaN where it returns an error.
+typedef struct carb_cylinder_left_result {
+    // sizeof (carb_cylinder_left_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // pressure above the air outside, total of the gas over the drink; kPa
+    double gauge_kpa;
+    // pressure above vacuum, total of the gas over the drink; kPa
+    double abs_kpa;
+    // falling: share of a full charge; %
+    double falling_left_percent;
+    // liquid_full: temperature of a cylinder of CO2: from the triple to the critical point, between which it holds
+    // liquid; °C
+    double liquid_full_cylinder_c;
+} carb_cylinder_left_result;
+
+// What carb_cylinder_contents answers; numbers are NaN where it returns an error.
+typedef struct carb_cylinder_contents_result {
+    // sizeof (carb_cylinder_contents_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // left: mass of CO2; g
+    double left_gas_g;
+    // share of a full charge; %
+    double left_percent;
+    // how many kegs a cylinder does;
+    double kegs_count;
+} carb_cylinder_contents_result;
+
+// What carb_room_co2 answers; numbers are NaN where it returns an error.
+typedef struct carb_room_co2_result {
+    // sizeof (carb_room_co2_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // mixed: CO2 in the air of the room; ppm
+    double mixed_room_air_ppm;
+    // bound: CO2 in the air of the room; ppm
+    double bound_room_air_ppm;
+    // low_half: CO2 in the air of the room; ppm
+    double low_half_room_air_ppm;
+    // later: CO2 in the air of the room; ppm
+    double later_room_air_ppm;
+    // later_low_half: CO2 in the air of the room; ppm
+    double later_low_half_room_air_ppm;
+    // aired: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    double aired_time_h;
+    // low_half_aired: time: since the bottles were closed, on the date of a reading, or of a spell at one
+    // temperature; h
+    double low_half_aired_time_h;
+} carb_room_co2_result;
+
+// What carb_room_leak answers; numbers are NaN where it returns an error.
+typedef struct carb_room_leak_result {
+    // sizeof (carb_room_leak_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // mixed: CO2 in the air of the room; ppm
+    double mixed_room_air_ppm;
+    // low_half: CO2 in the air of the room; ppm
+    double low_half_room_air_ppm;
+} carb_room_leak_result;
+
 // What carb_ambient_pressure answers; numbers are NaN where it returns an error.
 typedef struct carb_ambient_pressure_result {
     // sizeof (carb_ambient_pressure_result)
@@ -975,6 +1723,125 @@ typedef struct carb_ambient_pressure_result {
     // measured pressure of the air outside, at the station (not reduced to sea level); kPa
     double ambient_kpa;
 } carb_ambient_pressure_result;
+
+// What carb_packaging_cost answers; numbers are NaN where it returns an error.
+typedef struct carb_packaging_cost_result {
+    // sizeof (carb_packaging_cost_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // bottles_first: what a litre that is drunk costs; per L
+    double bottles_first_cost_money_per_l;
+    // keg_first: what a litre that is drunk costs; per L
+    double keg_first_cost_money_per_l;
+    // bottles: what a litre that is drunk costs; per L
+    double bottles_cost_money_per_l;
+    // keg: what a litre that is drunk costs; per L
+    double keg_cost_money_per_l;
+    // bottles: what is spent in all;
+    double bottles_spent_money;
+    // keg: what is spent in all;
+    double keg_spent_money;
+} carb_packaging_cost_result;
+
+// What carb_break_even answers; numbers are NaN where it returns an error.
+typedef struct carb_break_even_result {
+    // sizeof (carb_break_even_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // how many batches are looked at;
+    double batches_count;
+} carb_break_even_result;
+
+// What carb_uptake_rate answers; numbers are NaN where it returns an error.
+typedef struct carb_uptake_rate_result {
+    // sizeof (carb_uptake_rate_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // expected: share of the gap to equilibrium that closes in a time: first-order rate of uptake; 1/h
+    double expected_kla_per_h;
+    // least: share of the gap to equilibrium that closes in a time: first-order rate of uptake; 1/h
+    double least_kla_per_h;
+    // most: share of the gap to equilibrium that closes in a time: first-order rate of uptake; 1/h
+    double most_kla_per_h;
+} carb_uptake_rate_result;
+
+// What carb_carbonation_time answers; numbers are NaN where it returns an error.
+typedef struct carb_carbonation_time_result {
+    // sizeof (carb_carbonation_time_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // expected: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    double expected_time_h;
+    // soonest: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    double soonest_time_h;
+    // latest: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    double latest_time_h;
+} carb_carbonation_time_result;
+
+// What carb_carbonation_progress answers; numbers are NaN where it returns an error.
+typedef struct carb_carbonation_progress_result {
+    // sizeof (carb_carbonation_progress_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // expected: CO2 per litre of drink; g/L
+    double expected_co2_g_per_l;
+    // least: CO2 per litre of drink; g/L
+    double least_co2_g_per_l;
+    // most: CO2 per litre of drink; g/L
+    double most_co2_g_per_l;
+    // end: CO2 per litre of drink; g/L
+    double end_co2_g_per_l;
+} carb_carbonation_progress_result;
+
+// What carb_burst_time answers; numbers are NaN where it returns an error.
+typedef struct carb_burst_time_result {
+    // sizeof (carb_burst_time_result)
+    uint32_t struct_size;
+    // bits of an enum carb_caution: where an equation was used outside its range
+    uint32_t cautions;
+    // 1 if somebody may be hurt, else 0; carb_json tells why
+    int32_t danger;
+    // how many cautions there are, notes included; carb_json tells them
+    int32_t caution_count;
+    // stop: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    double stop_time_h;
+    // expected: CO2 per litre of drink; g/L
+    double expected_co2_g_per_l;
+    // least: CO2 per litre of drink; g/L
+    double least_co2_g_per_l;
+    // hold: pressure above the air outside, total of the gas over the drink; kPa
+    double hold_gauge_kpa;
+    // rest: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    double rest_time_h;
+    // latest_rest: time: since the bottles were closed, on the date of a reading, or of a spell at one
+    // temperature; h
+    double latest_rest_time_h;
+} carb_burst_time_result;
 
 #ifdef __cplusplus
 extern "C" {
@@ -990,25 +1857,26 @@ uint32_t carb_abi_version(void);
 // pressure nothing is converted: that takes the air outside.
 int32_t carb_convert(const char *from_name, const char *to_name, double value, double *out, struct carb_error *error);
 
-// CO2 that a drink holds at equilibrium under a pressure of CO2.
+// CO2 that a drink holds at equilibrium under a pressure of CO2, or of a blended gas.
 //
 // Required: temperature_c.
 //
 // One of: gauge_kpa, abs_kpa.
 //
 // Optional: altitude_m (needed with a gauge pressure, unless ambient is given), ambient_kpa (needed with a gauge
-// pressure, unless altitude is given), sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer),
-// abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the drink, and noted), basis
-// (handbook), model (that of the basis for the drink), solubility_multiplier (1).
+// pressure, unless altitude is given), sea_level_kpa (101.325 kPa, the standard atmosphere), co2_percent (100 %:
+// CO2 and nothing else), air_abs_kpa (0: purged, or driven out), beverage (beer), abv_percent (usual for the
+// drink, and noted), extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis
+// for the drink), solubility_multiplier (1).
 int32_t carb_dissolved_co2(const struct carb_inputs *inputs,
                            struct carb_dissolved_co2_result *result,
                            struct carb_error *error);
 
 // carb_dissolved_co2 element by element. What does not vary comes from inputs, the rest from the series, each
-// under any of its names; these may vary: gauge_kpa, abs_kpa, temperature_c, altitude_m, ambient_kpa, abv_percent,
-// extract_g_per_l. out receives the output of a name such as "co2_g_per_l" (in any unit) and NaN where status is
-// below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n
-// elements; a series may lie over them.
+// under any of its names; these may vary: gauge_kpa, abs_kpa, temperature_c, altitude_m, ambient_kpa, co2_percent,
+// air_abs_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "co2_g_per_l" (in any unit)
+// and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
+// carb_status below 0. Both have n elements; a series may lie over them.
 int32_t carb_dissolved_co2_n(const struct carb_inputs *inputs,
                              const struct carb_series *series,
                              size_t series_count,
@@ -1018,24 +1886,25 @@ int32_t carb_dissolved_co2_n(const struct carb_inputs *inputs,
                              int32_t *status,
                              struct carb_error *error);
 
-// Regulator pressure that holds a drink at a carbonation.
+// Regulator pressure that holds a drink at a carbonation, under CO2 or a blended gas.
 //
 // Required: co2_g_per_l, temperature_c.
 //
 // One of: altitude_m, ambient_kpa.
 //
-// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual for the
-// drink, and noted), extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis
-// for the drink), solubility_multiplier (1).
+// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), co2_percent (100 %: CO2 and nothing else),
+// air_abs_kpa (0: purged, or driven out), beverage (beer), abv_percent (usual for the drink, and noted),
+// extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis for the drink),
+// solubility_multiplier (1).
 int32_t carb_keg_pressure(const struct carb_inputs *inputs,
                           struct carb_keg_pressure_result *result,
                           struct carb_error *error);
 
 // carb_keg_pressure element by element. What does not vary comes from inputs, the rest from the series, each under
-// any of its names; these may vary: co2_g_per_l, temperature_c, altitude_m, ambient_kpa, abv_percent,
-// extract_g_per_l. out receives the output of a name such as "gauge_kpa" (in any unit) and NaN where status is
-// below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n
-// elements; a series may lie over them.
+// any of its names; these may vary: co2_g_per_l, temperature_c, altitude_m, ambient_kpa, co2_percent, air_abs_kpa,
+// abv_percent, extract_g_per_l. out receives the output of a name such as "gauge_kpa" (in any unit) and NaN where
+// status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0.
+// Both have n elements; a series may lie over them.
 int32_t carb_keg_pressure_n(const struct carb_inputs *inputs,
                             const struct carb_series *series,
                             size_t series_count,
@@ -1044,6 +1913,185 @@ int32_t carb_keg_pressure_n(const struct carb_inputs *inputs,
                             double *out,
                             int32_t *status,
                             struct carb_error *error);
+
+// Share of CO2 in a blend with nitrogen that holds a drink at a carbonation under a regulator pressure.
+//
+// Required: co2_g_per_l, temperature_c, gauge_kpa.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), air_abs_kpa (0: purged, or driven out), beverage
+// (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the drink, and noted), basis
+// (handbook), model (that of the basis for the drink), solubility_multiplier (1).
+int32_t carb_gas_blend(const struct carb_inputs *inputs,
+                       struct carb_gas_blend_result *result,
+                       struct carb_error *error);
+
+// carb_gas_blend element by element. What does not vary comes from inputs, the rest from the series, each under
+// any of its names; these may vary: co2_g_per_l, temperature_c, gauge_kpa, altitude_m, ambient_kpa, air_abs_kpa,
+// abv_percent, extract_g_per_l. out receives the output of a name such as "co2_percent" (in any unit) and NaN
+// where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below
+// 0. Both have n elements; a series may lie over them.
+int32_t carb_gas_blend_n(const struct carb_inputs *inputs,
+                         const struct carb_series *series,
+                         size_t series_count,
+                         const char *output,
+                         size_t n,
+                         double *out,
+                         int32_t *status,
+                         struct carb_error *error);
+
+// Temperature at which a regulator pressure holds a drink at a carbonation: warmer, it foams and loses CO2.
+//
+// Required: co2_g_per_l, gauge_kpa.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), co2_percent (100 %: CO2 and nothing else),
+// air_abs_kpa (0: purged, or driven out), beverage (beer), abv_percent (usual for the drink, and noted),
+// extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis for the drink),
+// solubility_multiplier (1).
+int32_t carb_keg_temperature(const struct carb_inputs *inputs,
+                             struct carb_keg_temperature_result *result,
+                             struct carb_error *error);
+
+// carb_keg_temperature element by element. What does not vary comes from inputs, the rest from the series, each
+// under any of its names; these may vary: co2_g_per_l, gauge_kpa, altitude_m, ambient_kpa, co2_percent,
+// air_abs_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "temperature_c" (in any
+// unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
+// carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_keg_temperature_n(const struct carb_inputs *inputs,
+                               const struct carb_series *series,
+                               size_t series_count,
+                               const char *output,
+                               size_t n,
+                               double *out,
+                               int32_t *status,
+                               struct carb_error *error);
+
+// Pressure in a keg, or a growler, that was sealed in equilibrium at its filling temperature with so much CO2
+// dissolved, and stands warmer or colder: expected and worst, and the CO2 then dissolved.
+//
+// Required: co2_g_per_l, filling_c, temperature_c.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: headspace_percent (4 % of the liquid, and noted), air_abs_kpa (0: purged, or driven out),
+// keg_rating_gauge_kpa (no rating is known, and a caution says so), sea_level_kpa (101.325 kPa, the standard
+// atmosphere), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the
+// drink, and noted), fermentable_g_per_l (0 for beer and water, and noted; needed for other drinks with living
+// yeast), yeast (live), basis (physical), model (that of the basis for the drink), yield_percent (that of the
+// basis: 100 by the handbook, 95 by the balance), solubility_multiplier (1), yield_multiplier (1).
+int32_t carb_warmed_keg(const struct carb_inputs *inputs,
+                        struct carb_warmed_keg_result *result,
+                        struct carb_error *error);
+
+// carb_warmed_keg element by element. What does not vary comes from inputs, the rest from the series, each under
+// any of its names; these may vary: co2_g_per_l, filling_c, temperature_c, headspace_percent, air_abs_kpa,
+// altitude_m, ambient_kpa, abv_percent, extract_g_per_l, fermentable_g_per_l. out receives the output of a name
+// such as "expected_gauge_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of
+// an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_warmed_keg_n(const struct carb_inputs *inputs,
+                          const struct carb_series *series,
+                          size_t series_count,
+                          const char *output,
+                          size_t n,
+                          double *out,
+                          int32_t *status,
+                          struct carb_error *error);
+
+// Natural carbonation in the fermenter: the pressure at which its relief valve opens, and the gravity at which it
+// is closed.
+//
+// Required: co2_g_per_l, temperature_c, fermenter_headspace_percent.
+//
+// One of: final_sg, final_plato.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: start_co2_g_per_l (what it keeps open to the air at that temperature, by the basis), extract_scale
+// (asbc), keg_rating_gauge_kpa (no rating is known, and a caution says so), beverage (beer), abv_percent (usual
+// for the drink, and noted), extract_g_per_l (usual for the drink, and noted), residual_model (that of the basis),
+// sea_level_kpa (101.325 kPa, the standard atmosphere), basis (handbook), model (that of the basis for the drink),
+// solubility_multiplier (1), residual_multiplier (1).
+int32_t carb_spunding(const struct carb_inputs *inputs, struct carb_spunding_result *result, struct carb_error *error);
+
+// carb_spunding element by element. What does not vary comes from inputs, the rest from the series, each under any
+// of its names; these may vary: co2_g_per_l, final_sg, final_plato, temperature_c, fermenter_headspace_percent,
+// start_co2_g_per_l, abv_percent, extract_g_per_l, altitude_m, ambient_kpa. out receives the output of a name such
+// as "relief_gauge_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_spunding_n(const struct carb_inputs *inputs,
+                        const struct carb_series *series,
+                        size_t series_count,
+                        const char *output,
+                        size_t n,
+                        double *out,
+                        int32_t *status,
+                        struct carb_error *error);
+
+// Pressure that a fermenter comes to without a relief valve when it is closed before its fermentation ends:
+// expected by Balling's yield, and worst by theory, and the CO2 then dissolved.
+//
+// Required: temperature_c, fermenter_headspace_percent.
+//
+// One of: current_sg, current_plato.
+//
+// One of: final_sg, final_plato.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: start_co2_g_per_l (what it keeps open to the air at that temperature, by the basis), extract_scale
+// (asbc), keg_rating_gauge_kpa (no rating is known, and a caution says so), beverage (beer), abv_percent (usual
+// for the drink, and noted), extract_g_per_l (usual for the drink, and noted), residual_model (that of the basis),
+// sea_level_kpa (101.325 kPa, the standard atmosphere), basis (physical), model (that of the basis for the drink),
+// solubility_multiplier (1), residual_multiplier (1).
+int32_t carb_closed_fermentation(const struct carb_inputs *inputs,
+                                 struct carb_closed_fermentation_result *result,
+                                 struct carb_error *error);
+
+// carb_closed_fermentation element by element. What does not vary comes from inputs, the rest from the series,
+// each under any of its names; these may vary: current_sg, current_plato, final_sg, final_plato, temperature_c,
+// fermenter_headspace_percent, start_co2_g_per_l, abv_percent, extract_g_per_l, altitude_m, ambient_kpa. out
+// receives the output of a name such as "expected_gauge_kpa" (in any unit) and NaN where status is below 0; status
+// receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a
+// series may lie over them.
+int32_t carb_closed_fermentation_n(const struct carb_inputs *inputs,
+                                   const struct carb_series *series,
+                                   size_t series_count,
+                                   const char *output,
+                                   size_t n,
+                                   double *out,
+                                   int32_t *status,
+                                   struct carb_error *error);
+
+// Regulator pressure at which a carbonation stone brings a drink to a carbonation. Only the surface pressure sets
+// that; the head of drink and the wetting pressure of the stone come on top.
+//
+// Required: co2_g_per_l, temperature_c, depth_m, wetting_kpa.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: margin_kpa (0), sg (that of the composition), sea_level_kpa (101.325 kPa, the standard atmosphere),
+// beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the drink, and noted),
+// basis (handbook), model (that of the basis for the drink), solubility_multiplier (1).
+int32_t carb_stone_pressure(const struct carb_inputs *inputs,
+                            struct carb_stone_pressure_result *result,
+                            struct carb_error *error);
+
+// carb_stone_pressure element by element. What does not vary comes from inputs, the rest from the series, each
+// under any of its names; these may vary: co2_g_per_l, temperature_c, depth_m, wetting_kpa, margin_kpa, sg,
+// altitude_m, ambient_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "gauge_kpa" (in
+// any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
+// carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_stone_pressure_n(const struct carb_inputs *inputs,
+                              const struct carb_series *series,
+                              size_t series_count,
+                              const char *output,
+                              size_t n,
+                              double *out,
+                              int32_t *status,
+                              struct carb_error *error);
 
 // CO2 left in a drink after fermentation: by its warmest temperature since, open to the air or under pressure, and
 // what a cold crash adds.
@@ -1511,6 +2559,500 @@ int32_t carb_co2_saturation_n(const struct carb_inputs *inputs,
                               int32_t *status,
                               struct carb_error *error);
 
+// What a keg pours through a draught line, by physics: flow, time of a pour, speed, and the pressure that the line
+// takes per length.
+//
+// Required: gauge_kpa, line_m, temperature_c.
+//
+// One of: tube, bore_mm.
+//
+// Optional: rise_m (0: the faucet at the height of the drink), fittings_multiplier (3, of a home line: judgement),
+// glass_l (a US pint, 473.176 mL), sg (that of the composition), viscosity_multiplier (usual for the drink, as the
+// working shows), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the
+// drink, and noted).
+int32_t carb_line_flow(const struct carb_inputs *inputs,
+                       struct carb_line_flow_result *result,
+                       struct carb_error *error);
+
+// carb_line_flow element by element. What does not vary comes from inputs, the rest from the series, each under
+// any of its names; these may vary: gauge_kpa, line_m, bore_mm, rise_m, fittings_multiplier, glass_l,
+// temperature_c, sg, viscosity_multiplier, abv_percent, extract_g_per_l. out receives the output of a name such as
+// "flow_l_per_min" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_line_flow_n(const struct carb_inputs *inputs,
+                         const struct carb_series *series,
+                         size_t series_count,
+                         const char *output,
+                         size_t n,
+                         double *out,
+                         int32_t *status,
+                         struct carb_error *error);
+
+// Length of draught line through which a keg pours as fast as wanted, by physics, and the drink that stands in it.
+//
+// Required: gauge_kpa, temperature_c.
+//
+// One of: flow_l_per_min, pour_seconds.
+//
+// One of: tube, bore_mm.
+//
+// Optional: rise_m (0: the faucet at the height of the drink), fittings_multiplier (3, of a home line: judgement),
+// glass_l (a US pint, 473.176 mL), sg (that of the composition), viscosity_multiplier (usual for the drink, as the
+// working shows), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the
+// drink, and noted).
+int32_t carb_line_length(const struct carb_inputs *inputs,
+                         struct carb_line_length_result *result,
+                         struct carb_error *error);
+
+// carb_line_length element by element. What does not vary comes from inputs, the rest from the series, each under
+// any of its names; these may vary: gauge_kpa, flow_l_per_min, pour_seconds, bore_mm, rise_m, fittings_multiplier,
+// glass_l, temperature_c, sg, viscosity_multiplier, abv_percent, extract_g_per_l. out receives the output of a
+// name such as "line_m" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_line_length_n(const struct carb_inputs *inputs,
+                           const struct carb_series *series,
+                           size_t series_count,
+                           const char *output,
+                           size_t n,
+                           double *out,
+                           int32_t *status,
+                           struct carb_error *error);
+
+// Pressure in the keg that a draught line takes at a flow, by physics, and what of it rise, tube and fittings
+// take. To compare: the pressure of a keg belongs to its carbonation, and the line is made to fit it.
+//
+// Required: line_m, temperature_c.
+//
+// One of: flow_l_per_min, pour_seconds.
+//
+// One of: tube, bore_mm.
+//
+// Optional: rise_m (0: the faucet at the height of the drink), fittings_multiplier (3, of a home line: judgement),
+// glass_l (a US pint, 473.176 mL), sg (that of the composition), viscosity_multiplier (usual for the drink, as the
+// working shows), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the
+// drink, and noted).
+int32_t carb_line_pressure(const struct carb_inputs *inputs,
+                           struct carb_line_pressure_result *result,
+                           struct carb_error *error);
+
+// carb_line_pressure element by element. What does not vary comes from inputs, the rest from the series, each
+// under any of its names; these may vary: line_m, flow_l_per_min, pour_seconds, bore_mm, rise_m,
+// fittings_multiplier, glass_l, temperature_c, sg, viscosity_multiplier, abv_percent, extract_g_per_l. out
+// receives the output of a name such as "gauge_kpa" (in any unit) and NaN where status is below 0; status receives
+// CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie
+// over them.
+int32_t carb_line_pressure_n(const struct carb_inputs *inputs,
+                             const struct carb_series *series,
+                             size_t series_count,
+                             const char *output,
+                             size_t n,
+                             double *out,
+                             int32_t *status,
+                             struct carb_error *error);
+
+// Length of draught line by the trade's balance: what rise (0.5 psi per foot) and hardware leave, over the tube's
+// resistance by the handbook. Meant for 2 US fl oz/s, the German figures for 3 L/min.
+//
+// Required: gauge_kpa.
+//
+// One of: tube, resistance_bar_per_m.
+//
+// Optional: rise_m (0: the faucet at the height of the drink), hardware_kpa (0).
+int32_t carb_handbook_line(const struct carb_inputs *inputs,
+                           struct carb_handbook_line_result *result,
+                           struct carb_error *error);
+
+// carb_handbook_line element by element. What does not vary comes from inputs, the rest from the series, each
+// under any of its names; these may vary: gauge_kpa, resistance_bar_per_m, rise_m, hardware_kpa. out receives the
+// output of a name such as "line_m" (in any unit) and NaN where status is below 0; status receives CARB_OK, or
+// bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_handbook_line_n(const struct carb_inputs *inputs,
+                             const struct carb_series *series,
+                             size_t series_count,
+                             const char *output,
+                             size_t n,
+                             double *out,
+                             int32_t *status,
+                             struct carb_error *error);
+
+// Pressure that a draught line takes by the trade's balance: tube, rise (0.5 psi per foot) and hardware.
+//
+// Required: line_m.
+//
+// One of: tube, resistance_bar_per_m.
+//
+// Optional: rise_m (0: the faucet at the height of the drink), hardware_kpa (0).
+int32_t carb_handbook_pressure(const struct carb_inputs *inputs,
+                               struct carb_handbook_pressure_result *result,
+                               struct carb_error *error);
+
+// carb_handbook_pressure element by element. What does not vary comes from inputs, the rest from the series, each
+// under any of its names; these may vary: line_m, resistance_bar_per_m, rise_m, hardware_kpa. out receives the
+// output of a name such as "gauge_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or
+// bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_handbook_pressure_n(const struct carb_inputs *inputs,
+                                 const struct carb_series *series,
+                                 size_t series_count,
+                                 const char *output,
+                                 size_t n,
+                                 double *out,
+                                 int32_t *status,
+                                 struct carb_error *error);
+
+// CO2 that a keg or tank has to have for a carbonation in the package that is filled from it: expected, and with
+// the least and the most that filling may lose. A loss that is told is taken as known.
+//
+// Required: co2_g_per_l.
+//
+// One of: fill_method, fill_loss_co2_g_per_l.
+int32_t carb_filling_carbonation(const struct carb_inputs *inputs,
+                                 struct carb_filling_carbonation_result *result,
+                                 struct carb_error *error);
+
+// carb_filling_carbonation element by element. What does not vary comes from inputs, the rest from the series,
+// each under any of its names; these may vary: co2_g_per_l, fill_loss_co2_g_per_l. out receives the output of a
+// name such as "expected_co2_g_per_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or
+// bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_filling_carbonation_n(const struct carb_inputs *inputs,
+                                   const struct carb_series *series,
+                                   size_t series_count,
+                                   const char *output,
+                                   size_t n,
+                                   double *out,
+                                   int32_t *status,
+                                   struct carb_error *error);
+
+// Volume and CO2 of two drinks blended: of the mix, and what of it stays at a temperature under a pressure of CO2
+// (0 where it is open); without a temperature all is kept under pressure, and stays.
+//
+// Required: packaged_l, co2_g_per_l, other_l, other_co2_g_per_l.
+//
+// Optional: temperature_c (all is kept under pressure), gauge_kpa (0: open; needs the temperature), altitude_m
+// (needed with a temperature, unless ambient is given), ambient_kpa (needed with a temperature, unless altitude is
+// given), sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual for the drink,
+// and noted), extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis for the
+// drink), solubility_multiplier (1).
+int32_t carb_blend(const struct carb_inputs *inputs, struct carb_blend_result *result, struct carb_error *error);
+
+// carb_blend element by element. What does not vary comes from inputs, the rest from the series, each under any of
+// its names; these may vary: packaged_l, co2_g_per_l, other_l, other_co2_g_per_l, temperature_c, gauge_kpa,
+// altitude_m, ambient_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "packaged_l"
+// (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an
+// enum carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_blend_n(const struct carb_inputs *inputs,
+                     const struct carb_series *series,
+                     size_t series_count,
+                     const char *output,
+                     size_t n,
+                     double *out,
+                     int32_t *status,
+                     struct carb_error *error);
+
+// Oxygen left in a vessel that is filled with CO2 and vented so many times, each filling mixed; and the CO2 that
+// this takes.
+//
+// Required: purge_gauge_kpa, cycles_count.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), start_oxygen_ppm (20.95 % vol: air),
+// gas_oxygen_ppm (30 ppm, the most that CO2 for drinks may have (ISBT); 0 for a pure gas), keg_l (19.6 L, a soda
+// keg of 5 US gallons to the brim, and noted), temperature_c (20 °C), keg_rating_gauge_kpa (not known: more than
+// 30 psi gets a caution).
+int32_t carb_purge_oxygen(const struct carb_inputs *inputs,
+                          struct carb_purge_oxygen_result *result,
+                          struct carb_error *error);
+
+// carb_purge_oxygen element by element. What does not vary comes from inputs, the rest from the series, each under
+// any of its names; these may vary: purge_gauge_kpa, cycles_count, altitude_m, ambient_kpa, start_oxygen_ppm,
+// gas_oxygen_ppm, keg_l, temperature_c. out receives the output of a name such as "oxygen_ppm" (in any unit) and
+// NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status
+// below 0. Both have n elements; a series may lie over them.
+int32_t carb_purge_oxygen_n(const struct carb_inputs *inputs,
+                            const struct carb_series *series,
+                            size_t series_count,
+                            const char *output,
+                            size_t n,
+                            double *out,
+                            int32_t *status,
+                            struct carb_error *error);
+
+// How often a vessel is filled with CO2 and vented until no more than some oxygen is left, as a real and as a
+// whole number; and the CO2 that the whole number takes.
+//
+// Required: purge_gauge_kpa, oxygen_ppm.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), start_oxygen_ppm (20.95 % vol: air),
+// gas_oxygen_ppm (30 ppm, the most that CO2 for drinks may have (ISBT); 0 for a pure gas), keg_l (19.6 L, a soda
+// keg of 5 US gallons to the brim, and noted), temperature_c (20 °C), keg_rating_gauge_kpa (not known: more than
+// 30 psi gets a caution).
+int32_t carb_purge_cycles(const struct carb_inputs *inputs,
+                          struct carb_purge_cycles_result *result,
+                          struct carb_error *error);
+
+// carb_purge_cycles element by element. What does not vary comes from inputs, the rest from the series, each under
+// any of its names; these may vary: purge_gauge_kpa, oxygen_ppm, altitude_m, ambient_kpa, start_oxygen_ppm,
+// gas_oxygen_ppm, keg_l, temperature_c. out receives the output of a name such as "cycles_count" (in any unit) and
+// NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status
+// below 0. Both have n elements; a series may lie over them.
+int32_t carb_purge_cycles_n(const struct carb_inputs *inputs,
+                            const struct carb_series *series,
+                            size_t series_count,
+                            const char *output,
+                            size_t n,
+                            double *out,
+                            int32_t *status,
+                            struct carb_error *error);
+
+// Oxygen left in an open vessel after so many vessel volumes of CO2 ran through it: mixed (the most), and without
+// mixing (the least); and the CO2 that this takes.
+//
+// Required: sweeps_count.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), start_oxygen_ppm (20.95 % vol: air),
+// gas_oxygen_ppm (30 ppm, the most that CO2 for drinks may have (ISBT); 0 for a pure gas), keg_l (19.6 L, a soda
+// keg of 5 US gallons to the brim, and noted), temperature_c (20 °C).
+int32_t carb_sweep_oxygen(const struct carb_inputs *inputs,
+                          struct carb_sweep_oxygen_result *result,
+                          struct carb_error *error);
+
+// carb_sweep_oxygen element by element. What does not vary comes from inputs, the rest from the series, each under
+// any of its names; these may vary: sweeps_count, altitude_m, ambient_kpa, start_oxygen_ppm, gas_oxygen_ppm,
+// keg_l, temperature_c. out receives the output of a name such as "mixed_oxygen_ppm" (in any unit) and NaN where
+// status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0.
+// Both have n elements; a series may lie over them.
+int32_t carb_sweep_oxygen_n(const struct carb_inputs *inputs,
+                            const struct carb_series *series,
+                            size_t series_count,
+                            const char *output,
+                            size_t n,
+                            double *out,
+                            int32_t *status,
+                            struct carb_error *error);
+
+// Oxygen in a keg that was filled to the brim with sanitiser, but for some air under the lid, and pushed empty by
+// CO2; and the CO2 that this takes.
+//
+// Required: pocket_l, push_gauge_kpa.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), start_oxygen_ppm (20.95 % vol: air),
+// gas_oxygen_ppm (30 ppm, the most that CO2 for drinks may have (ISBT); 0 for a pure gas), keg_l (19.6 L, a soda
+// keg of 5 US gallons to the brim, and noted), temperature_c (20 °C), keg_rating_gauge_kpa (not known: more than
+// 30 psi gets a caution).
+int32_t carb_push_oxygen(const struct carb_inputs *inputs,
+                         struct carb_push_oxygen_result *result,
+                         struct carb_error *error);
+
+// carb_push_oxygen element by element. What does not vary comes from inputs, the rest from the series, each under
+// any of its names; these may vary: pocket_l, push_gauge_kpa, altitude_m, ambient_kpa, start_oxygen_ppm,
+// gas_oxygen_ppm, keg_l, temperature_c. out receives the output of a name such as "oxygen_ppm" (in any unit) and
+// NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status
+// below 0. Both have n elements; a series may lie over them.
+int32_t carb_push_oxygen_n(const struct carb_inputs *inputs,
+                           const struct carb_series *series,
+                           size_t series_count,
+                           const char *output,
+                           size_t n,
+                           double *out,
+                           int32_t *status,
+                           struct carb_error *error);
+
+// Oxygen of a package per litre of drink: in the headspace, brought along by the CO2 that carbonates it, and in
+// all with what was dissolved; and what of it is dissolved at equilibrium.
+//
+// Required: oxygen_ppm, temperature_c.
+//
+// One of: headspace_percent, keg_l.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: packaged_l (needed with keg: the drink in it), sea_level_kpa (101.325 kPa, the standard atmosphere),
+// gauge_kpa (0: just vented), dissolved_oxygen_ug_per_l (0: none before), co2_g_per_l (the drink takes up no CO2),
+// start_co2_g_per_l (0: flat), gas_oxygen_ppm (30 ppm, the most that CO2 for drinks may have (ISBT); 0 for a pure
+// gas).
+int32_t carb_oxygen_pickup(const struct carb_inputs *inputs,
+                           struct carb_oxygen_pickup_result *result,
+                           struct carb_error *error);
+
+// carb_oxygen_pickup element by element. What does not vary comes from inputs, the rest from the series, each
+// under any of its names; these may vary: oxygen_ppm, headspace_percent, temperature_c, altitude_m, ambient_kpa,
+// gauge_kpa, dissolved_oxygen_ug_per_l, co2_g_per_l, start_co2_g_per_l, gas_oxygen_ppm. out receives the output of
+// a name such as "headspace_picked_up_ug_per_l" (in any unit) and NaN where status is below 0; status receives
+// CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie
+// over them.
+int32_t carb_oxygen_pickup_n(const struct carb_inputs *inputs,
+                             const struct carb_series *series,
+                             size_t series_count,
+                             const char *output,
+                             size_t n,
+                             double *out,
+                             int32_t *status,
+                             struct carb_error *error);
+
+// Total package oxygen from the oxygen dissolved in a package that was shaken to equilibrium, and the part of it
+// that is in the headspace; per litre of drink.
+//
+// Required: dissolved_oxygen_ug_per_l, headspace_percent, temperature_c.
+int32_t carb_total_package_oxygen(const struct carb_inputs *inputs,
+                                  struct carb_total_package_oxygen_result *result,
+                                  struct carb_error *error);
+
+// carb_total_package_oxygen element by element. What does not vary comes from inputs, the rest from the series,
+// each under any of its names; these may vary: dissolved_oxygen_ug_per_l, headspace_percent, temperature_c. out
+// receives the output of a name such as "total_oxygen_ug_per_l" (in any unit) and NaN where status is below 0;
+// status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements;
+// a series may lie over them.
+int32_t carb_total_package_oxygen_n(const struct carb_inputs *inputs,
+                                    const struct carb_series *series,
+                                    size_t series_count,
+                                    const char *output,
+                                    size_t n,
+                                    double *out,
+                                    int32_t *status,
+                                    struct carb_error *error);
+
+// CO2 that a keg takes, use by use: dissolved, in the headspace, for purging, to push the drink out, lost; in all
+// and at the bare minimum; and how many kegs a cylinder does at either.
+//
+// Required: packaged_l, co2_g_per_l, temperature_c, gauge_kpa.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: start_co2_g_per_l (0: flat; beer that fermented at 20 °C holds about 0.85 volumes), sea_level_kpa
+// (101.325 kPa, the standard atmosphere), keg_l (the drink and 3.5 % of it, as in a full soda keg), purge (none),
+// purge_gauge_kpa (needed with purge "headspace" and "empty", and with cycles), cycles_count (needed with purge
+// "headspace" and "empty", and with purge_gauge), push_gauge_kpa (that of serving; only with purge "push"),
+// purge_c (that of a room, 20 °C; only with purge "empty" and "push"), gas_loss_percent (0 %), cylinder_size
+// (cylinder_5_lb, unless charge is given), charge_g (that of the cylinder_size).
+int32_t carb_gas_budget(const struct carb_inputs *inputs,
+                        struct carb_gas_budget_result *result,
+                        struct carb_error *error);
+
+// carb_gas_budget element by element. What does not vary comes from inputs, the rest from the series, each under
+// any of its names; these may vary: packaged_l, co2_g_per_l, start_co2_g_per_l, temperature_c, gauge_kpa,
+// altitude_m, ambient_kpa, keg_l, purge_gauge_kpa, cycles_count, push_gauge_kpa, purge_c, gas_loss_percent,
+// charge_g. out receives the output of a name such as "dissolve_gas_g" (in any unit) and NaN where status is below
+// 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n
+// elements; a series may lie over them.
+int32_t carb_gas_budget_n(const struct carb_inputs *inputs,
+                          const struct carb_series *series,
+                          size_t series_count,
+                          const char *output,
+                          size_t n,
+                          double *out,
+                          int32_t *status,
+                          struct carb_error *error);
+
+// What the gauge of a cylinder shows as long as it holds liquid, the share of a full charge that is left when it
+// begins to fall, and the temperature at which a full cylinder is full of liquid.
+//
+// Required: cylinder_c.
+//
+// One of: cylinder_size, filling_ratio_g_per_g.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere).
+int32_t carb_cylinder_left(const struct carb_inputs *inputs,
+                           struct carb_cylinder_left_result *result,
+                           struct carb_error *error);
+
+// carb_cylinder_left element by element. What does not vary comes from inputs, the rest from the series, each
+// under any of its names; these may vary: cylinder_c, filling_ratio_g_per_g, altitude_m, ambient_kpa. out receives
+// the output of a name such as "gauge_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK,
+// or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over
+// them.
+int32_t carb_cylinder_left_n(const struct carb_inputs *inputs,
+                             const struct carb_series *series,
+                             size_t series_count,
+                             const char *output,
+                             size_t n,
+                             double *out,
+                             int32_t *status,
+                             struct carb_error *error);
+
+// CO2 left in a cylinder by its weight now and empty, the share of a full charge, and how many kegs that does.
+//
+// Required: gross_g, tare_g.
+//
+// One of: cylinder_size, charge_g.
+//
+// Optional: gas_g (150 g for each keg: 19 L carbonated, served, its headspace purged, a little lost; gas_budget
+// tells it of yours).
+int32_t carb_cylinder_contents(const struct carb_inputs *inputs,
+                               struct carb_cylinder_contents_result *result,
+                               struct carb_error *error);
+
+// carb_cylinder_contents element by element. What does not vary comes from inputs, the rest from the series, each
+// under any of its names; these may vary: gross_g, tare_g, charge_g, gas_g. out receives the output of a name such
+// as "left_gas_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_cylinder_contents_n(const struct carb_inputs *inputs,
+                                 const struct carb_series *series,
+                                 size_t series_count,
+                                 const char *output,
+                                 size_t n,
+                                 double *out,
+                                 int32_t *status,
+                                 struct carb_error *error);
+
+// CO2 in the air of a room into which a cylinder, or what a fermentation makes, escapes: mixed, at most, and all
+// of it in the lower half; after some time of airing; and how long airing takes to 5000 ppm.
+//
+// Required: released_g, room_m3.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: room_c (20 °C), sea_level_kpa (101.325 kPa, the standard atmosphere), air_changes_per_h (0.5 1/h, a
+// closed room, and noted; a cold room or a cellar has less), time_h (0: at once).
+int32_t carb_room_co2(const struct carb_inputs *inputs, struct carb_room_co2_result *result, struct carb_error *error);
+
+// carb_room_co2 element by element. What does not vary comes from inputs, the rest from the series, each under any
+// of its names; these may vary: released_g, room_m3, room_c, altitude_m, ambient_kpa, air_changes_per_h, time_h.
+// out receives the output of a name such as "mixed_room_air_ppm" (in any unit) and NaN where status is below 0;
+// status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements;
+// a series may lie over them.
+int32_t carb_room_co2_n(const struct carb_inputs *inputs,
+                        const struct carb_series *series,
+                        size_t series_count,
+                        const char *output,
+                        size_t n,
+                        double *out,
+                        int32_t *status,
+                        struct carb_error *error);
+
+// CO2 in the air of a room into which some leaks steadily, in the end: mixed, and all of it in the lower half.
+//
+// Required: leak_g_per_h, room_m3.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: room_c (20 °C), sea_level_kpa (101.325 kPa, the standard atmosphere), air_changes_per_h (0.5 1/h, a
+// closed room, and noted; a cold room or a cellar has less).
+int32_t carb_room_leak(const struct carb_inputs *inputs,
+                       struct carb_room_leak_result *result,
+                       struct carb_error *error);
+
+// carb_room_leak element by element. What does not vary comes from inputs, the rest from the series, each under
+// any of its names; these may vary: leak_g_per_h, room_m3, room_c, altitude_m, ambient_kpa, air_changes_per_h. out
+// receives the output of a name such as "mixed_room_air_ppm" (in any unit) and NaN where status is below 0; status
+// receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a
+// series may lie over them.
+int32_t carb_room_leak_n(const struct carb_inputs *inputs,
+                         const struct carb_series *series,
+                         size_t series_count,
+                         const char *output,
+                         size_t n,
+                         double *out,
+                         int32_t *status,
+                         struct carb_error *error);
+
 // Pressure of the air at an altitude.
 //
 // Required: altitude_m.
@@ -1533,6 +3075,178 @@ int32_t carb_ambient_pressure_n(const struct carb_inputs *inputs,
                                 int32_t *status,
                                 struct carb_error *error);
 
+// What a litre costs that is drunk from bottles and from a keg, of the first batch and over several, by prices of
+// one's own; of the drink itself only what is lost counts.
+//
+// Required: packaged_l.
+//
+// Optional: bottle_l (0.5 L), bottling_outfit_money (0), bottle_money (0), cap_money (0), sugar_money_per_kg (0),
+// mass_g (0), uses_count (10), bottle_loss_percent (3 %), outfit_money (0), gas_money_per_kg (0), gas_g (0),
+// keg_loss_percent (3 %), drink_money_per_l (0), batches_count (10).
+int32_t carb_packaging_cost(const struct carb_inputs *inputs,
+                            struct carb_packaging_cost_result *result,
+                            struct carb_error *error);
+
+// carb_packaging_cost element by element. What does not vary comes from inputs, the rest from the series, each
+// under any of its names; these may vary: packaged_l, bottle_l, bottling_outfit_money, bottle_money, cap_money,
+// sugar_money_per_kg, mass_g, uses_count, bottle_loss_percent, outfit_money, gas_money_per_kg, gas_g,
+// keg_loss_percent, drink_money_per_l, batches_count. out receives the output of a name such as
+// "bottles_first_cost_money_per_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits
+// of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_packaging_cost_n(const struct carb_inputs *inputs,
+                              const struct carb_series *series,
+                              size_t series_count,
+                              const char *output,
+                              size_t n,
+                              double *out,
+                              int32_t *status,
+                              struct carb_error *error);
+
+// The batch at which kegging will have cost no more than bottling, fractions and all, by prices of one's own; 1
+// where it does from the first.
+//
+// Required: packaged_l.
+//
+// Optional: bottle_l (0.5 L), bottling_outfit_money (0), bottle_money (0), cap_money (0), sugar_money_per_kg (0),
+// mass_g (0), uses_count (10), bottle_loss_percent (3 %), outfit_money (0), gas_money_per_kg (0), gas_g (0),
+// keg_loss_percent (3 %), drink_money_per_l (0).
+int32_t carb_break_even(const struct carb_inputs *inputs,
+                        struct carb_break_even_result *result,
+                        struct carb_error *error);
+
+// carb_break_even element by element. What does not vary comes from inputs, the rest from the series, each under
+// any of its names; these may vary: packaged_l, bottle_l, bottling_outfit_money, bottle_money, cap_money,
+// sugar_money_per_kg, mass_g, uses_count, bottle_loss_percent, outfit_money, gas_money_per_kg, gas_g,
+// keg_loss_percent, drink_money_per_l. out receives the output of a name such as "batches_count" (in any unit) and
+// NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status
+// below 0. Both have n elements; a series may lie over them.
+int32_t carb_break_even_n(const struct carb_inputs *inputs,
+                          const struct carb_series *series,
+                          size_t series_count,
+                          const char *output,
+                          size_t n,
+                          double *out,
+                          int32_t *status,
+                          struct carb_error *error);
+
+// Rate at which a drink comes to equilibrium with CO2 over it: the share of the gap that closes in an hour, as
+// expected, at the slow end (least) and at the fast end (most) of what the method does.
+//
+// Required: temperature_c.
+//
+// Optional: method (still), packaged_l (18.93 L, a full keg of five US gallons), keg_diameter_m (0.215 m, that of
+// the usual 19 L keg), kla_per_h (that of the method; it is taken as it is, at every temperature).
+int32_t carb_uptake_rate(const struct carb_inputs *inputs,
+                         struct carb_uptake_rate_result *result,
+                         struct carb_error *error);
+
+// carb_uptake_rate element by element. What does not vary comes from inputs, the rest from the series, each under
+// any of its names; these may vary: temperature_c, packaged_l, keg_diameter_m, kla_per_h. out receives the output
+// of a name such as "expected_kla_per_h" (in any unit) and NaN where status is below 0; status receives CARB_OK,
+// or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over
+// them.
+int32_t carb_uptake_rate_n(const struct carb_inputs *inputs,
+                           const struct carb_series *series,
+                           size_t series_count,
+                           const char *output,
+                           size_t n,
+                           double *out,
+                           int32_t *status,
+                           struct carb_error *error);
+
+// Time under a constant pressure of CO2 until a drink holds a carbonation, upward or, in a vented keg, downward:
+// as expected, at the soonest and at the latest. Confirm it by tasting.
+//
+// Required: start_co2_g_per_l, co2_g_per_l, gauge_kpa, temperature_c.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: supply_g_per_h (no limit), method (still), packaged_l (18.93 L, a full keg of five US gallons),
+// keg_diameter_m (0.215 m, that of the usual 19 L keg), kla_per_h (that of the method; it is taken as it is, at
+// every temperature), sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual
+// for the drink, and noted), extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of
+// the basis for the drink), solubility_multiplier (1).
+int32_t carb_carbonation_time(const struct carb_inputs *inputs,
+                              struct carb_carbonation_time_result *result,
+                              struct carb_error *error);
+
+// carb_carbonation_time element by element. What does not vary comes from inputs, the rest from the series, each
+// under any of its names; these may vary: start_co2_g_per_l, co2_g_per_l, gauge_kpa, temperature_c,
+// supply_g_per_h, packaged_l, keg_diameter_m, kla_per_h, altitude_m, ambient_kpa, abv_percent, extract_g_per_l.
+// out receives the output of a name such as "expected_time_h" (in any unit) and NaN where status is below 0;
+// status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements;
+// a series may lie over them.
+int32_t carb_carbonation_time_n(const struct carb_inputs *inputs,
+                                const struct carb_series *series,
+                                size_t series_count,
+                                const char *output,
+                                size_t n,
+                                double *out,
+                                int32_t *status,
+                                struct carb_error *error);
+
+// CO2 in a drink after a time under a constant pressure of CO2: as expected, the least and the most; and what it
+// would end at.
+//
+// Required: start_co2_g_per_l, time_h, gauge_kpa, temperature_c.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: supply_g_per_h (no limit), method (still), packaged_l (18.93 L, a full keg of five US gallons),
+// keg_diameter_m (0.215 m, that of the usual 19 L keg), kla_per_h (that of the method; it is taken as it is, at
+// every temperature), sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual
+// for the drink, and noted), extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of
+// the basis for the drink), solubility_multiplier (1).
+int32_t carb_carbonation_progress(const struct carb_inputs *inputs,
+                                  struct carb_carbonation_progress_result *result,
+                                  struct carb_error *error);
+
+// carb_carbonation_progress element by element. What does not vary comes from inputs, the rest from the series,
+// each under any of its names; these may vary: start_co2_g_per_l, time_h, gauge_kpa, temperature_c,
+// supply_g_per_h, packaged_l, keg_diameter_m, kla_per_h, altitude_m, ambient_kpa, abv_percent, extract_g_per_l.
+// out receives the output of a name such as "expected_co2_g_per_l" (in any unit) and NaN where status is below 0;
+// status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements;
+// a series may lie over them.
+int32_t carb_carbonation_progress_n(const struct carb_inputs *inputs,
+                                    const struct carb_series *series,
+                                    size_t series_count,
+                                    const char *output,
+                                    size_t n,
+                                    double *out,
+                                    int32_t *status,
+                                    struct carb_error *error);
+
+// When to end a burst of high pressure so that the target is not passed even at the fast end of the rate; what the
+// drink then holds as expected and at least; the pressure that holds the target; and how long that takes, as
+// expected and at the latest, until no more than 0.1 volumes are missing.
+//
+// Required: start_co2_g_per_l, co2_g_per_l, burst_gauge_kpa, temperature_c.
+//
+// One of: altitude_m, ambient_kpa.
+//
+// Optional: method (still), packaged_l (18.93 L, a full keg of five US gallons), keg_diameter_m (0.215 m, that of
+// the usual 19 L keg), kla_per_h (that of the method; it is taken as it is, at every temperature), sea_level_kpa
+// (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual for the drink, and noted),
+// extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis for the drink),
+// solubility_multiplier (1).
+int32_t carb_burst_time(const struct carb_inputs *inputs,
+                        struct carb_burst_time_result *result,
+                        struct carb_error *error);
+
+// carb_burst_time element by element. What does not vary comes from inputs, the rest from the series, each under
+// any of its names; these may vary: start_co2_g_per_l, co2_g_per_l, burst_gauge_kpa, temperature_c, packaged_l,
+// keg_diameter_m, kla_per_h, altitude_m, ambient_kpa, abv_percent, extract_g_per_l. out receives the output of a
+// name such as "stop_time_h" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an
+// enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+int32_t carb_burst_time_n(const struct carb_inputs *inputs,
+                          const struct carb_series *series,
+                          size_t series_count,
+                          const char *output,
+                          size_t n,
+                          double *out,
+                          int32_t *status,
+                          struct carb_error *error);
+
 // Makes a struct in which nothing is given; struct_size is sizeof (carb_inputs).
 int32_t carb_inputs_init(struct carb_inputs *inputs, uint32_t struct_size);
 
@@ -1550,7 +3264,7 @@ int32_t carb_inputs_choose(struct carb_inputs *inputs,
 // 1 if the name is that of a member of carb_inputs, which carb_inputs_set sets without conversion; 0 if it is another.
 int32_t carb_is_first_name(const char *name);
 
-// Answers a request of a function, of a table, or of a job ("bottling", "plan"): JSON in, JSON out. Tables and jobs take
+// Answers a request of a function, of a table, or of a job ("bottling", "kegging", "plan"): JSON in, JSON out. Tables and jobs take
 // lists of rows, such as "bottles". A request may hold "uncertainty", half widths by the names of inputs; a function's name with ".markdown" behind it gives its working in Markdown. The request
 // need not end with a NUL; the answer does. needed receives the bytes of the answer, its NUL included. Returns CARB_OK, or the code of the error that the
 // answer tells (it is written all the same), or CARB_BUFFER_TOO_SMALL; with capacity 0 the buffer may be NULL.
@@ -1580,6 +3294,15 @@ int32_t carb_bottling_page(const char *request,
                            size_t *needed,
                            int32_t *danger,
                            struct carb_error *error);
+
+// The kegging of a batch as a page of text; everything else as carb_plan_page.
+int32_t carb_kegging_page(const char *request,
+                          size_t request_length,
+                          char *buffer,
+                          size_t capacity,
+                          size_t *needed,
+                          int32_t *danger,
+                          struct carb_error *error);
 
 #ifdef __cplusplus
 }  // extern "C"

@@ -64,6 +64,10 @@ pub enum carb_status {
     CARB_BOTTLES_SHORT = -23,
     /// More sugar than the water dissolves.
     CARB_WATER_SHORT = -24,
+    /// A value that the others leave no room for.
+    CARB_OUT_OF_REACH = -25,
+    /// A carbonation that the drink never comes to under this pressure.
+    CARB_NEVER_REACHED = -26,
     /// A pointer is NULL, or not aligned for its type.
     CARB_NULL_POINTER = -100,
     /// A struct_size that no struct has, or a member set that this version does not know.
@@ -127,6 +131,24 @@ pub enum carb_caution {
     CARB_CAUTION_LIQUID_ALCOHOL = 32768,
     /// the density of the drink is known to the limit; the value is extrapolated
     CARB_CAUTION_LIQUID_WARM = 65536,
+    /// at a Reynolds number of the value the flow may be smooth (as below the limit) or turbulent (as above 4000),
+    /// and change between: what the line takes may be from half to 1.6 times this. Try it, or choose another bore
+    CARB_CAUTION_TRANSITION_FLOW = 67108864,
+    /// the value is faster than the the limit that the trade pours at most: it foams. Take a longer or narrower
+    /// line; the pressure belongs to the carbonation
+    CARB_CAUTION_FAST_POUR = 134217728,
+    /// the solubility of oxygen was measured from 0 to 40 °C; the value lies beyond the limit
+    CARB_CAUTION_OXYGEN_TEMPERATURE = 8388608,
+    /// how fast a drink takes up CO2 is known for chilled kegs, and carried to the value by the viscosity of water:
+    /// beyond the limit it is extrapolated. Take readings
+    CARB_CAUTION_UPTAKE_TEMPERATURE = 1048576,
+    /// the drink stands the value deep: how fast CO2 passes a still surface is known for kegs, to the limit. Take
+    /// readings, and fit the rate to them
+    CARB_CAUTION_DEEP_DRINK = 2097152,
+    /// the value over the drink is more than every vessel stands: beyond the limit only kegs whose maker rates them
+    /// for it, with a relief valve below that. Plastic kegs and fermenters end near 2.4 bar (35 psi); read the
+    /// marking, and vent before opening
+    CARB_CAUTION_HIGH_GAUGE = 4194304,
 }
 
 /// Yes or no.
@@ -421,6 +443,123 @@ pub enum carb_real_extract_model {
     CARB_REAL_EXTRACT_MODEL_QUOTIENT = 2,
 }
 
+/// How the drink meets its gas: still, dip_tube (gas in through the liquid tube), on_side, stone, or rocked.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum carb_method {
+    /// not given
+    CARB_METHOD_NOT_GIVEN = 0,
+    /// still
+    CARB_METHOD_STILL = 1,
+    /// dip_tube
+    CARB_METHOD_DIP_TUBE = 2,
+    /// on_side
+    CARB_METHOD_ON_SIDE = 3,
+    /// stone
+    CARB_METHOD_STONE = 4,
+    /// rocked
+    CARB_METHOD_ROCKED = 5,
+}
+
+/// Size of the cylinder or cartridge: see the table cylinders.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum carb_cylinder_size {
+    /// not given
+    CARB_CYLINDER_SIZE_NOT_GIVEN = 0,
+    /// cartridge_8_g
+    CARB_CYLINDER_SIZE_CARTRIDGE_8_G = 1,
+    /// cartridge_12_g
+    CARB_CYLINDER_SIZE_CARTRIDGE_12_G = 2,
+    /// cartridge_16_g
+    CARB_CYLINDER_SIZE_CARTRIDGE_16_G = 3,
+    /// cartridge_74_g
+    CARB_CYLINDER_SIZE_CARTRIDGE_74_G = 4,
+    /// cylinder_2_kg
+    CARB_CYLINDER_SIZE_CYLINDER_2_KG = 5,
+    /// cylinder_5_lb
+    CARB_CYLINDER_SIZE_CYLINDER_5_LB = 6,
+    /// cylinder_10_lb
+    CARB_CYLINDER_SIZE_CYLINDER_10_LB = 7,
+    /// cylinder_6_kg
+    CARB_CYLINDER_SIZE_CYLINDER_6_KG = 8,
+    /// cylinder_20_lb
+    CARB_CYLINDER_SIZE_CYLINDER_20_LB = 9,
+    /// cylinder_10_kg
+    CARB_CYLINDER_SIZE_CYLINDER_10_KG = 10,
+}
+
+/// Tubing of the draught line: see the table tubes.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum carb_tube {
+    /// not given
+    CARB_TUBE_NOT_GIVEN = 0,
+    /// vinyl_3_16_in
+    CARB_TUBE_VINYL_3_16_IN = 1,
+    /// vinyl_1_4_in
+    CARB_TUBE_VINYL_1_4_IN = 2,
+    /// vinyl_5_16_in
+    CARB_TUBE_VINYL_5_16_IN = 3,
+    /// vinyl_3_8_in
+    CARB_TUBE_VINYL_3_8_IN = 4,
+    /// vinyl_1_2_in
+    CARB_TUBE_VINYL_1_2_IN = 5,
+    /// barrier_3_16_in
+    CARB_TUBE_BARRIER_3_16_IN = 6,
+    /// barrier_1_4_in
+    CARB_TUBE_BARRIER_1_4_IN = 7,
+    /// barrier_5_16_in
+    CARB_TUBE_BARRIER_5_16_IN = 8,
+    /// barrier_3_8_in
+    CARB_TUBE_BARRIER_3_8_IN = 9,
+    /// steel_1_4_in_od
+    CARB_TUBE_STEEL_1_4_IN_OD = 10,
+    /// steel_5_16_in_od
+    CARB_TUBE_STEEL_5_16_IN_OD = 11,
+    /// steel_3_8_in_od
+    CARB_TUBE_STEEL_3_8_IN_OD = 12,
+    /// metric_7_mm
+    CARB_TUBE_METRIC_7_MM = 13,
+    /// metric_10_mm
+    CARB_TUBE_METRIC_10_MM = 14,
+}
+
+/// How the drink goes from the keg into bottles or growlers: see the table filling_losses.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum carb_fill_method {
+    /// not given
+    CARB_FILL_METHOD_NOT_GIVEN = 0,
+    /// automatic
+    CARB_FILL_METHOD_AUTOMATIC = 1,
+    /// counter_pressure_line
+    CARB_FILL_METHOD_COUNTER_PRESSURE_LINE = 2,
+    /// hand_counter_pressure
+    CARB_FILL_METHOD_HAND_COUNTER_PRESSURE = 3,
+    /// tap_tube
+    CARB_FILL_METHOD_TAP_TUBE = 4,
+    /// tilted_glass
+    CARB_FILL_METHOD_TILTED_GLASS = 5,
+}
+
+/// How air is kept out of a keg: none, headspace (gas over the drink vented), empty (vented before it is filled),
+/// or push (sanitiser pushed out by CO2, then the headspace vented if cycles are given).
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum carb_purge {
+    /// not given
+    CARB_PURGE_NOT_GIVEN = 0,
+    /// none
+    CARB_PURGE_NONE = 1,
+    /// headspace
+    CARB_PURGE_HEADSPACE = 2,
+    /// empty
+    CARB_PURGE_EMPTY = 3,
+    /// push
+    CARB_PURGE_PUSH = 4,
+}
+
 /// The set of assumptions to start from.
 #[repr(C)]
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -505,7 +644,7 @@ pub struct carb_inputs {
     pub filling_c: f64,
     /// temperature of the drink; °C, -5 to 60
     pub temperature_c: f64,
-    /// temperature at which bottles are conditioned; °C, -5 to 60
+    /// temperature of the room: that in which bottles condition, or into which CO2 escapes; °C, -5 to 60
     pub room_c: f64,
     /// height above sea level, from which the air pressure outside follows by ISO 2533; m, -500 to 9000
     pub altitude_m: f64,
@@ -615,6 +754,139 @@ pub struct carb_inputs {
     pub age_h: f64,
     /// share of the carbonation that is made; %, 0 to 100
     pub progress_percent: f64,
+    /// how the drink meets its gas: still, dip_tube (gas in through the liquid tube), on_side, stone, or rocked; an
+    /// enum carb_method
+    pub method: i32,
+    /// size of the cylinder or cartridge: see the table cylinders; an enum carb_cylinder_size
+    pub cylinder_size: i32,
+    /// tubing of the draught line: see the table tubes; an enum carb_tube
+    pub tube: i32,
+    /// how the drink goes from the keg into bottles or growlers: see the table filling_losses; an enum
+    /// carb_fill_method
+    pub fill_method: i32,
+    /// how air is kept out of a keg: none, headspace (gas over the drink vented), empty (vented before it is
+    /// filled), or push (sanitiser pushed out by CO2, then the headspace vented if cycles are given); an enum
+    /// carb_purge
+    pub purge: i32,
+    /// not used
+    pub reserved_1: i32,
+    /// drink that goes into one bottle; L, 0.01 to 100
+    pub bottle_l: f64,
+    /// CO2 in the gas that is put over the drink, percent by volume; the rest is nitrogen; %, 1 to 100
+    pub co2_percent: f64,
+    /// partial pressure of the air left in a headspace that was not purged: that of the air outside where it was
+    /// not purged at all; kPa, 0 to 300
+    pub air_abs_kpa: f64,
+    /// height of drink above the place that is meant; m, 0 to 30
+    pub depth_m: f64,
+    /// what the keg or tank holds, filled to the brim; L, 0.1 to 1000000
+    pub keg_l: f64,
+    /// inner diameter of the keg or tank; m, 0.02 to 20
+    pub keg_diameter_m: f64,
+    /// pressure above the air outside for which the keg is rated: the least of its marking and its relief valve;
+    /// kPa, 0 to 3000
+    pub keg_rating_gauge_kpa: f64,
+    /// share of the gap to equilibrium that closes in a time: first-order rate of uptake; 1/h, 0 to 360
+    pub kla_per_h: f64,
+    /// CO2 in the drink at the start; g/L, 0 to 30
+    pub start_co2_g_per_l: f64,
+    /// high pressure, above the air outside, with which carbonation is started; kPa, 0 to 3000
+    pub burst_gauge_kpa: f64,
+    /// the most CO2 that the regulator lets through; g/h, 0.0036 to 3600000
+    pub supply_g_per_h: f64,
+    /// oxygen in the gas over the drink; ppm, 0 to 250000
+    pub oxygen_ppm: f64,
+    /// oxygen in the vessel before it is purged; ppm, 0 to 250000
+    pub start_oxygen_ppm: f64,
+    /// oxygen in the CO2 as supplied; ppm, 0 to 50000
+    pub gas_oxygen_ppm: f64,
+    /// pressure above the air outside to which a vessel is filled before it is vented; kPa, 0.1 to 3000
+    pub purge_gauge_kpa: f64,
+    /// how often a vessel is filled with CO2 and vented; 0 to 1000
+    pub cycles_count: f64,
+    /// vessel volumes of CO2 that flow through an open vessel; 0 to 1000
+    pub sweeps_count: f64,
+    /// air that stays under the lid when a vessel is filled with liquid; L, 0 to 1000
+    pub pocket_l: f64,
+    /// oxygen dissolved in the drink; µg/L, 0 to 100000
+    pub dissolved_oxygen_ug_per_l: f64,
+    /// mass of CO2; g, 0 to 1000000000
+    pub gas_g: f64,
+    /// CO2 lost through leaks and disconnecting, percent of what is used; %, 0 to 500
+    pub gas_loss_percent: f64,
+    /// CO2 in a full cylinder; g, 0.1 to 1000000
+    pub charge_g: f64,
+    /// CO2 in a full cylinder over the water that it would hold; g/g, 0.5 to 0.9
+    pub filling_ratio_g_per_g: f64,
+    /// what the cylinder weighs now; g, 1 to 10000000
+    pub gross_g: f64,
+    /// what the empty cylinder weighs: it is stamped on it; g, 1 to 10000000
+    pub tare_g: f64,
+    /// inner diameter of the line; mm, 1 to 50
+    pub bore_mm: f64,
+    /// length of the draught line; m, 0 to 500
+    pub line_m: f64,
+    /// height of the faucet over the drink in the keg (its middle, where it is half empty); below 0 where the
+    /// faucet is lower; m, -30 to 50
+    pub rise_m: f64,
+    /// losses of fittings and faucet, in velocity heads of the line; 0 to 1000
+    pub fittings_multiplier: f64,
+    /// drink that flows; L/min, 0.0006 to 6000
+    pub flow_l_per_min: f64,
+    /// drink that is poured into one glass; L, 0.01 to 100
+    pub glass_l: f64,
+    /// time in which the glass is full; s, 0.1 to 36000
+    pub pour_seconds: f64,
+    /// pressure lost per length of line; bar/m, 0 to 100
+    pub resistance_bar_per_m: f64,
+    /// pressure at which gas first bubbles from the wet stone; kPa, 0 to 1000
+    pub wetting_kpa: f64,
+    /// pressure to spare, so that gas flows; kPa, 0 to 1000
+    pub margin_kpa: f64,
+    /// CO2 lost while filling; g/L, 0 to 30
+    pub fill_loss_co2_g_per_l: f64,
+    /// volume of the other drink that is blended in; L, 0.001 to 1000000
+    pub other_l: f64,
+    /// CO2 in the other drink; g/L, 0 to 30
+    pub other_co2_g_per_l: f64,
+    /// CO2 that escapes into the room; g, 0 to 100000000
+    pub released_g: f64,
+    /// volume of the room; m3, 0.1 to 1000000
+    pub room_m3: f64,
+    /// how often the air of the room is exchanged: about 0.5 an hour in a closed room, less in a cold room or a
+    /// cellar; 1/h, 0.01 to 360
+    pub air_changes_per_h: f64,
+    /// CO2 that leaks steadily; g/h, 0 to 3600000
+    pub leak_g_per_h: f64,
+    /// price of everything that kegging needs and bottling does not; 0 to 1000000000
+    pub outfit_money: f64,
+    /// price of everything that bottling needs and kegging does not, without the bottles; 0 to 1000000000
+    pub bottling_outfit_money: f64,
+    /// price of one empty bottle; 0 to 1000000000
+    pub bottle_money: f64,
+    /// price of one cap; 0 to 1000000000
+    pub cap_money: f64,
+    /// price of the priming sugar; per kg, 0 to 1000000000
+    pub sugar_money_per_kg: f64,
+    /// price of CO2; per kg, 0 to 1000000000
+    pub gas_money_per_kg: f64,
+    /// what the drink itself costs; per L, 0 to 1000000000
+    pub drink_money_per_l: f64,
+    /// how many batches are looked at; 1 to 100000
+    pub batches_count: f64,
+    /// how often a bottle is used before it is lost or broken; 1 to 100000
+    pub uses_count: f64,
+    /// drink lost in bottling, percent; %, 0 to 100
+    pub bottle_loss_percent: f64,
+    /// drink lost in kegging and in the line, percent; %, 0 to 100
+    pub keg_loss_percent: f64,
+    /// pressure that faucet, shank, couplings and other lengths of line take, by the trade's balance; kPa, 0 to
+    /// 1000
+    pub hardware_kpa: f64,
+    /// temperature of a keg that is purged while it is empty; °C, -5 to 60
+    pub purge_c: f64,
+    /// pressure above the air outside at which CO2 pushes liquid out of a full keg; kPa, 0 to 3000
+    pub push_gauge_kpa: f64,
 }
 
 /// Where each field lies in `carb_inputs`, in the order of the vocabulary.
@@ -658,6 +930,7 @@ pub static MEMBERS: &[Member] = &[
     Member { key: Key::WortCurrentPlato, offset: offset_of!(carb_inputs, wort_current_plato) },
     Member { key: Key::LimitAttenuation, offset: offset_of!(carb_inputs, limit_attenuation_percent) },
     Member { key: Key::ExpectedAttenuation, offset: offset_of!(carb_inputs, expected_attenuation_percent) },
+    Member { key: Key::Bottle, offset: offset_of!(carb_inputs, bottle_l) },
     Member { key: Key::BottleClass, offset: offset_of!(carb_inputs, bottle_class) },
     Member { key: Key::RatingGauge, offset: offset_of!(carb_inputs, rating_gauge_kpa) },
     Member { key: Key::Time, offset: offset_of!(carb_inputs, time_h) },
@@ -677,6 +950,66 @@ pub static MEMBERS: &[Member] = &[
     Member { key: Key::RealExtractModel, offset: offset_of!(carb_inputs, real_extract_model) },
     Member { key: Key::RelativeViscosity, offset: offset_of!(carb_inputs, viscosity_multiplier) },
     Member { key: Key::Cylinder, offset: offset_of!(carb_inputs, cylinder_c) },
+    Member { key: Key::Co2Share, offset: offset_of!(carb_inputs, co2_percent) },
+    Member { key: Key::HeadspaceAir, offset: offset_of!(carb_inputs, air_abs_kpa) },
+    Member { key: Key::Depth, offset: offset_of!(carb_inputs, depth_m) },
+    Member { key: Key::Keg, offset: offset_of!(carb_inputs, keg_l) },
+    Member { key: Key::KegDiameter, offset: offset_of!(carb_inputs, keg_diameter_m) },
+    Member { key: Key::KegRating, offset: offset_of!(carb_inputs, keg_rating_gauge_kpa) },
+    Member { key: Key::Method, offset: offset_of!(carb_inputs, method) },
+    Member { key: Key::Kla, offset: offset_of!(carb_inputs, kla_per_h) },
+    Member { key: Key::Start, offset: offset_of!(carb_inputs, start_co2_g_per_l) },
+    Member { key: Key::BurstGauge, offset: offset_of!(carb_inputs, burst_gauge_kpa) },
+    Member { key: Key::Supply, offset: offset_of!(carb_inputs, supply_g_per_h) },
+    Member { key: Key::Oxygen, offset: offset_of!(carb_inputs, oxygen_ppm) },
+    Member { key: Key::StartOxygen, offset: offset_of!(carb_inputs, start_oxygen_ppm) },
+    Member { key: Key::GasOxygen, offset: offset_of!(carb_inputs, gas_oxygen_ppm) },
+    Member { key: Key::PurgeGauge, offset: offset_of!(carb_inputs, purge_gauge_kpa) },
+    Member { key: Key::Cycles, offset: offset_of!(carb_inputs, cycles_count) },
+    Member { key: Key::Sweeps, offset: offset_of!(carb_inputs, sweeps_count) },
+    Member { key: Key::Pocket, offset: offset_of!(carb_inputs, pocket_l) },
+    Member { key: Key::DissolvedOxygen, offset: offset_of!(carb_inputs, dissolved_oxygen_ug_per_l) },
+    Member { key: Key::Gas, offset: offset_of!(carb_inputs, gas_g) },
+    Member { key: Key::GasLoss, offset: offset_of!(carb_inputs, gas_loss_percent) },
+    Member { key: Key::CylinderSize, offset: offset_of!(carb_inputs, cylinder_size) },
+    Member { key: Key::Charge, offset: offset_of!(carb_inputs, charge_g) },
+    Member { key: Key::FillingRatio, offset: offset_of!(carb_inputs, filling_ratio_g_per_g) },
+    Member { key: Key::Gross, offset: offset_of!(carb_inputs, gross_g) },
+    Member { key: Key::Tare, offset: offset_of!(carb_inputs, tare_g) },
+    Member { key: Key::Tube, offset: offset_of!(carb_inputs, tube) },
+    Member { key: Key::Bore, offset: offset_of!(carb_inputs, bore_mm) },
+    Member { key: Key::Line, offset: offset_of!(carb_inputs, line_m) },
+    Member { key: Key::Rise, offset: offset_of!(carb_inputs, rise_m) },
+    Member { key: Key::Fittings, offset: offset_of!(carb_inputs, fittings_multiplier) },
+    Member { key: Key::Flow, offset: offset_of!(carb_inputs, flow_l_per_min) },
+    Member { key: Key::PourSize, offset: offset_of!(carb_inputs, glass_l) },
+    Member { key: Key::Pour, offset: offset_of!(carb_inputs, pour_seconds) },
+    Member { key: Key::Resistance, offset: offset_of!(carb_inputs, resistance_bar_per_m) },
+    Member { key: Key::Wetting, offset: offset_of!(carb_inputs, wetting_kpa) },
+    Member { key: Key::Margin, offset: offset_of!(carb_inputs, margin_kpa) },
+    Member { key: Key::FillMethod, offset: offset_of!(carb_inputs, fill_method) },
+    Member { key: Key::FillLoss, offset: offset_of!(carb_inputs, fill_loss_co2_g_per_l) },
+    Member { key: Key::OtherVolume, offset: offset_of!(carb_inputs, other_l) },
+    Member { key: Key::OtherCarbonation, offset: offset_of!(carb_inputs, other_co2_g_per_l) },
+    Member { key: Key::Released, offset: offset_of!(carb_inputs, released_g) },
+    Member { key: Key::RoomVolume, offset: offset_of!(carb_inputs, room_m3) },
+    Member { key: Key::AirChanges, offset: offset_of!(carb_inputs, air_changes_per_h) },
+    Member { key: Key::Leak, offset: offset_of!(carb_inputs, leak_g_per_h) },
+    Member { key: Key::KegPrice, offset: offset_of!(carb_inputs, outfit_money) },
+    Member { key: Key::BottlingPrice, offset: offset_of!(carb_inputs, bottling_outfit_money) },
+    Member { key: Key::BottlePrice, offset: offset_of!(carb_inputs, bottle_money) },
+    Member { key: Key::CapPrice, offset: offset_of!(carb_inputs, cap_money) },
+    Member { key: Key::SugarPrice, offset: offset_of!(carb_inputs, sugar_money_per_kg) },
+    Member { key: Key::GasPrice, offset: offset_of!(carb_inputs, gas_money_per_kg) },
+    Member { key: Key::DrinkPrice, offset: offset_of!(carb_inputs, drink_money_per_l) },
+    Member { key: Key::Batches, offset: offset_of!(carb_inputs, batches_count) },
+    Member { key: Key::Uses, offset: offset_of!(carb_inputs, uses_count) },
+    Member { key: Key::BottleLoss, offset: offset_of!(carb_inputs, bottle_loss_percent) },
+    Member { key: Key::KegLoss, offset: offset_of!(carb_inputs, keg_loss_percent) },
+    Member { key: Key::Hardware, offset: offset_of!(carb_inputs, hardware_kpa) },
+    Member { key: Key::Purge, offset: offset_of!(carb_inputs, purge) },
+    Member { key: Key::PurgeTemperature, offset: offset_of!(carb_inputs, purge_c) },
+    Member { key: Key::PushGauge, offset: offset_of!(carb_inputs, push_gauge_kpa) },
     Member { key: Key::Basis, offset: offset_of!(carb_inputs, basis) },
     Member { key: Key::Model, offset: offset_of!(carb_inputs, model) },
     Member { key: Key::ResidualModel, offset: offset_of!(carb_inputs, residual_model) },
@@ -715,16 +1048,17 @@ static DISSOLVED_CO2: Shape = Shape {
     caution_count: offset_of!(carb_dissolved_co2_result, caution_count),
 };
 
-/// CO2 that a drink holds at equilibrium under a pressure of CO2.
+/// CO2 that a drink holds at equilibrium under a pressure of CO2, or of a blended gas.
 ///
 /// Required: temperature_c.
 ///
 /// One of: gauge_kpa, abs_kpa.
 ///
 /// Optional: altitude_m (needed with a gauge pressure, unless ambient is given), ambient_kpa (needed with a gauge
-/// pressure, unless altitude is given), sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer),
-/// abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the drink, and noted), basis
-/// (handbook), model (that of the basis for the drink), solubility_multiplier (1).
+/// pressure, unless altitude is given), sea_level_kpa (101.325 kPa, the standard atmosphere), co2_percent (100 %:
+/// CO2 and nothing else), air_abs_kpa (0: purged, or driven out), beverage (beer), abv_percent (usual for the
+/// drink, and noted), extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis
+/// for the drink), solubility_multiplier (1).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_dissolved_co2(
     inputs: *const carb_inputs,
@@ -736,10 +1070,10 @@ pub unsafe extern "C" fn carb_dissolved_co2(
 }
 
 /// carb_dissolved_co2 element by element. What does not vary comes from inputs, the rest from the series, each
-/// under any of its names; these may vary: gauge_kpa, abs_kpa, temperature_c, altitude_m, ambient_kpa, abv_percent,
-/// extract_g_per_l. out receives the output of a name such as "co2_g_per_l" (in any unit) and NaN where status is
-/// below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n
-/// elements; a series may lie over them.
+/// under any of its names; these may vary: gauge_kpa, abs_kpa, temperature_c, altitude_m, ambient_kpa, co2_percent,
+/// air_abs_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "co2_g_per_l" (in any unit)
+/// and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
+/// carb_status below 0. Both have n elements; a series may lie over them.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_dissolved_co2_n(
     inputs: *const carb_inputs,
@@ -786,15 +1120,16 @@ static KEG_PRESSURE: Shape = Shape {
     caution_count: offset_of!(carb_keg_pressure_result, caution_count),
 };
 
-/// Regulator pressure that holds a drink at a carbonation.
+/// Regulator pressure that holds a drink at a carbonation, under CO2 or a blended gas.
 ///
 /// Required: co2_g_per_l, temperature_c.
 ///
 /// One of: altitude_m, ambient_kpa.
 ///
-/// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual for the
-/// drink, and noted), extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis
-/// for the drink), solubility_multiplier (1).
+/// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), co2_percent (100 %: CO2 and nothing else),
+/// air_abs_kpa (0: purged, or driven out), beverage (beer), abv_percent (usual for the drink, and noted),
+/// extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis for the drink),
+/// solubility_multiplier (1).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_keg_pressure(
     inputs: *const carb_inputs,
@@ -806,10 +1141,10 @@ pub unsafe extern "C" fn carb_keg_pressure(
 }
 
 /// carb_keg_pressure element by element. What does not vary comes from inputs, the rest from the series, each under
-/// any of its names; these may vary: co2_g_per_l, temperature_c, altitude_m, ambient_kpa, abv_percent,
-/// extract_g_per_l. out receives the output of a name such as "gauge_kpa" (in any unit) and NaN where status is
-/// below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n
-/// elements; a series may lie over them.
+/// any of its names; these may vary: co2_g_per_l, temperature_c, altitude_m, ambient_kpa, co2_percent, air_abs_kpa,
+/// abv_percent, extract_g_per_l. out receives the output of a name such as "gauge_kpa" (in any unit) and NaN where
+/// status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0.
+/// Both have n elements; a series may lie over them.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_keg_pressure_n(
     inputs: *const carb_inputs,
@@ -824,6 +1159,472 @@ pub unsafe extern "C" fn carb_keg_pressure_n(
     let arrays = Arrays { inputs, series, series_count, output, n, out, status };
     // SAFETY: the contract of the header is that of `each`.
     unsafe { each(KEG_PRESSURE.function, &arrays, error) }
+}
+
+/// What carb_gas_blend answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_gas_blend_result {
+    /// sizeof (carb_gas_blend_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// CO2 in the gas that is put over the drink, percent by volume; the rest is nitrogen; %
+    pub co2_percent: f64,
+}
+
+static GAS_BLEND: Shape = Shape {
+    function: &functions::GAS_BLEND,
+    size: size_of::<carb_gas_blend_result>(),
+    outputs: &[
+        offset_of!(carb_gas_blend_result, co2_percent),
+    ],
+    cautions: offset_of!(carb_gas_blend_result, cautions),
+    danger: offset_of!(carb_gas_blend_result, danger),
+    caution_count: offset_of!(carb_gas_blend_result, caution_count),
+};
+
+/// Share of CO2 in a blend with nitrogen that holds a drink at a carbonation under a regulator pressure.
+///
+/// Required: co2_g_per_l, temperature_c, gauge_kpa.
+///
+/// One of: altitude_m, ambient_kpa.
+///
+/// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), air_abs_kpa (0: purged, or driven out), beverage
+/// (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the drink, and noted), basis
+/// (handbook), model (that of the basis for the drink), solubility_multiplier (1).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_gas_blend(
+    inputs: *const carb_inputs,
+    result: *mut carb_gas_blend_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&GAS_BLEND, inputs, result, error) }
+}
+
+/// carb_gas_blend element by element. What does not vary comes from inputs, the rest from the series, each under
+/// any of its names; these may vary: co2_g_per_l, temperature_c, gauge_kpa, altitude_m, ambient_kpa, air_abs_kpa,
+/// abv_percent, extract_g_per_l. out receives the output of a name such as "co2_percent" (in any unit) and NaN
+/// where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below
+/// 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_gas_blend_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(GAS_BLEND.function, &arrays, error) }
+}
+
+/// What carb_keg_temperature answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_keg_temperature_result {
+    /// sizeof (carb_keg_temperature_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// temperature of the drink; °C
+    pub temperature_c: f64,
+}
+
+static KEG_TEMPERATURE: Shape = Shape {
+    function: &functions::KEG_TEMPERATURE,
+    size: size_of::<carb_keg_temperature_result>(),
+    outputs: &[
+        offset_of!(carb_keg_temperature_result, temperature_c),
+    ],
+    cautions: offset_of!(carb_keg_temperature_result, cautions),
+    danger: offset_of!(carb_keg_temperature_result, danger),
+    caution_count: offset_of!(carb_keg_temperature_result, caution_count),
+};
+
+/// Temperature at which a regulator pressure holds a drink at a carbonation: warmer, it foams and loses CO2.
+///
+/// Required: co2_g_per_l, gauge_kpa.
+///
+/// One of: altitude_m, ambient_kpa.
+///
+/// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), co2_percent (100 %: CO2 and nothing else),
+/// air_abs_kpa (0: purged, or driven out), beverage (beer), abv_percent (usual for the drink, and noted),
+/// extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis for the drink),
+/// solubility_multiplier (1).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_keg_temperature(
+    inputs: *const carb_inputs,
+    result: *mut carb_keg_temperature_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&KEG_TEMPERATURE, inputs, result, error) }
+}
+
+/// carb_keg_temperature element by element. What does not vary comes from inputs, the rest from the series, each
+/// under any of its names; these may vary: co2_g_per_l, gauge_kpa, altitude_m, ambient_kpa, co2_percent,
+/// air_abs_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "temperature_c" (in any
+/// unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
+/// carb_status below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_keg_temperature_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(KEG_TEMPERATURE.function, &arrays, error) }
+}
+
+/// What carb_warmed_keg answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_warmed_keg_result {
+    /// sizeof (carb_warmed_keg_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// expected: pressure above the air outside, total of the gas over the drink; kPa
+    pub expected_gauge_kpa: f64,
+    /// expected: pressure above vacuum, total of the gas over the drink; kPa
+    pub expected_abs_kpa: f64,
+    /// expected: CO2 per litre of drink; g/L
+    pub expected_co2_g_per_l: f64,
+    /// worst: pressure above the air outside, total of the gas over the drink; kPa
+    pub worst_gauge_kpa: f64,
+    /// worst: pressure above vacuum, total of the gas over the drink; kPa
+    pub worst_abs_kpa: f64,
+}
+
+static WARMED_KEG: Shape = Shape {
+    function: &functions::WARMED_KEG,
+    size: size_of::<carb_warmed_keg_result>(),
+    outputs: &[
+        offset_of!(carb_warmed_keg_result, expected_gauge_kpa),
+        offset_of!(carb_warmed_keg_result, expected_abs_kpa),
+        offset_of!(carb_warmed_keg_result, expected_co2_g_per_l),
+        offset_of!(carb_warmed_keg_result, worst_gauge_kpa),
+        offset_of!(carb_warmed_keg_result, worst_abs_kpa),
+    ],
+    cautions: offset_of!(carb_warmed_keg_result, cautions),
+    danger: offset_of!(carb_warmed_keg_result, danger),
+    caution_count: offset_of!(carb_warmed_keg_result, caution_count),
+};
+
+/// Pressure in a keg, or a growler, that was sealed in equilibrium at its filling temperature with so much CO2
+/// dissolved, and stands warmer or colder: expected and worst, and the CO2 then dissolved.
+///
+/// Required: co2_g_per_l, filling_c, temperature_c.
+///
+/// One of: altitude_m, ambient_kpa.
+///
+/// Optional: headspace_percent (4 % of the liquid, and noted), air_abs_kpa (0: purged, or driven out),
+/// keg_rating_gauge_kpa (no rating is known, and a caution says so), sea_level_kpa (101.325 kPa, the standard
+/// atmosphere), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the
+/// drink, and noted), fermentable_g_per_l (0 for beer and water, and noted; needed for other drinks with living
+/// yeast), yeast (live), basis (physical), model (that of the basis for the drink), yield_percent (that of the
+/// basis: 100 by the handbook, 95 by the balance), solubility_multiplier (1), yield_multiplier (1).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_warmed_keg(
+    inputs: *const carb_inputs,
+    result: *mut carb_warmed_keg_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&WARMED_KEG, inputs, result, error) }
+}
+
+/// carb_warmed_keg element by element. What does not vary comes from inputs, the rest from the series, each under
+/// any of its names; these may vary: co2_g_per_l, filling_c, temperature_c, headspace_percent, air_abs_kpa,
+/// altitude_m, ambient_kpa, abv_percent, extract_g_per_l, fermentable_g_per_l. out receives the output of a name
+/// such as "expected_gauge_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of
+/// an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_warmed_keg_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(WARMED_KEG.function, &arrays, error) }
+}
+
+/// What carb_spunding answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_spunding_result {
+    /// sizeof (carb_spunding_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// relief: pressure above the air outside, total of the gas over the drink; kPa
+    pub relief_gauge_kpa: f64,
+    /// relief: pressure above vacuum, total of the gas over the drink; kPa
+    pub relief_abs_kpa: f64,
+    /// closing: specific gravity 20/20 °C; SG
+    pub closing_sg: f64,
+    /// closing: extract, grams in 100 g of solution; °P
+    pub closing_plato: f64,
+    /// by how much the specific gravity lies above the end of fermentation; SG
+    pub drop_sg: f64,
+    /// CO2 in the drink at the start; g/L
+    pub start_co2_g_per_l: f64,
+}
+
+static SPUNDING: Shape = Shape {
+    function: &functions::SPUNDING,
+    size: size_of::<carb_spunding_result>(),
+    outputs: &[
+        offset_of!(carb_spunding_result, relief_gauge_kpa),
+        offset_of!(carb_spunding_result, relief_abs_kpa),
+        offset_of!(carb_spunding_result, closing_sg),
+        offset_of!(carb_spunding_result, closing_plato),
+        offset_of!(carb_spunding_result, drop_sg),
+        offset_of!(carb_spunding_result, start_co2_g_per_l),
+    ],
+    cautions: offset_of!(carb_spunding_result, cautions),
+    danger: offset_of!(carb_spunding_result, danger),
+    caution_count: offset_of!(carb_spunding_result, caution_count),
+};
+
+/// Natural carbonation in the fermenter: the pressure at which its relief valve opens, and the gravity at which it
+/// is closed.
+///
+/// Required: co2_g_per_l, temperature_c, fermenter_headspace_percent.
+///
+/// One of: final_sg, final_plato.
+///
+/// One of: altitude_m, ambient_kpa.
+///
+/// Optional: start_co2_g_per_l (what it keeps open to the air at that temperature, by the basis), extract_scale
+/// (asbc), keg_rating_gauge_kpa (no rating is known, and a caution says so), beverage (beer), abv_percent (usual
+/// for the drink, and noted), extract_g_per_l (usual for the drink, and noted), residual_model (that of the basis),
+/// sea_level_kpa (101.325 kPa, the standard atmosphere), basis (handbook), model (that of the basis for the drink),
+/// solubility_multiplier (1), residual_multiplier (1).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_spunding(
+    inputs: *const carb_inputs,
+    result: *mut carb_spunding_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&SPUNDING, inputs, result, error) }
+}
+
+/// carb_spunding element by element. What does not vary comes from inputs, the rest from the series, each under any
+/// of its names; these may vary: co2_g_per_l, final_sg, final_plato, temperature_c, fermenter_headspace_percent,
+/// start_co2_g_per_l, abv_percent, extract_g_per_l, altitude_m, ambient_kpa. out receives the output of a name such
+/// as "relief_gauge_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
+/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_spunding_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(SPUNDING.function, &arrays, error) }
+}
+
+/// What carb_closed_fermentation answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_closed_fermentation_result {
+    /// sizeof (carb_closed_fermentation_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// expected: pressure above the air outside, total of the gas over the drink; kPa
+    pub expected_gauge_kpa: f64,
+    /// expected: pressure above vacuum, total of the gas over the drink; kPa
+    pub expected_abs_kpa: f64,
+    /// expected: CO2 per litre of drink; g/L
+    pub expected_co2_g_per_l: f64,
+    /// worst: pressure above the air outside, total of the gas over the drink; kPa
+    pub worst_gauge_kpa: f64,
+    /// worst: pressure above vacuum, total of the gas over the drink; kPa
+    pub worst_abs_kpa: f64,
+}
+
+static CLOSED_FERMENTATION: Shape = Shape {
+    function: &functions::CLOSED_FERMENTATION,
+    size: size_of::<carb_closed_fermentation_result>(),
+    outputs: &[
+        offset_of!(carb_closed_fermentation_result, expected_gauge_kpa),
+        offset_of!(carb_closed_fermentation_result, expected_abs_kpa),
+        offset_of!(carb_closed_fermentation_result, expected_co2_g_per_l),
+        offset_of!(carb_closed_fermentation_result, worst_gauge_kpa),
+        offset_of!(carb_closed_fermentation_result, worst_abs_kpa),
+    ],
+    cautions: offset_of!(carb_closed_fermentation_result, cautions),
+    danger: offset_of!(carb_closed_fermentation_result, danger),
+    caution_count: offset_of!(carb_closed_fermentation_result, caution_count),
+};
+
+/// Pressure that a fermenter comes to without a relief valve when it is closed before its fermentation ends:
+/// expected by Balling's yield, and worst by theory, and the CO2 then dissolved.
+///
+/// Required: temperature_c, fermenter_headspace_percent.
+///
+/// One of: current_sg, current_plato.
+///
+/// One of: final_sg, final_plato.
+///
+/// One of: altitude_m, ambient_kpa.
+///
+/// Optional: start_co2_g_per_l (what it keeps open to the air at that temperature, by the basis), extract_scale
+/// (asbc), keg_rating_gauge_kpa (no rating is known, and a caution says so), beverage (beer), abv_percent (usual
+/// for the drink, and noted), extract_g_per_l (usual for the drink, and noted), residual_model (that of the basis),
+/// sea_level_kpa (101.325 kPa, the standard atmosphere), basis (physical), model (that of the basis for the drink),
+/// solubility_multiplier (1), residual_multiplier (1).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_closed_fermentation(
+    inputs: *const carb_inputs,
+    result: *mut carb_closed_fermentation_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&CLOSED_FERMENTATION, inputs, result, error) }
+}
+
+/// carb_closed_fermentation element by element. What does not vary comes from inputs, the rest from the series,
+/// each under any of its names; these may vary: current_sg, current_plato, final_sg, final_plato, temperature_c,
+/// fermenter_headspace_percent, start_co2_g_per_l, abv_percent, extract_g_per_l, altitude_m, ambient_kpa. out
+/// receives the output of a name such as "expected_gauge_kpa" (in any unit) and NaN where status is below 0; status
+/// receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a
+/// series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_closed_fermentation_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(CLOSED_FERMENTATION.function, &arrays, error) }
+}
+
+/// What carb_stone_pressure answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_stone_pressure_result {
+    /// sizeof (carb_stone_pressure_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// pressure above the air outside, total of the gas over the drink; kPa
+    pub gauge_kpa: f64,
+    /// surface: pressure above the air outside, total of the gas over the drink; kPa
+    pub surface_gauge_kpa: f64,
+    /// head: difference of pressure; kPa
+    pub head_drop_kpa: f64,
+}
+
+static STONE_PRESSURE: Shape = Shape {
+    function: &functions::STONE_PRESSURE,
+    size: size_of::<carb_stone_pressure_result>(),
+    outputs: &[
+        offset_of!(carb_stone_pressure_result, gauge_kpa),
+        offset_of!(carb_stone_pressure_result, surface_gauge_kpa),
+        offset_of!(carb_stone_pressure_result, head_drop_kpa),
+    ],
+    cautions: offset_of!(carb_stone_pressure_result, cautions),
+    danger: offset_of!(carb_stone_pressure_result, danger),
+    caution_count: offset_of!(carb_stone_pressure_result, caution_count),
+};
+
+/// Regulator pressure at which a carbonation stone brings a drink to a carbonation. Only the surface pressure sets
+/// that; the head of drink and the wetting pressure of the stone come on top.
+///
+/// Required: co2_g_per_l, temperature_c, depth_m, wetting_kpa.
+///
+/// One of: altitude_m, ambient_kpa.
+///
+/// Optional: margin_kpa (0), sg (that of the composition), sea_level_kpa (101.325 kPa, the standard atmosphere),
+/// beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the drink, and noted),
+/// basis (handbook), model (that of the basis for the drink), solubility_multiplier (1).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_stone_pressure(
+    inputs: *const carb_inputs,
+    result: *mut carb_stone_pressure_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&STONE_PRESSURE, inputs, result, error) }
+}
+
+/// carb_stone_pressure element by element. What does not vary comes from inputs, the rest from the series, each
+/// under any of its names; these may vary: co2_g_per_l, temperature_c, depth_m, wetting_kpa, margin_kpa, sg,
+/// altitude_m, ambient_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "gauge_kpa" (in
+/// any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
+/// carb_status below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_stone_pressure_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(STONE_PRESSURE.function, &arrays, error) }
 }
 
 /// What carb_residual_co2 answers; numbers are NaN where it returns an error.
@@ -2073,6 +2874,1403 @@ pub unsafe extern "C" fn carb_co2_saturation_n(
     unsafe { each(CO2_SATURATION.function, &arrays, error) }
 }
 
+/// What carb_line_flow answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_line_flow_result {
+    /// sizeof (carb_line_flow_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// drink that flows; L/min
+    pub flow_l_per_min: f64,
+    /// time in which the glass is full; s
+    pub pour_seconds: f64,
+    /// speed of the drink in the line; m/s
+    pub speed_m_per_s: f64,
+    /// Reynolds number of the flow;
+    pub reynolds_multiplier: f64,
+    /// pressure lost per length of line; bar/m
+    pub resistance_bar_per_m: f64,
+    /// drink that stands in the line; L
+    pub line_l: f64,
+}
+
+static LINE_FLOW: Shape = Shape {
+    function: &functions::LINE_FLOW,
+    size: size_of::<carb_line_flow_result>(),
+    outputs: &[
+        offset_of!(carb_line_flow_result, flow_l_per_min),
+        offset_of!(carb_line_flow_result, pour_seconds),
+        offset_of!(carb_line_flow_result, speed_m_per_s),
+        offset_of!(carb_line_flow_result, reynolds_multiplier),
+        offset_of!(carb_line_flow_result, resistance_bar_per_m),
+        offset_of!(carb_line_flow_result, line_l),
+    ],
+    cautions: offset_of!(carb_line_flow_result, cautions),
+    danger: offset_of!(carb_line_flow_result, danger),
+    caution_count: offset_of!(carb_line_flow_result, caution_count),
+};
+
+/// What a keg pours through a draught line, by physics: flow, time of a pour, speed, and the pressure that the line
+/// takes per length.
+///
+/// Required: gauge_kpa, line_m, temperature_c.
+///
+/// One of: tube, bore_mm.
+///
+/// Optional: rise_m (0: the faucet at the height of the drink), fittings_multiplier (3, of a home line: judgement),
+/// glass_l (a US pint, 473.176 mL), sg (that of the composition), viscosity_multiplier (usual for the drink, as the
+/// working shows), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the
+/// drink, and noted).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_line_flow(
+    inputs: *const carb_inputs,
+    result: *mut carb_line_flow_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&LINE_FLOW, inputs, result, error) }
+}
+
+/// carb_line_flow element by element. What does not vary comes from inputs, the rest from the series, each under
+/// any of its names; these may vary: gauge_kpa, line_m, bore_mm, rise_m, fittings_multiplier, glass_l,
+/// temperature_c, sg, viscosity_multiplier, abv_percent, extract_g_per_l. out receives the output of a name such as
+/// "flow_l_per_min" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
+/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_line_flow_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(LINE_FLOW.function, &arrays, error) }
+}
+
+/// What carb_line_length answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_line_length_result {
+    /// sizeof (carb_line_length_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// length of the draught line; m
+    pub line_m: f64,
+    /// drink that stands in the line; L
+    pub line_l: f64,
+    /// drink that flows; L/min
+    pub flow_l_per_min: f64,
+    /// time in which the glass is full; s
+    pub pour_seconds: f64,
+    /// speed of the drink in the line; m/s
+    pub speed_m_per_s: f64,
+    /// Reynolds number of the flow;
+    pub reynolds_multiplier: f64,
+    /// pressure lost per length of line; bar/m
+    pub resistance_bar_per_m: f64,
+}
+
+static LINE_LENGTH: Shape = Shape {
+    function: &functions::LINE_LENGTH,
+    size: size_of::<carb_line_length_result>(),
+    outputs: &[
+        offset_of!(carb_line_length_result, line_m),
+        offset_of!(carb_line_length_result, line_l),
+        offset_of!(carb_line_length_result, flow_l_per_min),
+        offset_of!(carb_line_length_result, pour_seconds),
+        offset_of!(carb_line_length_result, speed_m_per_s),
+        offset_of!(carb_line_length_result, reynolds_multiplier),
+        offset_of!(carb_line_length_result, resistance_bar_per_m),
+    ],
+    cautions: offset_of!(carb_line_length_result, cautions),
+    danger: offset_of!(carb_line_length_result, danger),
+    caution_count: offset_of!(carb_line_length_result, caution_count),
+};
+
+/// Length of draught line through which a keg pours as fast as wanted, by physics, and the drink that stands in it.
+///
+/// Required: gauge_kpa, temperature_c.
+///
+/// One of: flow_l_per_min, pour_seconds.
+///
+/// One of: tube, bore_mm.
+///
+/// Optional: rise_m (0: the faucet at the height of the drink), fittings_multiplier (3, of a home line: judgement),
+/// glass_l (a US pint, 473.176 mL), sg (that of the composition), viscosity_multiplier (usual for the drink, as the
+/// working shows), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the
+/// drink, and noted).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_line_length(
+    inputs: *const carb_inputs,
+    result: *mut carb_line_length_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&LINE_LENGTH, inputs, result, error) }
+}
+
+/// carb_line_length element by element. What does not vary comes from inputs, the rest from the series, each under
+/// any of its names; these may vary: gauge_kpa, flow_l_per_min, pour_seconds, bore_mm, rise_m, fittings_multiplier,
+/// glass_l, temperature_c, sg, viscosity_multiplier, abv_percent, extract_g_per_l. out receives the output of a
+/// name such as "line_m" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
+/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_line_length_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(LINE_LENGTH.function, &arrays, error) }
+}
+
+/// What carb_line_pressure answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_line_pressure_result {
+    /// sizeof (carb_line_pressure_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// pressure above the air outside, total of the gas over the drink; kPa
+    pub gauge_kpa: f64,
+    /// lift: difference of pressure; kPa
+    pub lift_drop_kpa: f64,
+    /// line: difference of pressure; kPa
+    pub line_drop_kpa: f64,
+    /// fittings: difference of pressure; kPa
+    pub fittings_drop_kpa: f64,
+    /// drink that flows; L/min
+    pub flow_l_per_min: f64,
+    /// time in which the glass is full; s
+    pub pour_seconds: f64,
+    /// speed of the drink in the line; m/s
+    pub speed_m_per_s: f64,
+    /// Reynolds number of the flow;
+    pub reynolds_multiplier: f64,
+}
+
+static LINE_PRESSURE: Shape = Shape {
+    function: &functions::LINE_PRESSURE,
+    size: size_of::<carb_line_pressure_result>(),
+    outputs: &[
+        offset_of!(carb_line_pressure_result, gauge_kpa),
+        offset_of!(carb_line_pressure_result, lift_drop_kpa),
+        offset_of!(carb_line_pressure_result, line_drop_kpa),
+        offset_of!(carb_line_pressure_result, fittings_drop_kpa),
+        offset_of!(carb_line_pressure_result, flow_l_per_min),
+        offset_of!(carb_line_pressure_result, pour_seconds),
+        offset_of!(carb_line_pressure_result, speed_m_per_s),
+        offset_of!(carb_line_pressure_result, reynolds_multiplier),
+    ],
+    cautions: offset_of!(carb_line_pressure_result, cautions),
+    danger: offset_of!(carb_line_pressure_result, danger),
+    caution_count: offset_of!(carb_line_pressure_result, caution_count),
+};
+
+/// Pressure in the keg that a draught line takes at a flow, by physics, and what of it rise, tube and fittings
+/// take. To compare: the pressure of a keg belongs to its carbonation, and the line is made to fit it.
+///
+/// Required: line_m, temperature_c.
+///
+/// One of: flow_l_per_min, pour_seconds.
+///
+/// One of: tube, bore_mm.
+///
+/// Optional: rise_m (0: the faucet at the height of the drink), fittings_multiplier (3, of a home line: judgement),
+/// glass_l (a US pint, 473.176 mL), sg (that of the composition), viscosity_multiplier (usual for the drink, as the
+/// working shows), beverage (beer), abv_percent (usual for the drink, and noted), extract_g_per_l (usual for the
+/// drink, and noted).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_line_pressure(
+    inputs: *const carb_inputs,
+    result: *mut carb_line_pressure_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&LINE_PRESSURE, inputs, result, error) }
+}
+
+/// carb_line_pressure element by element. What does not vary comes from inputs, the rest from the series, each
+/// under any of its names; these may vary: line_m, flow_l_per_min, pour_seconds, bore_mm, rise_m,
+/// fittings_multiplier, glass_l, temperature_c, sg, viscosity_multiplier, abv_percent, extract_g_per_l. out
+/// receives the output of a name such as "gauge_kpa" (in any unit) and NaN where status is below 0; status receives
+/// CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie
+/// over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_line_pressure_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(LINE_PRESSURE.function, &arrays, error) }
+}
+
+/// What carb_handbook_line answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_handbook_line_result {
+    /// sizeof (carb_handbook_line_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// length of the draught line; m
+    pub line_m: f64,
+    /// lift: difference of pressure; kPa
+    pub lift_drop_kpa: f64,
+    /// pressure lost per length of line; bar/m
+    pub resistance_bar_per_m: f64,
+}
+
+static HANDBOOK_LINE: Shape = Shape {
+    function: &functions::HANDBOOK_LINE,
+    size: size_of::<carb_handbook_line_result>(),
+    outputs: &[
+        offset_of!(carb_handbook_line_result, line_m),
+        offset_of!(carb_handbook_line_result, lift_drop_kpa),
+        offset_of!(carb_handbook_line_result, resistance_bar_per_m),
+    ],
+    cautions: offset_of!(carb_handbook_line_result, cautions),
+    danger: offset_of!(carb_handbook_line_result, danger),
+    caution_count: offset_of!(carb_handbook_line_result, caution_count),
+};
+
+/// Length of draught line by the trade's balance: what rise (0.5 psi per foot) and hardware leave, over the tube's
+/// resistance by the handbook. Meant for 2 US fl oz/s, the German figures for 3 L/min.
+///
+/// Required: gauge_kpa.
+///
+/// One of: tube, resistance_bar_per_m.
+///
+/// Optional: rise_m (0: the faucet at the height of the drink), hardware_kpa (0).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_handbook_line(
+    inputs: *const carb_inputs,
+    result: *mut carb_handbook_line_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&HANDBOOK_LINE, inputs, result, error) }
+}
+
+/// carb_handbook_line element by element. What does not vary comes from inputs, the rest from the series, each
+/// under any of its names; these may vary: gauge_kpa, resistance_bar_per_m, rise_m, hardware_kpa. out receives the
+/// output of a name such as "line_m" (in any unit) and NaN where status is below 0; status receives CARB_OK, or
+/// bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_handbook_line_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(HANDBOOK_LINE.function, &arrays, error) }
+}
+
+/// What carb_handbook_pressure answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_handbook_pressure_result {
+    /// sizeof (carb_handbook_pressure_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// pressure above the air outside, total of the gas over the drink; kPa
+    pub gauge_kpa: f64,
+    /// lift: difference of pressure; kPa
+    pub lift_drop_kpa: f64,
+    /// line: difference of pressure; kPa
+    pub line_drop_kpa: f64,
+}
+
+static HANDBOOK_PRESSURE: Shape = Shape {
+    function: &functions::HANDBOOK_PRESSURE,
+    size: size_of::<carb_handbook_pressure_result>(),
+    outputs: &[
+        offset_of!(carb_handbook_pressure_result, gauge_kpa),
+        offset_of!(carb_handbook_pressure_result, lift_drop_kpa),
+        offset_of!(carb_handbook_pressure_result, line_drop_kpa),
+    ],
+    cautions: offset_of!(carb_handbook_pressure_result, cautions),
+    danger: offset_of!(carb_handbook_pressure_result, danger),
+    caution_count: offset_of!(carb_handbook_pressure_result, caution_count),
+};
+
+/// Pressure that a draught line takes by the trade's balance: tube, rise (0.5 psi per foot) and hardware.
+///
+/// Required: line_m.
+///
+/// One of: tube, resistance_bar_per_m.
+///
+/// Optional: rise_m (0: the faucet at the height of the drink), hardware_kpa (0).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_handbook_pressure(
+    inputs: *const carb_inputs,
+    result: *mut carb_handbook_pressure_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&HANDBOOK_PRESSURE, inputs, result, error) }
+}
+
+/// carb_handbook_pressure element by element. What does not vary comes from inputs, the rest from the series, each
+/// under any of its names; these may vary: line_m, resistance_bar_per_m, rise_m, hardware_kpa. out receives the
+/// output of a name such as "gauge_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or
+/// bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_handbook_pressure_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(HANDBOOK_PRESSURE.function, &arrays, error) }
+}
+
+/// What carb_filling_carbonation answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_filling_carbonation_result {
+    /// sizeof (carb_filling_carbonation_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// expected: CO2 per litre of drink; g/L
+    pub expected_co2_g_per_l: f64,
+    /// least: CO2 per litre of drink; g/L
+    pub least_co2_g_per_l: f64,
+    /// most: CO2 per litre of drink; g/L
+    pub most_co2_g_per_l: f64,
+}
+
+static FILLING_CARBONATION: Shape = Shape {
+    function: &functions::FILLING_CARBONATION,
+    size: size_of::<carb_filling_carbonation_result>(),
+    outputs: &[
+        offset_of!(carb_filling_carbonation_result, expected_co2_g_per_l),
+        offset_of!(carb_filling_carbonation_result, least_co2_g_per_l),
+        offset_of!(carb_filling_carbonation_result, most_co2_g_per_l),
+    ],
+    cautions: offset_of!(carb_filling_carbonation_result, cautions),
+    danger: offset_of!(carb_filling_carbonation_result, danger),
+    caution_count: offset_of!(carb_filling_carbonation_result, caution_count),
+};
+
+/// CO2 that a keg or tank has to have for a carbonation in the package that is filled from it: expected, and with
+/// the least and the most that filling may lose. A loss that is told is taken as known.
+///
+/// Required: co2_g_per_l.
+///
+/// One of: fill_method, fill_loss_co2_g_per_l.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_filling_carbonation(
+    inputs: *const carb_inputs,
+    result: *mut carb_filling_carbonation_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&FILLING_CARBONATION, inputs, result, error) }
+}
+
+/// carb_filling_carbonation element by element. What does not vary comes from inputs, the rest from the series,
+/// each under any of its names; these may vary: co2_g_per_l, fill_loss_co2_g_per_l. out receives the output of a
+/// name such as "expected_co2_g_per_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or
+/// bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_filling_carbonation_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(FILLING_CARBONATION.function, &arrays, error) }
+}
+
+/// What carb_blend answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_blend_result {
+    /// sizeof (carb_blend_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// drink that reaches packages (not the batch size: trub and losses stay behind); L
+    pub packaged_l: f64,
+    /// mixed: CO2 per litre of drink; g/L
+    pub mixed_co2_g_per_l: f64,
+    /// kept: CO2 per litre of drink; g/L
+    pub kept_co2_g_per_l: f64,
+    /// CO2 that escapes into the room; g
+    pub released_g: f64,
+}
+
+static BLEND: Shape = Shape {
+    function: &functions::BLEND,
+    size: size_of::<carb_blend_result>(),
+    outputs: &[
+        offset_of!(carb_blend_result, packaged_l),
+        offset_of!(carb_blend_result, mixed_co2_g_per_l),
+        offset_of!(carb_blend_result, kept_co2_g_per_l),
+        offset_of!(carb_blend_result, released_g),
+    ],
+    cautions: offset_of!(carb_blend_result, cautions),
+    danger: offset_of!(carb_blend_result, danger),
+    caution_count: offset_of!(carb_blend_result, caution_count),
+};
+
+/// Volume and CO2 of two drinks blended: of the mix, and what of it stays at a temperature under a pressure of CO2
+/// (0 where it is open); without a temperature all is kept under pressure, and stays.
+///
+/// Required: packaged_l, co2_g_per_l, other_l, other_co2_g_per_l.
+///
+/// Optional: temperature_c (all is kept under pressure), gauge_kpa (0: open; needs the temperature), altitude_m
+/// (needed with a temperature, unless ambient is given), ambient_kpa (needed with a temperature, unless altitude is
+/// given), sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual for the drink,
+/// and noted), extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis for the
+/// drink), solubility_multiplier (1).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_blend(
+    inputs: *const carb_inputs,
+    result: *mut carb_blend_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&BLEND, inputs, result, error) }
+}
+
+/// carb_blend element by element. What does not vary comes from inputs, the rest from the series, each under any of
+/// its names; these may vary: packaged_l, co2_g_per_l, other_l, other_co2_g_per_l, temperature_c, gauge_kpa,
+/// altitude_m, ambient_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "packaged_l"
+/// (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an
+/// enum carb_status below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_blend_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(BLEND.function, &arrays, error) }
+}
+
+/// What carb_purge_oxygen answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_purge_oxygen_result {
+    /// sizeof (carb_purge_oxygen_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// oxygen in the gas over the drink; ppm
+    pub oxygen_ppm: f64,
+    /// each: mass of CO2; g
+    pub each_gas_g: f64,
+    /// total: mass of CO2; g
+    pub total_gas_g: f64,
+}
+
+static PURGE_OXYGEN: Shape = Shape {
+    function: &functions::PURGE_OXYGEN,
+    size: size_of::<carb_purge_oxygen_result>(),
+    outputs: &[
+        offset_of!(carb_purge_oxygen_result, oxygen_ppm),
+        offset_of!(carb_purge_oxygen_result, each_gas_g),
+        offset_of!(carb_purge_oxygen_result, total_gas_g),
+    ],
+    cautions: offset_of!(carb_purge_oxygen_result, cautions),
+    danger: offset_of!(carb_purge_oxygen_result, danger),
+    caution_count: offset_of!(carb_purge_oxygen_result, caution_count),
+};
+
+/// Oxygen left in a vessel that is filled with CO2 and vented so many times, each filling mixed; and the CO2 that
+/// this takes.
+///
+/// Required: purge_gauge_kpa, cycles_count.
+///
+/// One of: altitude_m, ambient_kpa.
+///
+/// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), start_oxygen_ppm (20.95 % vol: air),
+/// gas_oxygen_ppm (30 ppm, the most that CO2 for drinks may have (ISBT); 0 for a pure gas), keg_l (19.6 L, a soda
+/// keg of 5 US gallons to the brim, and noted), temperature_c (20 °C), keg_rating_gauge_kpa (not known: more than
+/// 30 psi gets a caution).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_purge_oxygen(
+    inputs: *const carb_inputs,
+    result: *mut carb_purge_oxygen_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&PURGE_OXYGEN, inputs, result, error) }
+}
+
+/// carb_purge_oxygen element by element. What does not vary comes from inputs, the rest from the series, each under
+/// any of its names; these may vary: purge_gauge_kpa, cycles_count, altitude_m, ambient_kpa, start_oxygen_ppm,
+/// gas_oxygen_ppm, keg_l, temperature_c. out receives the output of a name such as "oxygen_ppm" (in any unit) and
+/// NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status
+/// below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_purge_oxygen_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(PURGE_OXYGEN.function, &arrays, error) }
+}
+
+/// What carb_purge_cycles answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_purge_cycles_result {
+    /// sizeof (carb_purge_cycles_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// how often a vessel is filled with CO2 and vented;
+    pub cycles_count: f64,
+    /// whole: how often a vessel is filled with CO2 and vented;
+    pub whole_cycles_count: f64,
+    /// each: mass of CO2; g
+    pub each_gas_g: f64,
+    /// total: mass of CO2; g
+    pub total_gas_g: f64,
+}
+
+static PURGE_CYCLES: Shape = Shape {
+    function: &functions::PURGE_CYCLES,
+    size: size_of::<carb_purge_cycles_result>(),
+    outputs: &[
+        offset_of!(carb_purge_cycles_result, cycles_count),
+        offset_of!(carb_purge_cycles_result, whole_cycles_count),
+        offset_of!(carb_purge_cycles_result, each_gas_g),
+        offset_of!(carb_purge_cycles_result, total_gas_g),
+    ],
+    cautions: offset_of!(carb_purge_cycles_result, cautions),
+    danger: offset_of!(carb_purge_cycles_result, danger),
+    caution_count: offset_of!(carb_purge_cycles_result, caution_count),
+};
+
+/// How often a vessel is filled with CO2 and vented until no more than some oxygen is left, as a real and as a
+/// whole number; and the CO2 that the whole number takes.
+///
+/// Required: purge_gauge_kpa, oxygen_ppm.
+///
+/// One of: altitude_m, ambient_kpa.
+///
+/// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), start_oxygen_ppm (20.95 % vol: air),
+/// gas_oxygen_ppm (30 ppm, the most that CO2 for drinks may have (ISBT); 0 for a pure gas), keg_l (19.6 L, a soda
+/// keg of 5 US gallons to the brim, and noted), temperature_c (20 °C), keg_rating_gauge_kpa (not known: more than
+/// 30 psi gets a caution).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_purge_cycles(
+    inputs: *const carb_inputs,
+    result: *mut carb_purge_cycles_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&PURGE_CYCLES, inputs, result, error) }
+}
+
+/// carb_purge_cycles element by element. What does not vary comes from inputs, the rest from the series, each under
+/// any of its names; these may vary: purge_gauge_kpa, oxygen_ppm, altitude_m, ambient_kpa, start_oxygen_ppm,
+/// gas_oxygen_ppm, keg_l, temperature_c. out receives the output of a name such as "cycles_count" (in any unit) and
+/// NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status
+/// below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_purge_cycles_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(PURGE_CYCLES.function, &arrays, error) }
+}
+
+/// What carb_sweep_oxygen answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_sweep_oxygen_result {
+    /// sizeof (carb_sweep_oxygen_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// mixed: oxygen in the gas over the drink; ppm
+    pub mixed_oxygen_ppm: f64,
+    /// plug_flow: oxygen in the gas over the drink; ppm
+    pub plug_flow_oxygen_ppm: f64,
+    /// mass of CO2; g
+    pub gas_g: f64,
+}
+
+static SWEEP_OXYGEN: Shape = Shape {
+    function: &functions::SWEEP_OXYGEN,
+    size: size_of::<carb_sweep_oxygen_result>(),
+    outputs: &[
+        offset_of!(carb_sweep_oxygen_result, mixed_oxygen_ppm),
+        offset_of!(carb_sweep_oxygen_result, plug_flow_oxygen_ppm),
+        offset_of!(carb_sweep_oxygen_result, gas_g),
+    ],
+    cautions: offset_of!(carb_sweep_oxygen_result, cautions),
+    danger: offset_of!(carb_sweep_oxygen_result, danger),
+    caution_count: offset_of!(carb_sweep_oxygen_result, caution_count),
+};
+
+/// Oxygen left in an open vessel after so many vessel volumes of CO2 ran through it: mixed (the most), and without
+/// mixing (the least); and the CO2 that this takes.
+///
+/// Required: sweeps_count.
+///
+/// One of: altitude_m, ambient_kpa.
+///
+/// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), start_oxygen_ppm (20.95 % vol: air),
+/// gas_oxygen_ppm (30 ppm, the most that CO2 for drinks may have (ISBT); 0 for a pure gas), keg_l (19.6 L, a soda
+/// keg of 5 US gallons to the brim, and noted), temperature_c (20 °C).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_sweep_oxygen(
+    inputs: *const carb_inputs,
+    result: *mut carb_sweep_oxygen_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&SWEEP_OXYGEN, inputs, result, error) }
+}
+
+/// carb_sweep_oxygen element by element. What does not vary comes from inputs, the rest from the series, each under
+/// any of its names; these may vary: sweeps_count, altitude_m, ambient_kpa, start_oxygen_ppm, gas_oxygen_ppm,
+/// keg_l, temperature_c. out receives the output of a name such as "mixed_oxygen_ppm" (in any unit) and NaN where
+/// status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0.
+/// Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_sweep_oxygen_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(SWEEP_OXYGEN.function, &arrays, error) }
+}
+
+/// What carb_push_oxygen answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_push_oxygen_result {
+    /// sizeof (carb_push_oxygen_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// oxygen in the gas over the drink; ppm
+    pub oxygen_ppm: f64,
+    /// mass of CO2; g
+    pub gas_g: f64,
+}
+
+static PUSH_OXYGEN: Shape = Shape {
+    function: &functions::PUSH_OXYGEN,
+    size: size_of::<carb_push_oxygen_result>(),
+    outputs: &[
+        offset_of!(carb_push_oxygen_result, oxygen_ppm),
+        offset_of!(carb_push_oxygen_result, gas_g),
+    ],
+    cautions: offset_of!(carb_push_oxygen_result, cautions),
+    danger: offset_of!(carb_push_oxygen_result, danger),
+    caution_count: offset_of!(carb_push_oxygen_result, caution_count),
+};
+
+/// Oxygen in a keg that was filled to the brim with sanitiser, but for some air under the lid, and pushed empty by
+/// CO2; and the CO2 that this takes.
+///
+/// Required: pocket_l, push_gauge_kpa.
+///
+/// One of: altitude_m, ambient_kpa.
+///
+/// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), start_oxygen_ppm (20.95 % vol: air),
+/// gas_oxygen_ppm (30 ppm, the most that CO2 for drinks may have (ISBT); 0 for a pure gas), keg_l (19.6 L, a soda
+/// keg of 5 US gallons to the brim, and noted), temperature_c (20 °C), keg_rating_gauge_kpa (not known: more than
+/// 30 psi gets a caution).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_push_oxygen(
+    inputs: *const carb_inputs,
+    result: *mut carb_push_oxygen_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&PUSH_OXYGEN, inputs, result, error) }
+}
+
+/// carb_push_oxygen element by element. What does not vary comes from inputs, the rest from the series, each under
+/// any of its names; these may vary: pocket_l, push_gauge_kpa, altitude_m, ambient_kpa, start_oxygen_ppm,
+/// gas_oxygen_ppm, keg_l, temperature_c. out receives the output of a name such as "oxygen_ppm" (in any unit) and
+/// NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status
+/// below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_push_oxygen_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(PUSH_OXYGEN.function, &arrays, error) }
+}
+
+/// What carb_oxygen_pickup answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_oxygen_pickup_result {
+    /// sizeof (carb_oxygen_pickup_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// headspace: oxygen that a drink takes up; µg/L
+    pub headspace_picked_up_ug_per_l: f64,
+    /// gas: oxygen that a drink takes up; µg/L
+    pub gas_picked_up_ug_per_l: f64,
+    /// oxygen in drink and headspace together, per litre of drink: total package oxygen; µg/L
+    pub total_oxygen_ug_per_l: f64,
+    /// equilibrium: oxygen dissolved in the drink; µg/L
+    pub equilibrium_dissolved_oxygen_ug_per_l: f64,
+}
+
+static OXYGEN_PICKUP: Shape = Shape {
+    function: &functions::OXYGEN_PICKUP,
+    size: size_of::<carb_oxygen_pickup_result>(),
+    outputs: &[
+        offset_of!(carb_oxygen_pickup_result, headspace_picked_up_ug_per_l),
+        offset_of!(carb_oxygen_pickup_result, gas_picked_up_ug_per_l),
+        offset_of!(carb_oxygen_pickup_result, total_oxygen_ug_per_l),
+        offset_of!(carb_oxygen_pickup_result, equilibrium_dissolved_oxygen_ug_per_l),
+    ],
+    cautions: offset_of!(carb_oxygen_pickup_result, cautions),
+    danger: offset_of!(carb_oxygen_pickup_result, danger),
+    caution_count: offset_of!(carb_oxygen_pickup_result, caution_count),
+};
+
+/// Oxygen of a package per litre of drink: in the headspace, brought along by the CO2 that carbonates it, and in
+/// all with what was dissolved; and what of it is dissolved at equilibrium.
+///
+/// Required: oxygen_ppm, temperature_c.
+///
+/// One of: headspace_percent, keg_l.
+///
+/// One of: altitude_m, ambient_kpa.
+///
+/// Optional: packaged_l (needed with keg: the drink in it), sea_level_kpa (101.325 kPa, the standard atmosphere),
+/// gauge_kpa (0: just vented), dissolved_oxygen_ug_per_l (0: none before), co2_g_per_l (the drink takes up no CO2),
+/// start_co2_g_per_l (0: flat), gas_oxygen_ppm (30 ppm, the most that CO2 for drinks may have (ISBT); 0 for a pure
+/// gas).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_oxygen_pickup(
+    inputs: *const carb_inputs,
+    result: *mut carb_oxygen_pickup_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&OXYGEN_PICKUP, inputs, result, error) }
+}
+
+/// carb_oxygen_pickup element by element. What does not vary comes from inputs, the rest from the series, each
+/// under any of its names; these may vary: oxygen_ppm, headspace_percent, temperature_c, altitude_m, ambient_kpa,
+/// gauge_kpa, dissolved_oxygen_ug_per_l, co2_g_per_l, start_co2_g_per_l, gas_oxygen_ppm. out receives the output of
+/// a name such as "headspace_picked_up_ug_per_l" (in any unit) and NaN where status is below 0; status receives
+/// CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie
+/// over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_oxygen_pickup_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(OXYGEN_PICKUP.function, &arrays, error) }
+}
+
+/// What carb_total_package_oxygen answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_total_package_oxygen_result {
+    /// sizeof (carb_total_package_oxygen_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// oxygen in drink and headspace together, per litre of drink: total package oxygen; µg/L
+    pub total_oxygen_ug_per_l: f64,
+    /// headspace: oxygen that a drink takes up; µg/L
+    pub headspace_picked_up_ug_per_l: f64,
+}
+
+static TOTAL_PACKAGE_OXYGEN: Shape = Shape {
+    function: &functions::TOTAL_PACKAGE_OXYGEN,
+    size: size_of::<carb_total_package_oxygen_result>(),
+    outputs: &[
+        offset_of!(carb_total_package_oxygen_result, total_oxygen_ug_per_l),
+        offset_of!(carb_total_package_oxygen_result, headspace_picked_up_ug_per_l),
+    ],
+    cautions: offset_of!(carb_total_package_oxygen_result, cautions),
+    danger: offset_of!(carb_total_package_oxygen_result, danger),
+    caution_count: offset_of!(carb_total_package_oxygen_result, caution_count),
+};
+
+/// Total package oxygen from the oxygen dissolved in a package that was shaken to equilibrium, and the part of it
+/// that is in the headspace; per litre of drink.
+///
+/// Required: dissolved_oxygen_ug_per_l, headspace_percent, temperature_c.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_total_package_oxygen(
+    inputs: *const carb_inputs,
+    result: *mut carb_total_package_oxygen_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&TOTAL_PACKAGE_OXYGEN, inputs, result, error) }
+}
+
+/// carb_total_package_oxygen element by element. What does not vary comes from inputs, the rest from the series,
+/// each under any of its names; these may vary: dissolved_oxygen_ug_per_l, headspace_percent, temperature_c. out
+/// receives the output of a name such as "total_oxygen_ug_per_l" (in any unit) and NaN where status is below 0;
+/// status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements;
+/// a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_total_package_oxygen_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(TOTAL_PACKAGE_OXYGEN.function, &arrays, error) }
+}
+
+/// What carb_gas_budget answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_gas_budget_result {
+    /// sizeof (carb_gas_budget_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// dissolve: mass of CO2; g
+    pub dissolve_gas_g: f64,
+    /// headspace: mass of CO2; g
+    pub headspace_gas_g: f64,
+    /// purge: mass of CO2; g
+    pub purge_gas_g: f64,
+    /// serve: mass of CO2; g
+    pub serve_gas_g: f64,
+    /// loss: mass of CO2; g
+    pub loss_gas_g: f64,
+    /// total: mass of CO2; g
+    pub total_gas_g: f64,
+    /// least: mass of CO2; g
+    pub least_gas_g: f64,
+    /// how many kegs a cylinder does;
+    pub kegs_count: f64,
+    /// most: how many kegs a cylinder does;
+    pub most_kegs_count: f64,
+}
+
+static GAS_BUDGET: Shape = Shape {
+    function: &functions::GAS_BUDGET,
+    size: size_of::<carb_gas_budget_result>(),
+    outputs: &[
+        offset_of!(carb_gas_budget_result, dissolve_gas_g),
+        offset_of!(carb_gas_budget_result, headspace_gas_g),
+        offset_of!(carb_gas_budget_result, purge_gas_g),
+        offset_of!(carb_gas_budget_result, serve_gas_g),
+        offset_of!(carb_gas_budget_result, loss_gas_g),
+        offset_of!(carb_gas_budget_result, total_gas_g),
+        offset_of!(carb_gas_budget_result, least_gas_g),
+        offset_of!(carb_gas_budget_result, kegs_count),
+        offset_of!(carb_gas_budget_result, most_kegs_count),
+    ],
+    cautions: offset_of!(carb_gas_budget_result, cautions),
+    danger: offset_of!(carb_gas_budget_result, danger),
+    caution_count: offset_of!(carb_gas_budget_result, caution_count),
+};
+
+/// CO2 that a keg takes, use by use: dissolved, in the headspace, for purging, to push the drink out, lost; in all
+/// and at the bare minimum; and how many kegs a cylinder does at either.
+///
+/// Required: packaged_l, co2_g_per_l, temperature_c, gauge_kpa.
+///
+/// One of: altitude_m, ambient_kpa.
+///
+/// Optional: start_co2_g_per_l (0: flat; beer that fermented at 20 °C holds about 0.85 volumes), sea_level_kpa
+/// (101.325 kPa, the standard atmosphere), keg_l (the drink and 3.5 % of it, as in a full soda keg), purge (none),
+/// purge_gauge_kpa (needed with purge "headspace" and "empty", and with cycles), cycles_count (needed with purge
+/// "headspace" and "empty", and with purge_gauge), push_gauge_kpa (that of serving; only with purge "push"),
+/// purge_c (that of a room, 20 °C; only with purge "empty" and "push"), gas_loss_percent (0 %), cylinder_size
+/// (cylinder_5_lb, unless charge is given), charge_g (that of the cylinder_size).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_gas_budget(
+    inputs: *const carb_inputs,
+    result: *mut carb_gas_budget_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&GAS_BUDGET, inputs, result, error) }
+}
+
+/// carb_gas_budget element by element. What does not vary comes from inputs, the rest from the series, each under
+/// any of its names; these may vary: packaged_l, co2_g_per_l, start_co2_g_per_l, temperature_c, gauge_kpa,
+/// altitude_m, ambient_kpa, keg_l, purge_gauge_kpa, cycles_count, push_gauge_kpa, purge_c, gas_loss_percent,
+/// charge_g. out receives the output of a name such as "dissolve_gas_g" (in any unit) and NaN where status is below
+/// 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n
+/// elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_gas_budget_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(GAS_BUDGET.function, &arrays, error) }
+}
+
+/// What carb_cylinder_left answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_cylinder_left_result {
+    /// sizeof (carb_cylinder_left_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// pressure above the air outside, total of the gas over the drink; kPa
+    pub gauge_kpa: f64,
+    /// pressure above vacuum, total of the gas over the drink; kPa
+    pub abs_kpa: f64,
+    /// falling: share of a full charge; %
+    pub falling_left_percent: f64,
+    /// liquid_full: temperature of a cylinder of CO2: from the triple to the critical point, between which it holds
+    /// liquid; °C
+    pub liquid_full_cylinder_c: f64,
+}
+
+static CYLINDER_LEFT: Shape = Shape {
+    function: &functions::CYLINDER_LEFT,
+    size: size_of::<carb_cylinder_left_result>(),
+    outputs: &[
+        offset_of!(carb_cylinder_left_result, gauge_kpa),
+        offset_of!(carb_cylinder_left_result, abs_kpa),
+        offset_of!(carb_cylinder_left_result, falling_left_percent),
+        offset_of!(carb_cylinder_left_result, liquid_full_cylinder_c),
+    ],
+    cautions: offset_of!(carb_cylinder_left_result, cautions),
+    danger: offset_of!(carb_cylinder_left_result, danger),
+    caution_count: offset_of!(carb_cylinder_left_result, caution_count),
+};
+
+/// What the gauge of a cylinder shows as long as it holds liquid, the share of a full charge that is left when it
+/// begins to fall, and the temperature at which a full cylinder is full of liquid.
+///
+/// Required: cylinder_c.
+///
+/// One of: cylinder_size, filling_ratio_g_per_g.
+///
+/// One of: altitude_m, ambient_kpa.
+///
+/// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_cylinder_left(
+    inputs: *const carb_inputs,
+    result: *mut carb_cylinder_left_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&CYLINDER_LEFT, inputs, result, error) }
+}
+
+/// carb_cylinder_left element by element. What does not vary comes from inputs, the rest from the series, each
+/// under any of its names; these may vary: cylinder_c, filling_ratio_g_per_g, altitude_m, ambient_kpa. out receives
+/// the output of a name such as "gauge_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK,
+/// or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over
+/// them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_cylinder_left_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(CYLINDER_LEFT.function, &arrays, error) }
+}
+
+/// What carb_cylinder_contents answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_cylinder_contents_result {
+    /// sizeof (carb_cylinder_contents_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// left: mass of CO2; g
+    pub left_gas_g: f64,
+    /// share of a full charge; %
+    pub left_percent: f64,
+    /// how many kegs a cylinder does;
+    pub kegs_count: f64,
+}
+
+static CYLINDER_CONTENTS: Shape = Shape {
+    function: &functions::CYLINDER_CONTENTS,
+    size: size_of::<carb_cylinder_contents_result>(),
+    outputs: &[
+        offset_of!(carb_cylinder_contents_result, left_gas_g),
+        offset_of!(carb_cylinder_contents_result, left_percent),
+        offset_of!(carb_cylinder_contents_result, kegs_count),
+    ],
+    cautions: offset_of!(carb_cylinder_contents_result, cautions),
+    danger: offset_of!(carb_cylinder_contents_result, danger),
+    caution_count: offset_of!(carb_cylinder_contents_result, caution_count),
+};
+
+/// CO2 left in a cylinder by its weight now and empty, the share of a full charge, and how many kegs that does.
+///
+/// Required: gross_g, tare_g.
+///
+/// One of: cylinder_size, charge_g.
+///
+/// Optional: gas_g (150 g for each keg: 19 L carbonated, served, its headspace purged, a little lost; gas_budget
+/// tells it of yours).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_cylinder_contents(
+    inputs: *const carb_inputs,
+    result: *mut carb_cylinder_contents_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&CYLINDER_CONTENTS, inputs, result, error) }
+}
+
+/// carb_cylinder_contents element by element. What does not vary comes from inputs, the rest from the series, each
+/// under any of its names; these may vary: gross_g, tare_g, charge_g, gas_g. out receives the output of a name such
+/// as "left_gas_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
+/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_cylinder_contents_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(CYLINDER_CONTENTS.function, &arrays, error) }
+}
+
+/// What carb_room_co2 answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_room_co2_result {
+    /// sizeof (carb_room_co2_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// mixed: CO2 in the air of the room; ppm
+    pub mixed_room_air_ppm: f64,
+    /// bound: CO2 in the air of the room; ppm
+    pub bound_room_air_ppm: f64,
+    /// low_half: CO2 in the air of the room; ppm
+    pub low_half_room_air_ppm: f64,
+    /// later: CO2 in the air of the room; ppm
+    pub later_room_air_ppm: f64,
+    /// later_low_half: CO2 in the air of the room; ppm
+    pub later_low_half_room_air_ppm: f64,
+    /// aired: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    pub aired_time_h: f64,
+    /// low_half_aired: time: since the bottles were closed, on the date of a reading, or of a spell at one
+    /// temperature; h
+    pub low_half_aired_time_h: f64,
+}
+
+static ROOM_CO2: Shape = Shape {
+    function: &functions::ROOM_CO2,
+    size: size_of::<carb_room_co2_result>(),
+    outputs: &[
+        offset_of!(carb_room_co2_result, mixed_room_air_ppm),
+        offset_of!(carb_room_co2_result, bound_room_air_ppm),
+        offset_of!(carb_room_co2_result, low_half_room_air_ppm),
+        offset_of!(carb_room_co2_result, later_room_air_ppm),
+        offset_of!(carb_room_co2_result, later_low_half_room_air_ppm),
+        offset_of!(carb_room_co2_result, aired_time_h),
+        offset_of!(carb_room_co2_result, low_half_aired_time_h),
+    ],
+    cautions: offset_of!(carb_room_co2_result, cautions),
+    danger: offset_of!(carb_room_co2_result, danger),
+    caution_count: offset_of!(carb_room_co2_result, caution_count),
+};
+
+/// CO2 in the air of a room into which a cylinder, or what a fermentation makes, escapes: mixed, at most, and all
+/// of it in the lower half; after some time of airing; and how long airing takes to 5000 ppm.
+///
+/// Required: released_g, room_m3.
+///
+/// One of: altitude_m, ambient_kpa.
+///
+/// Optional: room_c (20 °C), sea_level_kpa (101.325 kPa, the standard atmosphere), air_changes_per_h (0.5 1/h, a
+/// closed room, and noted; a cold room or a cellar has less), time_h (0: at once).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_room_co2(
+    inputs: *const carb_inputs,
+    result: *mut carb_room_co2_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&ROOM_CO2, inputs, result, error) }
+}
+
+/// carb_room_co2 element by element. What does not vary comes from inputs, the rest from the series, each under any
+/// of its names; these may vary: released_g, room_m3, room_c, altitude_m, ambient_kpa, air_changes_per_h, time_h.
+/// out receives the output of a name such as "mixed_room_air_ppm" (in any unit) and NaN where status is below 0;
+/// status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements;
+/// a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_room_co2_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(ROOM_CO2.function, &arrays, error) }
+}
+
+/// What carb_room_leak answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_room_leak_result {
+    /// sizeof (carb_room_leak_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// mixed: CO2 in the air of the room; ppm
+    pub mixed_room_air_ppm: f64,
+    /// low_half: CO2 in the air of the room; ppm
+    pub low_half_room_air_ppm: f64,
+}
+
+static ROOM_LEAK: Shape = Shape {
+    function: &functions::ROOM_LEAK,
+    size: size_of::<carb_room_leak_result>(),
+    outputs: &[
+        offset_of!(carb_room_leak_result, mixed_room_air_ppm),
+        offset_of!(carb_room_leak_result, low_half_room_air_ppm),
+    ],
+    cautions: offset_of!(carb_room_leak_result, cautions),
+    danger: offset_of!(carb_room_leak_result, danger),
+    caution_count: offset_of!(carb_room_leak_result, caution_count),
+};
+
+/// CO2 in the air of a room into which some leaks steadily, in the end: mixed, and all of it in the lower half.
+///
+/// Required: leak_g_per_h, room_m3.
+///
+/// One of: altitude_m, ambient_kpa.
+///
+/// Optional: room_c (20 °C), sea_level_kpa (101.325 kPa, the standard atmosphere), air_changes_per_h (0.5 1/h, a
+/// closed room, and noted; a cold room or a cellar has less).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_room_leak(
+    inputs: *const carb_inputs,
+    result: *mut carb_room_leak_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&ROOM_LEAK, inputs, result, error) }
+}
+
+/// carb_room_leak element by element. What does not vary comes from inputs, the rest from the series, each under
+/// any of its names; these may vary: leak_g_per_h, room_m3, room_c, altitude_m, ambient_kpa, air_changes_per_h. out
+/// receives the output of a name such as "mixed_room_air_ppm" (in any unit) and NaN where status is below 0; status
+/// receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a
+/// series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_room_leak_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(ROOM_LEAK.function, &arrays, error) }
+}
+
 /// What carb_ambient_pressure answers; numbers are NaN where it returns an error.
 #[repr(C)]
 #[derive(Clone, Copy, Debug)]
@@ -2133,4 +4331,468 @@ pub unsafe extern "C" fn carb_ambient_pressure_n(
     let arrays = Arrays { inputs, series, series_count, output, n, out, status };
     // SAFETY: the contract of the header is that of `each`.
     unsafe { each(AMBIENT_PRESSURE.function, &arrays, error) }
+}
+
+/// What carb_packaging_cost answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_packaging_cost_result {
+    /// sizeof (carb_packaging_cost_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// bottles_first: what a litre that is drunk costs; per L
+    pub bottles_first_cost_money_per_l: f64,
+    /// keg_first: what a litre that is drunk costs; per L
+    pub keg_first_cost_money_per_l: f64,
+    /// bottles: what a litre that is drunk costs; per L
+    pub bottles_cost_money_per_l: f64,
+    /// keg: what a litre that is drunk costs; per L
+    pub keg_cost_money_per_l: f64,
+    /// bottles: what is spent in all;
+    pub bottles_spent_money: f64,
+    /// keg: what is spent in all;
+    pub keg_spent_money: f64,
+}
+
+static PACKAGING_COST: Shape = Shape {
+    function: &functions::PACKAGING_COST,
+    size: size_of::<carb_packaging_cost_result>(),
+    outputs: &[
+        offset_of!(carb_packaging_cost_result, bottles_first_cost_money_per_l),
+        offset_of!(carb_packaging_cost_result, keg_first_cost_money_per_l),
+        offset_of!(carb_packaging_cost_result, bottles_cost_money_per_l),
+        offset_of!(carb_packaging_cost_result, keg_cost_money_per_l),
+        offset_of!(carb_packaging_cost_result, bottles_spent_money),
+        offset_of!(carb_packaging_cost_result, keg_spent_money),
+    ],
+    cautions: offset_of!(carb_packaging_cost_result, cautions),
+    danger: offset_of!(carb_packaging_cost_result, danger),
+    caution_count: offset_of!(carb_packaging_cost_result, caution_count),
+};
+
+/// What a litre costs that is drunk from bottles and from a keg, of the first batch and over several, by prices of
+/// one's own; of the drink itself only what is lost counts.
+///
+/// Required: packaged_l.
+///
+/// Optional: bottle_l (0.5 L), bottling_outfit_money (0), bottle_money (0), cap_money (0), sugar_money_per_kg (0),
+/// mass_g (0), uses_count (10), bottle_loss_percent (3 %), outfit_money (0), gas_money_per_kg (0), gas_g (0),
+/// keg_loss_percent (3 %), drink_money_per_l (0), batches_count (10).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_packaging_cost(
+    inputs: *const carb_inputs,
+    result: *mut carb_packaging_cost_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&PACKAGING_COST, inputs, result, error) }
+}
+
+/// carb_packaging_cost element by element. What does not vary comes from inputs, the rest from the series, each
+/// under any of its names; these may vary: packaged_l, bottle_l, bottling_outfit_money, bottle_money, cap_money,
+/// sugar_money_per_kg, mass_g, uses_count, bottle_loss_percent, outfit_money, gas_money_per_kg, gas_g,
+/// keg_loss_percent, drink_money_per_l, batches_count. out receives the output of a name such as
+/// "bottles_first_cost_money_per_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits
+/// of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_packaging_cost_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(PACKAGING_COST.function, &arrays, error) }
+}
+
+/// What carb_break_even answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_break_even_result {
+    /// sizeof (carb_break_even_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// how many batches are looked at;
+    pub batches_count: f64,
+}
+
+static BREAK_EVEN: Shape = Shape {
+    function: &functions::BREAK_EVEN,
+    size: size_of::<carb_break_even_result>(),
+    outputs: &[
+        offset_of!(carb_break_even_result, batches_count),
+    ],
+    cautions: offset_of!(carb_break_even_result, cautions),
+    danger: offset_of!(carb_break_even_result, danger),
+    caution_count: offset_of!(carb_break_even_result, caution_count),
+};
+
+/// The batch at which kegging will have cost no more than bottling, fractions and all, by prices of one's own; 1
+/// where it does from the first.
+///
+/// Required: packaged_l.
+///
+/// Optional: bottle_l (0.5 L), bottling_outfit_money (0), bottle_money (0), cap_money (0), sugar_money_per_kg (0),
+/// mass_g (0), uses_count (10), bottle_loss_percent (3 %), outfit_money (0), gas_money_per_kg (0), gas_g (0),
+/// keg_loss_percent (3 %), drink_money_per_l (0).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_break_even(
+    inputs: *const carb_inputs,
+    result: *mut carb_break_even_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&BREAK_EVEN, inputs, result, error) }
+}
+
+/// carb_break_even element by element. What does not vary comes from inputs, the rest from the series, each under
+/// any of its names; these may vary: packaged_l, bottle_l, bottling_outfit_money, bottle_money, cap_money,
+/// sugar_money_per_kg, mass_g, uses_count, bottle_loss_percent, outfit_money, gas_money_per_kg, gas_g,
+/// keg_loss_percent, drink_money_per_l. out receives the output of a name such as "batches_count" (in any unit) and
+/// NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status
+/// below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_break_even_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(BREAK_EVEN.function, &arrays, error) }
+}
+
+/// What carb_uptake_rate answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_uptake_rate_result {
+    /// sizeof (carb_uptake_rate_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// expected: share of the gap to equilibrium that closes in a time: first-order rate of uptake; 1/h
+    pub expected_kla_per_h: f64,
+    /// least: share of the gap to equilibrium that closes in a time: first-order rate of uptake; 1/h
+    pub least_kla_per_h: f64,
+    /// most: share of the gap to equilibrium that closes in a time: first-order rate of uptake; 1/h
+    pub most_kla_per_h: f64,
+}
+
+static UPTAKE_RATE: Shape = Shape {
+    function: &functions::UPTAKE_RATE,
+    size: size_of::<carb_uptake_rate_result>(),
+    outputs: &[
+        offset_of!(carb_uptake_rate_result, expected_kla_per_h),
+        offset_of!(carb_uptake_rate_result, least_kla_per_h),
+        offset_of!(carb_uptake_rate_result, most_kla_per_h),
+    ],
+    cautions: offset_of!(carb_uptake_rate_result, cautions),
+    danger: offset_of!(carb_uptake_rate_result, danger),
+    caution_count: offset_of!(carb_uptake_rate_result, caution_count),
+};
+
+/// Rate at which a drink comes to equilibrium with CO2 over it: the share of the gap that closes in an hour, as
+/// expected, at the slow end (least) and at the fast end (most) of what the method does.
+///
+/// Required: temperature_c.
+///
+/// Optional: method (still), packaged_l (18.93 L, a full keg of five US gallons), keg_diameter_m (0.215 m, that of
+/// the usual 19 L keg), kla_per_h (that of the method; it is taken as it is, at every temperature).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_uptake_rate(
+    inputs: *const carb_inputs,
+    result: *mut carb_uptake_rate_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&UPTAKE_RATE, inputs, result, error) }
+}
+
+/// carb_uptake_rate element by element. What does not vary comes from inputs, the rest from the series, each under
+/// any of its names; these may vary: temperature_c, packaged_l, keg_diameter_m, kla_per_h. out receives the output
+/// of a name such as "expected_kla_per_h" (in any unit) and NaN where status is below 0; status receives CARB_OK,
+/// or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over
+/// them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_uptake_rate_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(UPTAKE_RATE.function, &arrays, error) }
+}
+
+/// What carb_carbonation_time answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_carbonation_time_result {
+    /// sizeof (carb_carbonation_time_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// expected: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    pub expected_time_h: f64,
+    /// soonest: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    pub soonest_time_h: f64,
+    /// latest: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    pub latest_time_h: f64,
+}
+
+static CARBONATION_TIME: Shape = Shape {
+    function: &functions::CARBONATION_TIME,
+    size: size_of::<carb_carbonation_time_result>(),
+    outputs: &[
+        offset_of!(carb_carbonation_time_result, expected_time_h),
+        offset_of!(carb_carbonation_time_result, soonest_time_h),
+        offset_of!(carb_carbonation_time_result, latest_time_h),
+    ],
+    cautions: offset_of!(carb_carbonation_time_result, cautions),
+    danger: offset_of!(carb_carbonation_time_result, danger),
+    caution_count: offset_of!(carb_carbonation_time_result, caution_count),
+};
+
+/// Time under a constant pressure of CO2 until a drink holds a carbonation, upward or, in a vented keg, downward:
+/// as expected, at the soonest and at the latest. Confirm it by tasting.
+///
+/// Required: start_co2_g_per_l, co2_g_per_l, gauge_kpa, temperature_c.
+///
+/// One of: altitude_m, ambient_kpa.
+///
+/// Optional: supply_g_per_h (no limit), method (still), packaged_l (18.93 L, a full keg of five US gallons),
+/// keg_diameter_m (0.215 m, that of the usual 19 L keg), kla_per_h (that of the method; it is taken as it is, at
+/// every temperature), sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual
+/// for the drink, and noted), extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of
+/// the basis for the drink), solubility_multiplier (1).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_carbonation_time(
+    inputs: *const carb_inputs,
+    result: *mut carb_carbonation_time_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&CARBONATION_TIME, inputs, result, error) }
+}
+
+/// carb_carbonation_time element by element. What does not vary comes from inputs, the rest from the series, each
+/// under any of its names; these may vary: start_co2_g_per_l, co2_g_per_l, gauge_kpa, temperature_c,
+/// supply_g_per_h, packaged_l, keg_diameter_m, kla_per_h, altitude_m, ambient_kpa, abv_percent, extract_g_per_l.
+/// out receives the output of a name such as "expected_time_h" (in any unit) and NaN where status is below 0;
+/// status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements;
+/// a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_carbonation_time_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(CARBONATION_TIME.function, &arrays, error) }
+}
+
+/// What carb_carbonation_progress answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_carbonation_progress_result {
+    /// sizeof (carb_carbonation_progress_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// expected: CO2 per litre of drink; g/L
+    pub expected_co2_g_per_l: f64,
+    /// least: CO2 per litre of drink; g/L
+    pub least_co2_g_per_l: f64,
+    /// most: CO2 per litre of drink; g/L
+    pub most_co2_g_per_l: f64,
+    /// end: CO2 per litre of drink; g/L
+    pub end_co2_g_per_l: f64,
+}
+
+static CARBONATION_PROGRESS: Shape = Shape {
+    function: &functions::CARBONATION_PROGRESS,
+    size: size_of::<carb_carbonation_progress_result>(),
+    outputs: &[
+        offset_of!(carb_carbonation_progress_result, expected_co2_g_per_l),
+        offset_of!(carb_carbonation_progress_result, least_co2_g_per_l),
+        offset_of!(carb_carbonation_progress_result, most_co2_g_per_l),
+        offset_of!(carb_carbonation_progress_result, end_co2_g_per_l),
+    ],
+    cautions: offset_of!(carb_carbonation_progress_result, cautions),
+    danger: offset_of!(carb_carbonation_progress_result, danger),
+    caution_count: offset_of!(carb_carbonation_progress_result, caution_count),
+};
+
+/// CO2 in a drink after a time under a constant pressure of CO2: as expected, the least and the most; and what it
+/// would end at.
+///
+/// Required: start_co2_g_per_l, time_h, gauge_kpa, temperature_c.
+///
+/// One of: altitude_m, ambient_kpa.
+///
+/// Optional: supply_g_per_h (no limit), method (still), packaged_l (18.93 L, a full keg of five US gallons),
+/// keg_diameter_m (0.215 m, that of the usual 19 L keg), kla_per_h (that of the method; it is taken as it is, at
+/// every temperature), sea_level_kpa (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual
+/// for the drink, and noted), extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of
+/// the basis for the drink), solubility_multiplier (1).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_carbonation_progress(
+    inputs: *const carb_inputs,
+    result: *mut carb_carbonation_progress_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&CARBONATION_PROGRESS, inputs, result, error) }
+}
+
+/// carb_carbonation_progress element by element. What does not vary comes from inputs, the rest from the series,
+/// each under any of its names; these may vary: start_co2_g_per_l, time_h, gauge_kpa, temperature_c,
+/// supply_g_per_h, packaged_l, keg_diameter_m, kla_per_h, altitude_m, ambient_kpa, abv_percent, extract_g_per_l.
+/// out receives the output of a name such as "expected_co2_g_per_l" (in any unit) and NaN where status is below 0;
+/// status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements;
+/// a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_carbonation_progress_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(CARBONATION_PROGRESS.function, &arrays, error) }
+}
+
+/// What carb_burst_time answers; numbers are NaN where it returns an error.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_burst_time_result {
+    /// sizeof (carb_burst_time_result)
+    pub struct_size: u32,
+    /// bits of an enum carb_caution: where an equation was used outside its range
+    pub cautions: u32,
+    /// 1 if somebody may be hurt, else 0; carb_json tells why
+    pub danger: i32,
+    /// how many cautions there are, notes included; carb_json tells them
+    pub caution_count: i32,
+    /// stop: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    pub stop_time_h: f64,
+    /// expected: CO2 per litre of drink; g/L
+    pub expected_co2_g_per_l: f64,
+    /// least: CO2 per litre of drink; g/L
+    pub least_co2_g_per_l: f64,
+    /// hold: pressure above the air outside, total of the gas over the drink; kPa
+    pub hold_gauge_kpa: f64,
+    /// rest: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    pub rest_time_h: f64,
+    /// latest_rest: time: since the bottles were closed, on the date of a reading, or of a spell at one
+    /// temperature; h
+    pub latest_rest_time_h: f64,
+}
+
+static BURST_TIME: Shape = Shape {
+    function: &functions::BURST_TIME,
+    size: size_of::<carb_burst_time_result>(),
+    outputs: &[
+        offset_of!(carb_burst_time_result, stop_time_h),
+        offset_of!(carb_burst_time_result, expected_co2_g_per_l),
+        offset_of!(carb_burst_time_result, least_co2_g_per_l),
+        offset_of!(carb_burst_time_result, hold_gauge_kpa),
+        offset_of!(carb_burst_time_result, rest_time_h),
+        offset_of!(carb_burst_time_result, latest_rest_time_h),
+    ],
+    cautions: offset_of!(carb_burst_time_result, cautions),
+    danger: offset_of!(carb_burst_time_result, danger),
+    caution_count: offset_of!(carb_burst_time_result, caution_count),
+};
+
+/// When to end a burst of high pressure so that the target is not passed even at the fast end of the rate; what the
+/// drink then holds as expected and at least; the pressure that holds the target; and how long that takes, as
+/// expected and at the latest, until no more than 0.1 volumes are missing.
+///
+/// Required: start_co2_g_per_l, co2_g_per_l, burst_gauge_kpa, temperature_c.
+///
+/// One of: altitude_m, ambient_kpa.
+///
+/// Optional: method (still), packaged_l (18.93 L, a full keg of five US gallons), keg_diameter_m (0.215 m, that of
+/// the usual 19 L keg), kla_per_h (that of the method; it is taken as it is, at every temperature), sea_level_kpa
+/// (101.325 kPa, the standard atmosphere), beverage (beer), abv_percent (usual for the drink, and noted),
+/// extract_g_per_l (usual for the drink, and noted), basis (handbook), model (that of the basis for the drink),
+/// solubility_multiplier (1).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_burst_time(
+    inputs: *const carb_inputs,
+    result: *mut carb_burst_time_result,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `one`.
+    unsafe { one(&BURST_TIME, inputs, result, error) }
+}
+
+/// carb_burst_time element by element. What does not vary comes from inputs, the rest from the series, each under
+/// any of its names; these may vary: start_co2_g_per_l, co2_g_per_l, burst_gauge_kpa, temperature_c, packaged_l,
+/// keg_diameter_m, kla_per_h, altitude_m, ambient_kpa, abv_percent, extract_g_per_l. out receives the output of a
+/// name such as "stop_time_h" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an
+/// enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_burst_time_n(
+    inputs: *const carb_inputs,
+    series: *const carb_series,
+    series_count: usize,
+    output: *const c_char,
+    n: usize,
+    out: *mut f64,
+    status: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let arrays = Arrays { inputs, series, series_count, output, n, out, status };
+    // SAFETY: the contract of the header is that of `each`.
+    unsafe { each(BURST_TIME.function, &arrays, error) }
 }

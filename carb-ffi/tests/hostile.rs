@@ -397,7 +397,7 @@ fn the_pages() {
         *mut usize,
         *mut i32,
         *mut carb_error,
-    ) -> i32; 2] = [carb_plan_page, carb_bottling_page];
+    ) -> i32; 3] = [carb_plan_page, carb_bottling_page, carb_kegging_page];
     for page in pages {
         the_page(page);
     }

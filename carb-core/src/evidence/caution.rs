@@ -377,7 +377,7 @@ cautions! {
         "at a Reynolds number of {value} the flow may be smooth (as below {limit}) or turbulent (as above 4000), and change between: what the line takes may be from half to 1.6 times this. Try it, or choose another bore";
     FAST_POUR = "fast_pour" Caution Some(27), Flow,
         "{value} is faster than the {limit} that the trade pours at most: it foams. Take a longer or narrower line; the pressure belongs to the carbonation";
-    GROWLER_WARM = "growler_warm" Danger None, Carbonation,
+    GROWLER_WARM = "growler_warm" Caution None, Carbonation,
         "a growler filled with a drink of {value} is no pressure vessel: warm, or filled to the brim, it can burst. Leave headspace, keep it cold, and drink it soon";
     BLEND_LOSES = "blend_loses" Caution None, Carbonation,
         "the mix has {value}, more than the {limit} that it keeps under this pressure: it foams, and loses the rest with time";

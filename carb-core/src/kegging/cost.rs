@@ -32,7 +32,7 @@ pub static BOTTLES_NEEDED: Equation = Equation {
 /// What each batch costs in bottles, beside the bottles.
 pub static BATCH_IN_BOTTLES: Equation = Equation {
     id: "batch_in_bottles",
-    title: "cost of one batch in bottles, without the bottles: caps, sugar, drink lost",
+    title: "caps, sugar and lost drink of one batch in bottles",
     formula: "r = N*c + m*s + V*l/100*d",
     result: symbol("r", Measure::In(&MONEY), "cost of each batch"),
     inputs: &[
@@ -54,7 +54,7 @@ pub static BATCH_IN_BOTTLES: Equation = Equation {
 /// What each batch costs in a keg.
 pub static BATCH_IN_KEG: Equation = Equation {
     id: "batch_in_keg",
-    title: "cost of one batch in a keg: gas, drink lost",
+    title: "gas and lost drink of one batch in a keg",
     formula: "r = m*g + V*l/100*d",
     result: symbol("r", Measure::In(&MONEY), "cost of each batch"),
     inputs: &[
@@ -74,7 +74,7 @@ pub static BATCH_IN_KEG: Equation = Equation {
 /// What bottles cost in all.
 pub static SPENT_ON_BOTTLES: Equation = Equation {
     id: "spent_on_bottles",
-    title: "spent on bottling in all: a first set of bottles lasts for its uses, then they are replaced as they go",
+    title: "spent on bottling in all, where a first set of bottles lasts for its uses and is replaced as it goes",
     formula: "S = o + N*p*max(1, n/u) + n*r",
     result: symbol("S", Measure::In(&MONEY), "spent in all"),
     inputs: &[

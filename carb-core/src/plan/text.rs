@@ -127,6 +127,17 @@ pub(super) fn basis<T>(answer: &Answer<T>) -> String {
     )
 }
 
+/// Longest citation in short.
+const SHORT: usize = 45;
+
+/// Author and year of a citation; where it has no year near its beginning, what comes before the first comma.
+fn short(citation: &str) -> &str {
+    let dated = |text: &str| text.as_bytes().windows(4).any(|four| four.iter().all(u8::is_ascii_digit));
+    let mut ends = citation.match_indices(',').filter_map(|(at, _)| citation.get(..at));
+    let first = citation.split(',').next().unwrap_or(citation);
+    ends.find(|text| dated(text)).filter(|text| text.len() <= SHORT).unwrap_or(first)
+}
+
 /// What the answers rest on.
 pub(super) fn sources(page: &mut Page, notes: &[&Notes]) {
     let mut uncertain: Vec<&Equation> = Vec::new();
@@ -150,8 +161,9 @@ pub(super) fn sources(page: &mut Page, notes: &[&Notes]) {
         page.say("Least certain", &format!("{} (each k = 2)", shares.join("; ")));
     }
     if !sources.is_empty() {
-        let list: Vec<&str> = sources.iter().map(|s| s.citation).collect();
-        page.say("Sources", &list.join("; "));
+        // Author and year tell a source from the others; the table of sources has them in full.
+        let list: Vec<&str> = sources.iter().map(|source| short(source.citation)).collect();
+        page.say("Sources", &format!("{} (in full: the table \"sources\")", list.join("; ")));
     }
 }
 

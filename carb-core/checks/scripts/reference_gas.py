@@ -1,7 +1,7 @@
 """Write ../reference/kegging_*.csv of gas: masses of CO2, cylinders and rooms, against which the tests compare carb-core.
 
     pip install CoolProp numpy
-    python3 reference_kegging_gas.py
+    python3 reference_gas.py
 
 Nothing here comes from carb-core. CoolProp gives CO2 by the equation of state of Span and Wagner (1996); the rest is
 arithmetic written out here.
@@ -22,7 +22,7 @@ POUND = 453.59237  # g
 def write(name, what, columns, rows):
     with open(FOLDER / name, "w", encoding="utf-8", newline="\n") as file:
         file.write(f"# {what}\n")
-        file.write(f"# From CoolProp {version('CoolProp')}. Regenerate: python3 ../scripts/reference_kegging_gas.py\n")
+        file.write(f"# From CoolProp {version('CoolProp')}. Regenerate: python3 ../scripts/reference_gas.py\n")
         file.write(",".join(columns) + "\n")
         for row in rows:
             file.write(",".join(cell if isinstance(cell, str) else f"{cell:.10g}" for cell in row) + "\n")
