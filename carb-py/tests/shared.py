@@ -40,8 +40,9 @@ def pick(result: Any, name: str) -> Any:
     """An output by its full name: ``gauge_bar``, or ``worst_gauge_bar`` by way of ``.worst.gauge_bar``."""
     if hasattr(result, name):
         return getattr(result, name)
-    at = next(at for at, letter in enumerate(name) if letter == "_" and hasattr(result, name[:at]))
-    return getattr(getattr(result, name[:at]), name[at + 1 :])
+    # A noun may begin as another does: later_room_air_ppm, later_low_half_room_air_ppm.
+    splits = [(name[:at], name[at + 1 :]) for at, letter in enumerate(name) if letter == "_" and hasattr(result, name[:at])]
+    return next(getattr(getattr(result, noun), rest) for noun, rest in splits if hasattr(getattr(result, noun), rest))
 
 
 def arrays(function: str) -> set[str]:

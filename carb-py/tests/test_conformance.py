@@ -9,7 +9,11 @@ import numpy as np
 import pytest
 from shared import ROOT, arrays, call, given, pick
 
-JOBS = {"plan": (carb.plan, carb.plan), "bottling": (lambda given: carb.bottling(**given), carb.Bottling)}
+JOBS = {
+    "plan": (carb.plan, carb.plan),
+    "bottling": (lambda given: carb.bottling(**given), carb.Bottling),
+    "kegging": (lambda given: carb.kegging(**given), carb.Kegging),
+}
 FILE = ROOT / "tests" / "conformance" / "cases.tsv"
 
 pytestmark = pytest.mark.filterwarnings("ignore::carb.CarbWarning")
