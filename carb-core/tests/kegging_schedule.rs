@@ -28,7 +28,7 @@ fn checked(count: usize) {
     static TESTS: AtomicUsize = AtomicUsize::new(0);
     static VALUES: AtomicUsize = AtomicUsize::new(0);
     let values = VALUES.fetch_add(count, Ordering::SeqCst) + count;
-    if TESTS.fetch_add(1, Ordering::SeqCst) + 1 == 4 {
+    if TESTS.fetch_add(1, Ordering::SeqCst) + 1 == 3 {
         println!("outside values checked: {values}");
     }
 }

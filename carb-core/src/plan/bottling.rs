@@ -25,9 +25,9 @@ use crate::property::fermentable::{self, FERMENTABLES, Fermentable};
 use crate::property::yeast;
 use crate::quantity::{Carbonation, Concentration, Key, Mass, Percent, Temperature, Volume};
 use crate::table::inputs::{
-    AGE, BOTTLE_CLASS, CELLS, COUNT_SYRUP, DRINK, FERMENTED, FILTERED, RATING, RESIDUAL, SCALE, SEA_LEVEL, SOLUBILITY,
-    SUGAR, USUAL_ROOM, YIELD_FACTOR, batch, before, carbonation, glass, join, note_headspace, packaged, wort,
-    yeast_state,
+    AGE, BOTTLE_CLASS, CELLS, COUNT_SYRUP, DRINK, FERMENTED, FILTERED, GRAVITIES, RATING, RESIDUAL, SEA_LEVEL,
+    SOLUBILITY, SUGAR, USUAL_ROOM, YIELD_FACTOR, batch, before, carbonation, glass, join, note_headspace, packaged,
+    wort, yeast_state,
 };
 use alloc::vec::Vec;
 
@@ -35,17 +35,9 @@ use alloc::vec::Vec;
 pub static INPUTS: &[Input] = join!(
     [optional(Key::Title, "no title")],
     DRINK,
+    [optional(Key::Microbes, "brewing_yeast")],
+    GRAVITIES,
     [
-        optional(Key::Microbes, "brewing_yeast"),
-        optional(Key::OriginalGravity, "not told; with the gravity now, alcohol and extract follow"),
-        optional(Key::OriginalPlato, "not told"),
-        optional(Key::CurrentGravity, "not told, or the last of the readings"),
-        optional(Key::CurrentPlato, "not told, or the last of the readings"),
-        optional(Key::FinalGravity, "not told; with the gravity now, what is fermentable follows"),
-        optional(Key::FinalPlato, "not told"),
-        optional(Key::ExpectedAttenuation, "not told"),
-        SCALE,
-        optional(Key::RealExtractModel, "balling"),
         one_of("packaged", Key::Packaged),
         one_of("packaged", Key::Batch),
         optional(Key::Loss, "0; counts with the batch"),

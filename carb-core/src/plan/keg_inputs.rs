@@ -5,22 +5,14 @@ use crate::basis::lists::READINGS;
 use crate::basis::{Input, List};
 use crate::quantity::Key;
 use crate::table::costs::PRICES;
-use crate::table::inputs::{DRINK, FERMENTED, OUTSIDE, RESIDUAL, SCALE, SOLUBILITY, SUGAR, YIELD_FACTOR, join};
+use crate::table::inputs::{DRINK, FERMENTED, GRAVITIES, OUTSIDE, RESIDUAL, SOLUBILITY, SUGAR, YIELD_FACTOR, join};
 
 /// The inputs of the kegging job.
 pub static INPUTS: &[Input] = join!(
     [optional(Key::Title, "no title")],
     DRINK,
+    GRAVITIES,
     [
-        optional(Key::OriginalGravity, "not told; with the gravity now, alcohol and extract follow"),
-        optional(Key::OriginalPlato, "not told"),
-        optional(Key::CurrentGravity, "not told, or the last of the readings"),
-        optional(Key::CurrentPlato, "not told, or the last of the readings"),
-        optional(Key::FinalGravity, "not told; needed to carbonate in the fermenter"),
-        optional(Key::FinalPlato, "not told"),
-        optional(Key::ExpectedAttenuation, "not told"),
-        SCALE,
-        optional(Key::RealExtractModel, "balling"),
         one_of("packaged", Key::Packaged),
         one_of("packaged", Key::Batch),
         optional(Key::Loss, "0; counts with the batch"),

@@ -8,6 +8,7 @@ use crate::basis::{BasisName, Function, Yeast};
 use crate::error::Error;
 use crate::property::keg::PurgeMethod;
 use crate::property::oxygen::IN_AIR;
+use crate::property::tube::TRADE_FLOW;
 use crate::quantity::Key;
 use crate::quantity::unit::{LITRE, POUND};
 use crate::table::functions::{
@@ -281,6 +282,16 @@ pub(super) static PARTS: &[Spec] = &[
         function: &HANDBOOK_LINE,
         ask: |whole, ask| {
             let ask = whole.line(ask)?.without(&[Key::Temperature]);
+            Ok((!whole.told(&[Key::Bore])).then_some(ask))
+        },
+    },
+    Spec {
+        place: "trade_line",
+        function: &LINE_LENGTH,
+        ask: |whole, ask| {
+            // What physics says where the handbook speaks: at the flow that its figure belongs to.
+            let flow = whole.request.tube().map_or(TRADE_FLOW, |tube| tube.flow);
+            let ask = whole.line(ask)?.without(&[Key::Pour]).set(Key::Flow, flow);
             Ok((!whole.told(&[Key::Bore])).then_some(ask))
         },
     },

@@ -6,9 +6,10 @@ use super::safety;
 use super::text::{cautions, head, sources, sure};
 use crate::property::carbonating::METHODS;
 use crate::property::keg::PurgeMethod;
+use crate::property::tube::TRADE_FLOW;
 use crate::quantity::unit::{
-    DAY, FOOT, GRAM, HOUR, LITRE, METRE, MICROGRAM_PER_LITRE, MILLILITRE, OUNCE, PARTS_PER_MILLION, SECONDS,
-    SPECIFIC_GRAVITY, US_FLUID_OUNCE_PER_SECOND, VOLUME_PERCENT, VOLUMES,
+    DAY, FOOT, GRAM, HOUR, LITRE, LITRE_PER_MINUTE, METRE, MICROGRAM_PER_LITRE, MILLILITRE, OUNCE, PARTS_PER_MILLION,
+    SECONDS, SPECIFIC_GRAVITY, US_FLUID_OUNCE_PER_SECOND, VOLUME_PERCENT, VOLUMES,
 };
 use crate::quantity::{Key, Temperature, Unit};
 use alloc::format;
@@ -276,9 +277,21 @@ impl Kegging {
             )
         });
         self.say(page, "handbook_line", "By the handbook", |value| {
+            let trade = self.request.tube().map_or(TRADE_FLOW, |tube| tube.flow);
+            let ours = |key| self.value("trade_line", "", key);
+            let physics = ours(Key::Line).map_or(String::from("no length"), length);
+            let times = ours(Key::Resistance).map_or(f64::NAN, |ours| value("", Key::Resistance) / ours);
+            let cut = if times > 1.0 { "Begin with the longer, and cut" } else { "The longer of them pours slower" };
+            let ratio = if times.is_finite() {
+                format!(": its figure for this tube is {times:.1} times that of a smooth straight one. {cut}")
+            } else {
+                String::new()
+            };
             format!(
-                "{} for the trade's 2 US fl oz/s: its figures for vinyl are two to three times what smooth-tube physics gives, so it pours faster; begin long, and cut",
-                length(value("", Key::Line))
+                "{} for {:.2} US fl oz/s ({:.1} L/min), where physics has {physics}{ratio}",
+                length(value("", Key::Line)),
+                flow(trade),
+                LITRE_PER_MINUTE.from_si(trade)
             )
         });
         self.say(page, "filling", "To fill from it", |value| {

@@ -97,6 +97,18 @@ macro_rules! join {
 }
 pub(crate) use join;
 
+/// What jobs take of gravities.
+pub(crate) const GRAVITIES: [Input; 9] = [
+    optional(Key::OriginalGravity, "not told; with the gravity now, alcohol and extract follow"),
+    optional(Key::OriginalPlato, "not told"),
+    optional(Key::CurrentGravity, "not told, or the last of the readings"),
+    optional(Key::CurrentPlato, "not told, or the last of the readings"),
+    optional(Key::FinalGravity, "not told; with the gravity now, what is fermentable follows"),
+    optional(Key::FinalPlato, "not told"),
+    optional(Key::ExpectedAttenuation, "not told"),
+    SCALE,
+    optional(Key::RealExtractModel, "balling"),
+];
 /// Where the CO2 in the drink is known from.
 pub(crate) const FERMENTED: [Input; 6] = [WARMEST, MEASURED, FERMENTER_GAUGE, COLD_CRASH, CRASH, FERMENTER_HEADSPACE];
 /// The priming sugar.
