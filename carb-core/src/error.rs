@@ -522,7 +522,7 @@ impl fmt::Display for Error {
             ),
             Error::VesselFull { parameter, value } => write!(
                 f,
-                "at {parameter} = {} the liquid fills its package, and the pressure has no limit but the glass: leave more headspace, or keep it cooler",
+                "at {parameter} = {} the liquid fills its package, and the pressure has no limit but its walls: leave more headspace, or keep it cooler",
                 Short(value, parameter.unit)
             ),
             // Below the pressure at which every answer ends, it is the model that ends.

@@ -135,7 +135,7 @@ fn the_keg_pays_from_the_batch_that_is_told_on() {
                 }
                 pays += 1;
             }
-            Err(Error::OutOfRange { value, high, .. }) => {
+            Err(Error::OutOfReach { value, limit: high, .. }) => {
                 assert!(value > high);
                 for batches in [1, 2, 10, 1000] {
                     let (bottles, kegs) = house.spent(batches);

@@ -490,7 +490,7 @@ fn cylinders_and_vessels_say_what_is_dangerous() {
     );
     // Pressures of purging.
     let purge = |psi: f64, more: &str| format!("purge_gauge_psi={psi};cycles_count=3;altitude_m=0{more}");
-    assert!(!has("purge_oxygen", &purge(30.0, ""), "purge_pressure"));
+    assert!(!has("purge_oxygen", &purge(15.0, ""), "purge_pressure"));
     assert!(has("purge_oxygen", &purge(31.0, ""), "purge_pressure"));
     assert!(has("purge_oxygen", &purge(31.0, ";keg_rating_gauge_psi=30"), "purge_above_rating"));
     assert_eq!(cautions("purge_oxygen", &purge(31.0, ";keg_l=19;keg_rating_gauge_psi=130")), []);

@@ -298,7 +298,7 @@ cautions! {
     PRACTICE_CHART = "chart_common_practice" Caution None, Percent,
         "the beer chart is used for this drink by common practice only; basis=\"physical\" knows its composition";
     ASSUMED_COMPOSITION = "assumed_composition" Note None, Percent,
-        "alcohol or extract was not given: a usual figure for this drink is assumed ({value} alcohol by volume)";
+        "alcohol or extract was not given: what is usual for this drink is taken (the answer tells both; {value} alcohol by volume)";
     ASSUMED_FINISHED = "assumed_finished" Note None, Concentration,
         "nothing fermentable is taken to be left in the drink ({value}): confirm a stable gravity over several days";
     ASSUMED_HEADSPACE = "assumed_headspace" Note None, Percent,
@@ -330,7 +330,7 @@ cautions! {
     NOT_FOR_CONDITIONING = "not_for_conditioning" Danger None, Pressure,
         "bottles of this class are not made to hold the pressure of conditioning ({value} gauge at worst): they burst. Growlers, screw-cap jugs and still-wine bottles take drink that is served at once";
     UNFINISHED_DANGER = "unfinished_danger" Danger None, Carbonation,
-        "what ferments on by itself makes {value} of CO2 without any priming, more than the bottle usually holds ({limit}): glass bursts. Let it ferment out";
+        "what ferments on by itself makes {value} of CO2 without any priming, more than the package usually holds ({limit}): glass bursts. Let it ferment out";
     STILL_FALLING = "still_falling" Danger None, SpecificGravity,
         "the gravity fell by {value} over the last readings, more than {limit}: it is not finished. Wait until it stands still for three days and more";
     FEW_READINGS = "few_readings" Caution None, Time,
@@ -338,7 +338,7 @@ cautions! {
     BELOW_EXPECTED = "below_expected" Caution None, SpecificGravity,
         "the gravity of {value} is lower than the {limit} at which it should have ended: dextrins are being split, by yeast or by an infection. Wait weeks, and look again";
     ABOVE_EXPECTED = "above_expected" Caution None, SpecificGravity,
-        "the gravity stands at {value}, above the {limit} at which it should end: a stuck fermentation goes on in the bottle. A forced-fermentation test tells";
+        "the gravity stands at {value}, above the {limit} at which it should end: a stuck fermentation goes on in the package. A forced-fermentation test tells";
     WILD_DANGER = "wild_danger" Danger None, Carbonation,
         "a stable gravity proves nothing with these microbes: they can ferment all the extract that is left, and make up to {value} of it. Give it months, and bottles made for sparkling wine; or keg it";
     STRONG_DRINK = "strong_drink" Caution None, Percent,
@@ -368,7 +368,7 @@ cautions! {
     SUGAR_VARIES = "sugar_varies" Note None, Multiplier,
         "samples of this sugar differ: a gram makes {value} to {limit} g of CO2";
     LOW_ATTENUATION = "low_attenuation" Danger None, Percent,
-        "only {value} of the extract has fermented (under {limit}), and the gravity at the end is not told: a stuck fermentation goes on in the bottle. Tell the final gravity of a forced fermentation, or the attenuation expected";
+        "only {value} of the extract has fermented (under {limit}), and the gravity at the end is not told: a stuck fermentation goes on in the package. Tell the final gravity of a forced fermentation, or the attenuation expected";
     END_NOT_TOLD = "end_not_told" Caution None, SpecificGravity,
         "a stuck fermentation stands still too: nothing tells whether {value} is the end. Tell the final gravity of a forced fermentation, or the attenuation expected of the yeast";
     COARSE_TABLET = "coarse_tablet" Caution None, Mass,
@@ -390,11 +390,11 @@ cautions! {
     OXYGEN_TEMPERATURE = "oxygen_temperature" Caution Some(23), Temperature,
         "the solubility of oxygen was measured from 0 to 40 °C; {value} lies beyond {limit}";
     OXYGEN_HIGH = "oxygen_high" Caution None, TraceConcentration,
-        "{value} of oxygen in drink and headspace together is more than {limit}: beer goes stale in weeks. Purge more often, or fill under CO2";
+        "{value} of oxygen in drink and headspace together is more than {limit}: the drink goes stale in weeks. Purge more often, or fill under CO2";
     ASSUMED_KEG = "assumed_keg" Note None, Volume,
         "the gas space was not given: {value} is assumed, a soda keg of 5 US gallons to the brim";
     PURGE_PRESSURE = "purge_pressure" Caution None, Pressure,
-        "{value} gauge is more than {limit}, near which plastic kegs, tanks and weak relief valves end: read the marking and the relief valve of the vessel, and never put gas on glass or on what has no marking";
+        "{value} gauge is more than every vessel stands: tanks and fermenters may end at {limit}, plastic kegs near twice that. Read the marking and the relief valve, and never put gas on glass or on what has no marking";
     PURGE_RATING = "purge_above_rating" Danger None, Pressure,
         "{value} gauge is more than the keg is rated for ({limit}): it can burst. Purge at less, more often";
     GAUGE_SHOWS_TEMPERATURE = "gauge_shows_temperature" Note None, Pressure,
@@ -410,17 +410,27 @@ cautions! {
     ASSUMED_AIR_CHANGES = "assumed_air_changes" Note None, Rate,
         "how often the air is exchanged was not given: {value} is assumed, a closed room; a cold room or a cellar has less";
     ROOM_LONG_TERM = "room_above_long_term" Caution None, VolumeFraction,
-        "{value} of CO2 low in the room is more than {limit}, the limit over 8 hours (OSHA, NIOSH, EH40, 2006/15/EC): air the room before anybody stays in it, and fit a CO2 alarm. Local code decides";
+        "where so much escapes, {value} of CO2 stands low in the room, more than {limit}, the limit over 8 hours (OSHA, NIOSH, EH40, 2006/15/EC): air the room before anybody stays in it, and fit a CO2 alarm. Local code decides";
     ROOM_SHORT_UK = "room_above_uk_short_term" Danger None, VolumeFraction,
-        "{value} of CO2 low in the room is more than {limit}, the British limit over 15 minutes (EH40): do not go in before it is aired and an alarm shows it. Fit a CO2 alarm; local code decides";
+        "where so much escapes, {value} of CO2 stands low in the room, more than {limit}, the British limit over 15 minutes (EH40): do not go in before it is aired and an alarm shows it. Fit a CO2 alarm; local code decides";
     ROOM_SHORT_US = "room_above_us_short_term" Danger None, VolumeFraction,
-        "{value} of CO2 low in the room is more than {limit}, the American short-term limit (NIOSH, ACGIH): do not go in before it is aired and an alarm shows it. Fit a CO2 alarm; local code decides";
+        "where so much escapes, {value} of CO2 stands low in the room, more than {limit}, the American short-term limit (NIOSH, ACGIH): do not go in before it is aired and an alarm shows it. Fit a CO2 alarm; local code decides";
     ROOM_IDLH = "room_immediately_dangerous" Danger None, VolumeFraction,
-        "{value} of CO2 low in the room is more than {limit}, immediately dangerous to life (NIOSH): never go in, not to help anybody either. Air it from outside and call for help. Fit a CO2 alarm; local code decides";
+        "where so much escapes, {value} of CO2 stands low in the room, more than {limit}, immediately dangerous to life (NIOSH): never go in, not to help anybody either. Air it from outside and call for help. Fit a CO2 alarm; local code decides";
     UPTAKE_TEMPERATURE = "uptake_temperature" Caution Some(20), Temperature,
         "how fast a drink takes up CO2 is known for chilled kegs, and carried to {value} by the viscosity of water: beyond {limit} it is extrapolated. Take readings";
     DEEP_DRINK = "deep_drink" Caution Some(21), Length,
         "the drink stands {value} deep: how fast CO2 passes a still surface is known for kegs, to {limit}. Take readings, and fit the rate to them";
     HIGH_GAUGE = "high_gauge" Caution Some(22), Pressure,
         "{value} over the drink is more than every vessel stands: beyond {limit} only kegs whose maker rates them for it, with a relief valve below that. Plastic kegs and fermenters end near 2.4 bar (35 psi); read the marking, and vent before opening";
+    WORKING_PRESSURE = "working_pressure_danger" Danger None, Pressure,
+        "{value} gauge, at which the keg is carbonated or served, is more than it is rated for ({limit}): it can burst, or its relief valve opens. Take less pressure, serve it colder, or take a stronger keg";
+    BEYOND_EVERY_KEG = "beyond_every_keg" Danger None, Pressure,
+        "{value} gauge is more than any keg that is usually sold stands ({limit}): it bursts, or its relief valve opens. Let it ferment out, carbonate less, or keep it cooler; the marking decides";
+    UNPURGED = "unpurged" Caution None, Pressure,
+        "the gas over the drink is not purged: its air keeps {value} of the pressure, and under the regulator's pressure the drink ends far below the target. Fill it with CO2 and vent it a few times";
+    BLEND_COUNTED = "blend_counted" Note None, Percent,
+        "the gas is counted as if it were CO2 alone; of this blend {value} is, and a cylinder of a blend holds no liquid and far less: its gauge falls from the start";
+    CYLINDER_HOT = "cylinder_hot" Danger None, Temperature,
+        "at {value}, above {limit}, a cylinder holds no liquid any more, its gauge tells nothing, and a full one is at 90 bar (1300 psi) and more: keep it cooler, never above 52 °C (125 °F), out of the sun and upright";
 }

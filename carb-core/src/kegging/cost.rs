@@ -335,14 +335,18 @@ impl Kernel<14, 1> for BreakEven {
         // Where it is the cheaper from the first, nothing has to be caught up.
         let [from, more, saved] = if first <= 0.0 { [1.0, 0.0, 1.0] } else { [from, more, saved] };
         let n = steps.step(&BREAK_EVEN, &[from, more, saved], from + more / saved);
-        ([n], if (saved > 0.0) & (n < MOST_BATCHES) { 0 } else { code::OUT_OF_RANGE })
+        ([n], if (saved > 0.0) & (n < MOST_BATCHES) { 0 } else { code::OUT_OF_REACH })
     }
     fn explain(&self, _: i32, x: [f64; COUNT]) -> Error {
         let ([_, late], [first, used_up], _) = Self::difference(&x, &mut crate::evidence::NoSteps);
         // The most that the outfit may cost and ever pay: what bottling will have cost beyond the keg's batches.
         let spare = if late < 0.0 { first.min(used_up + MOST_BATCHES * late) } else { first.min(used_up) };
-        let high = (x[9] - spare).max(0.0);
-        Error::OutOfRange { parameter: Name::first(Key::KegPrice), value: x[9], low: 0.0, high }
+        Error::OutOfReach {
+            parameter: Name::first(Key::KegPrice),
+            value: x[9],
+            limit: (x[9] - spare).max(0.0),
+            advice: "at these prices kegging never catches up with bottling: it does with an outfit that costs no more than that, or where bottles, caps or what is lost cost more",
+        }
     }
 }
 

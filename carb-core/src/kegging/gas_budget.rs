@@ -252,6 +252,8 @@ pub struct KegUse {
     pub loss: Percent,
     /// CO2 in a full cylinder.
     pub charge: Mass,
+    /// What the keg is rated for, where that is told.
+    pub rating: Option<GaugePressure>,
 }
 
 /// The kernel and its columns, SI.
@@ -312,7 +314,7 @@ pub fn gas_budget(keg: &KegUse, context: &Context, steps: &mut impl Steps) -> Re
     let [dissolve, headspace, purge, serve, loss, total, least, kegs, most_kegs] =
         visit(budget, Once { x, steps: watch })?;
     if keg.purging.method != PurgeMethod::Nothing && keg.purging.cycles > 0.0 {
-        Vessel::soda_keg().note(keg.purging.gauge, &mut notes.cautions);
+        Vessel { rating: keg.rating, ..Vessel::soda_keg() }.note(keg.purging.gauge, &mut notes.cautions);
     }
     let [dissolve, headspace, purge, serve, loss] = [dissolve, headspace, purge, serve, loss].map(Mass::from_si);
     let [total, least] = [total, least].map(Mass::from_si);

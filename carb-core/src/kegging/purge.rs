@@ -17,8 +17,9 @@ use crate::quantity::field::HIGHEST_PRESSURE;
 use crate::quantity::unit::{GRAM, KILOPASCAL, LITRE, PARTS_PER_MILLION, PSI};
 use crate::quantity::{GaugePressure, Key, Mass, Name, Temperature, Volume, VolumeFraction};
 
-/// Gauge pressure up to which usual kegs are purged, Pa: plastic kegs, tanks and weak relief valves end near 30 psi.
-const USUAL_MOST: f64 = PSI.to_si(30.0);
+/// Gauge pressure up to which usual kegs are purged, Pa: brewery tanks and fermenters may stand no
+/// more, glass nothing.
+const USUAL_MOST: f64 = PSI.to_si(15.0);
 
 /// Share of oxygen, of `start` at first and `supplied` in the gas, after `cycles` from `ambient` to `gauge` above it (Pa).
 #[inline(always)]

@@ -35,7 +35,7 @@ fn put_expectation(node: &mut Node, found: &Expectation, job: &Bottling) {
     node.put("text", Node::text(job.expectation_sentence().unwrap_or_default()));
 }
 
-fn put_readiness(node: &mut Node, found: &Readiness) {
+pub(super) fn put_readiness(node: &mut Node, found: &Readiness) {
     node.put("verdict", Node::text(found.verdict));
     put_quantity(node, "", Key::CurrentGravity, found.current.si());
     if let Some(end) = found.end {

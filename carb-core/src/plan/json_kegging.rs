@@ -1,6 +1,7 @@
 //! The kegging job as JSON.
 
 use super::json::{object, part_node, put_quantity, put_sure, start};
+use super::json_bottling::put_readiness;
 use super::kegging::{KegPart, Kegging};
 use super::node::Node;
 use super::safety;
@@ -41,6 +42,9 @@ pub(super) fn kegging_node(job: &Kegging) -> Node {
         put_quantity(node, "", Key::Headspace, kegs.headspace());
     });
     node.put("kegs", kegs);
+    if let Some(readiness) = &job.readiness {
+        node.put("readiness", part_node(readiness, request, put_readiness));
+    }
     node.put("start", part_node(&job.start, request, |node, c| put_quantity(node, "", Key::Carbonation, c.si())));
     for part in &job.parts {
         node.put(part.place, asked_node(part, request));

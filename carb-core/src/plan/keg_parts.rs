@@ -4,8 +4,11 @@ use super::ask::Ask;
 use super::bottling::HOT_DAY;
 use super::fermented;
 use super::kegging::{BURST, CARBONATING, REGULATOR, SERVING, Whole};
+use super::readiness::Gravities;
 use crate::basis::{BasisName, Function, Yeast};
 use crate::error::Error;
+use crate::evidence::NoSteps;
+use crate::property::co2_saturation::CRITICAL_TEMPERATURE;
 use crate::property::keg::PurgeMethod;
 use crate::property::oxygen::IN_AIR;
 use crate::property::tube::TRADE_FLOW;
@@ -46,8 +49,10 @@ const USUAL_POCKET: f64 = LITRE.to_si(0.05);
 const USUAL_POUR: f64 = 12.0;
 /// Gas over a fermenting drink where nothing is told, percent of the drink; common practice.
 const USUAL_FERMENTER_HEADSPACE: f64 = 10.0;
+/// The way to carbonate that needs more pressure than the drink holds.
+const STONE: &str = "stone";
 /// The tube of a line where none is told.
-const USUAL_TUBE: &str = "vinyl_3_16_in";
+pub(super) const USUAL_TUBE: &str = "vinyl_3_16_in";
 /// The cylinder where none is told, and what it holds, kg.
 const USUAL_CYLINDER: &str = "cylinder_5_lb";
 const USUAL_CHARGE: f64 = POUND.to_si(5.0);
@@ -78,19 +83,47 @@ impl Whole<'_> {
         }
     }
 
+    /// Whether fermentation may still go on, by living yeast and a gravity that has not come to its end.
+    fn ferments(&self) -> Result<bool, Error> {
+        let gravities = Gravities::of(self.request, self.lists)?;
+        let finished = gravities.current.is_some() && !gravities.still_above_end(self.request.scale());
+        Ok(self.request.drink()?.yeast == Yeast::Live && gravities.end.is_some() && !finished)
+    }
+
     /// Where the keg stands, how it is carbonated, and what the drink holds before.
     fn carbonated<'a>(&self, ask: Ask<'a>) -> Result<Ask<'a>, Error> {
         let drink = self.kegs?.drink.si();
         Ok(ask.set(Key::Start, self.start?).set(Key::Packaged, drink).give(Key::Temperature, Key::Serving, SERVING))
     }
 
-    /// The gas space that is purged.
+    /// The gas space that is vented: of the empty keg, or over the drink.
     fn purged<'a>(&self, ask: Ask<'a>) -> Result<Ask<'a>, Error> {
         let kegs = self.kegs?;
         Ok(match self.purge() {
-            PurgeMethod::Headspace => ask.set(Key::Keg, kegs.gas().si()).give(Key::Temperature, Key::Serving, SERVING),
-            _ => ask.set(Key::Keg, kegs.capacity.si()).give(Key::Temperature, Key::Room, USUAL_ROOM),
+            PurgeMethod::Empty => ask.set(Key::Keg, kegs.capacity.si()).give(Key::Temperature, Key::Room, USUAL_ROOM),
+            _ => ask.set(Key::Keg, kegs.gas().si()).give(Key::Temperature, Key::Serving, SERVING),
         })
+    }
+
+    /// A pressure that is usual (Pa, gauge), or what the keg is rated for, if that is less.
+    fn usual_pressure(&self, usual: f64) -> f64 {
+        self.request.number(Key::KegRating).unwrap_or(usual).min(usual)
+    }
+
+    /// Whether the gas is a blend.
+    fn blended(&self) -> bool {
+        self.request.number(Key::Co2Share).is_some_and(|share| share < 100.0)
+    }
+
+    /// Partial pressure (Pa) of what is neither CO2 nor vapour in the keg when it is sealed.
+    fn other_gas(&self) -> Result<f64, Error> {
+        // A keg that nobody purges keeps the air that was in it.
+        let air = if self.purge() == PurgeMethod::Nothing && !self.told(&[Key::HeadspaceAir]) {
+            self.request.context(BasisName::Handbook)?.ambient(&mut NoSteps)?
+        } else {
+            0.0
+        };
+        Ok((self.regulator? - self.pure?).max(air))
     }
 
     /// Whether an empty keg or a headspace is vented.
@@ -139,7 +172,9 @@ pub(super) static PARTS: &[Spec] = &[
         place: "push",
         function: &PUSH_OXYGEN,
         ask: |whole, ask| {
-            let ask = whole.purged(ask)?.usual(Key::Pocket, USUAL_POCKET).usual(Key::PushGauge, USUAL_PUSH);
+            let push = whole.usual_pressure(USUAL_PUSH);
+            let ask = ask.set(Key::Keg, whole.kegs?.capacity.si()).give(Key::Temperature, Key::Room, USUAL_ROOM);
+            let ask = ask.usual(Key::Pocket, USUAL_POCKET).usual(Key::PushGauge, push);
             Ok((whole.purge() == PurgeMethod::Push).then_some(ask))
         },
     },
@@ -147,7 +182,10 @@ pub(super) static PARTS: &[Spec] = &[
         place: "purge",
         function: &PURGE_CYCLES,
         ask: |whole, ask| {
-            let ask = whole.purged(ask)?.usual(Key::PurgeGauge, USUAL_PURGE).usual(Key::Oxygen, USUAL_OXYGEN);
+            let ask = whole
+                .purged(ask)?
+                .usual(Key::PurgeGauge, whole.usual_pressure(USUAL_PURGE))
+                .usual(Key::Oxygen, USUAL_OXYGEN);
             Ok((whole.vents() && !whole.told(&[Key::Cycles])).then_some(ask))
         },
     },
@@ -155,7 +193,10 @@ pub(super) static PARTS: &[Spec] = &[
         place: "purged",
         function: &PURGE_OXYGEN,
         ask: |whole, ask| {
-            let ask = whole.purged(ask)?.usual(Key::PurgeGauge, USUAL_PURGE).set(Key::Cycles, whole.cycles()?);
+            let ask = whole
+                .purged(ask)?
+                .usual(Key::PurgeGauge, whole.usual_pressure(USUAL_PURGE))
+                .set(Key::Cycles, whole.cycles()?);
             let ask = match (whole.purge(), whole.value("push", "", Key::Oxygen)?) {
                 (PurgeMethod::Push, Some(left)) => ask.set(Key::StartOxygen, left),
                 _ => ask,
@@ -168,6 +209,8 @@ pub(super) static PARTS: &[Spec] = &[
         function: &OXYGEN_PICKUP,
         ask: |whole, ask| {
             let ask = whole.carbonated(ask)?.usual(Key::Carbonation, whole.target?);
+            // What is let down takes nothing up.
+            let ask = ask.set(Key::Start, whole.start?.min(whole.target?));
             let ask = ask.set(Key::Oxygen, whole.oxygen()?).set(Key::Headspace, whole.kegs?.headspace());
             Ok(Some(ask.without(&[Key::Keg, Key::Packaged])))
         },
@@ -195,7 +238,8 @@ pub(super) static PARTS: &[Spec] = &[
             let rating = whole.request.number(Key::KegRating).unwrap_or(f64::INFINITY);
             let slow = whole.request.method().is_none_or(|method| method.of_still) && !whole.told(&[Key::Kla]);
             let of_use = start < target && OF_USE * whole.pure? < USUAL_BURST && rating >= USUAL_BURST;
-            Ok((slow && of_use).then(|| ask.set(Key::BurstGauge, USUAL_BURST)))
+            // A blend holds a third as much CO2 as its pressure says, or less: no burst of it is worked out.
+            Ok((slow && of_use && !whole.blended()).then(|| ask.set(Key::BurstGauge, USUAL_BURST)))
         },
     },
     Spec {
@@ -203,16 +247,20 @@ pub(super) static PARTS: &[Spec] = &[
         function: &STONE_PRESSURE,
         ask: |whole, ask| {
             let ask = ask.usual(Key::Carbonation, whole.target?).give(Key::Temperature, Key::Serving, SERVING);
-            Ok(whole.told(&[Key::Wetting, Key::Depth]).then_some(ask))
+            let stone = whole.request.method().is_some_and(|method| method.name == STONE);
+            Ok((stone || whole.told(&[Key::Wetting, Key::Depth])).then_some(ask))
         },
     },
     Spec {
         place: "spunding",
         function: &SPUNDING,
         ask: |whole, ask| {
-            let ends = [Key::FinalGravity, Key::FinalPlato];
+            if !whole.told(&[Key::FinalGravity, Key::FinalPlato]) || !whole.ferments()? {
+                return Ok(None);
+            }
             let ask = ask.usual(Key::Carbonation, whole.target?).give(Key::Temperature, Key::Warmest, USUAL_ROOM);
-            Ok(whole.told(&ends).then(|| ask.usual(Key::FermenterHeadspace, USUAL_FERMENTER_HEADSPACE)))
+            // The rating is that of the keg; what the fermenter stands nobody has told.
+            Ok(Some(ask.usual(Key::FermenterHeadspace, USUAL_FERMENTER_HEADSPACE).without(&[Key::KegRating])))
         },
     },
     Spec {
@@ -220,7 +268,8 @@ pub(super) static PARTS: &[Spec] = &[
         function: &PRIMING_SUGAR,
         ask: |whole, ask| {
             let drink = whole.request.drink()?;
-            if drink.yeast != Yeast::Live || !fermented(drink.kind) {
+            let enough = whole.start.is_ok_and(|start| whole.target.is_ok_and(|target| start >= target));
+            if drink.yeast != Yeast::Live || !fermented(drink.kind) || enough {
                 return Ok(None);
             }
             let kegs = whole.kegs?;
@@ -237,15 +286,16 @@ pub(super) static PARTS: &[Spec] = &[
         ask: |whole, ask| {
             let kegs = whole.kegs?;
             let ask = whole.carbonated(ask)?.usual(Key::Carbonation, whole.target?).set(Key::Gauge, whole.regulator?);
+            let ask = ask.set(Key::Start, whole.start?.min(whole.target?));
             let ask = whole.cylinder(ask.set(Key::Keg, kegs.capacity.si()))?;
             let ask = if whole.told(&[Key::Purge]) { ask } else { ask.choose(Key::Purge, "headspace")? };
             let ask = if whole.vents() {
-                ask.usual(Key::PurgeGauge, USUAL_PURGE).set(Key::Cycles, whole.cycles()?)
+                ask.usual(Key::PurgeGauge, whole.usual_pressure(USUAL_PURGE)).set(Key::Cycles, whole.cycles()?)
             } else {
                 ask.without(&[Key::PurgeGauge, Key::Cycles])
             };
             Ok(Some(match whole.purge() {
-                PurgeMethod::Push => ask.usual(Key::PushGauge, USUAL_PUSH),
+                PurgeMethod::Push => ask.usual(Key::PushGauge, whole.usual_pressure(USUAL_PUSH)),
                 _ => ask.without(&[Key::PushGauge]),
             }))
         },
@@ -257,7 +307,8 @@ pub(super) static PARTS: &[Spec] = &[
             // Only of the sizes sold is it known how far they are filled, and of cartridges not even then.
             let sold = whole.request.cylinder_size().is_none_or(|size| size.filling_ratio.is_some());
             let ask = whole.cylinder(ask)?.give(Key::Cylinder, Key::Room, USUAL_ROOM);
-            Ok((sold && !whole.told(&[Key::Charge])).then_some(ask))
+            let liquid = whole.request.number(Key::Room).is_none_or(|room| room < CRITICAL_TEMPERATURE);
+            Ok((sold && liquid && !whole.blended() && !whole.told(&[Key::Charge])).then_some(ask))
         },
     },
     Spec {
@@ -299,8 +350,12 @@ pub(super) static PARTS: &[Spec] = &[
         place: "warmed",
         function: &WARMED_KEG,
         ask: |whole, ask| {
-            let ask = ask.without(&OF_THE_BASIS).usual(Key::Carbonation, whole.target?);
+            // A drink that holds more than the target holds it until it is vented.
+            let held = whole.start.map_or(whole.target?, |start| start.max(whole.target.unwrap_or(start)));
+            let ask = ask.without(&OF_THE_BASIS).set(Key::Carbonation, held);
             let ask = ask.give(Key::Filling, Key::Serving, SERVING).give(Key::Temperature, Key::HotDay, HOT_DAY);
+            let other = whole.other_gas()?;
+            let ask = if other > 0.0 { ask.set(Key::HeadspaceAir, other) } else { ask };
             Ok(Some(ask.set(Key::Headspace, whole.kegs?.headspace())))
         },
     },
@@ -310,6 +365,15 @@ pub(super) static PARTS: &[Spec] = &[
         ask: |whole, ask| {
             let ask = ask.usual(Key::Carbonation, whole.target?);
             Ok(whole.told(&[Key::FillMethod, Key::FillLoss]).then_some(ask))
+        },
+    },
+    Spec {
+        place: "filling_regulator",
+        function: &KEG_PRESSURE,
+        ask: |whole, ask| {
+            let needed = whole.value("filling", "expected", Key::Carbonation)?;
+            let ask = ask.give(Key::Temperature, Key::Serving, SERVING);
+            Ok(needed.map(|needed| ask.set(Key::Carbonation, needed)))
         },
     },
     Spec {
@@ -324,12 +388,12 @@ pub(super) static PARTS: &[Spec] = &[
     Spec {
         place: "cost",
         function: &PACKAGING_COST,
-        ask: |whole, ask| Ok(whole.told(&MONEY).then_some(whole.priced(ask)?)),
+        ask: |whole, ask| if whole.told(&MONEY) { whole.priced(ask).map(Some) } else { Ok(None) },
     },
     Spec {
         place: "break_even",
         function: &BREAK_EVEN,
-        ask: |whole, ask| Ok(whole.told(&MONEY).then_some(whole.priced(ask)?)),
+        ask: |whole, ask| if whole.told(&MONEY) { whole.priced(ask).map(Some) } else { Ok(None) },
     },
 ];
 

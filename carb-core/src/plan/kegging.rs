@@ -3,19 +3,23 @@
 use super::ask::Ask;
 use super::completed::complete;
 use super::keg_parts::{PARTS, Spec};
-use super::{Part, Sure, named};
+use super::readiness::{Readiness, readiness};
+use super::{Part, Sure, fermented, named};
 use crate::balance::open;
 use crate::basis::{Answer, BasisName, Function, Lists, Request, Values};
 use crate::bottling::before::Before;
 use crate::bottling::conditioning::Span;
 use crate::error::Error;
+use crate::evidence::caution::{BLEND_COUNTED, CYLINDER_HOT, Caution, UNPURGED, WORKING_PRESSURE};
 use crate::evidence::{Level, NoSteps, Notes, Working};
-use crate::kegging::rating::note_rating;
-use crate::property::keg::SODA_KEG;
+use crate::kegging::rating::note_as;
+use crate::property::co2_saturation::CRITICAL_TEMPERATURE;
+use crate::property::keg::{PurgeMethod, SODA_KEG};
+use crate::property::solubility::{Here, Solubility};
 use crate::quantity::unit::DAY;
 use crate::quantity::{Carbonation, GaugePressure, Key, Mass, Name, Temperature, Time, Volume};
-use crate::table::functions::{CARBONATION_PROGRESS, KEG_PRESSURE};
-use crate::table::inputs::{before, carbonation, packaged};
+use crate::table::functions::CARBONATION_PROGRESS;
+use crate::table::inputs::{before, carbonation, packaged, temperature};
 use alloc::vec::Vec;
 
 /// Temperature at which a keg is served where none is given, K.
@@ -48,6 +52,7 @@ impl Kegs {
 pub(super) struct Whole<'a> {
     /// The request, with what follows from gravities and losses.
     pub request: &'a Request,
+    pub lists: &'a Lists<'a>,
     pub kegs: Result<Kegs, Error>,
     /// CO2 wanted, kg/m3.
     pub target: Result<f64, Error>,
@@ -103,6 +108,8 @@ pub struct Kegging {
     pub serving: Temperature,
     /// The kegs.
     pub kegs: Part<Kegs>,
+    /// Whether the drink is finished; `None` where nothing is said of its gravity.
+    pub readiness: Option<Part<Readiness>>,
     /// CO2 in the drink before.
     pub start: Part<Carbonation>,
     /// Part by part, in the order of the day.
@@ -149,15 +156,33 @@ fn asked(spec: &'static Spec, whole: &Whole<'_>) -> Option<KegPart> {
     }
 }
 
-/// Judges the pressures that the job itself puts on a keg by its rating; the functions that ask for one judge theirs.
+/// Judges what the job itself decides; the functions that ask for a rating judge by it themselves.
 fn judge(place: &str, asked: &Request, found: &mut Answer<Values>, whole: &Request) {
+    let cautions = &mut found.notes.cautions;
     let gauge = match place {
-        REGULATOR => found.value.as_slice().first().copied(),
+        REGULATOR | STONE => found.value.as_slice().first().copied(),
         BURST => asked.number(Key::BurstGauge),
         _ => None,
     };
-    if let (Some(gauge), Some(limit)) = (gauge, whole.number(Key::KegRating)) {
-        note_rating(gauge, Some(GaugePressure::from_si(limit)), &mut found.notes.cautions);
+    let told = |key| whole.get(key).is_some();
+    if let Some(gauge) = gauge {
+        let rating = whole.number(Key::KegRating).map(GaugePressure::from_si);
+        note_as(&WORKING_PRESSURE, gauge, rating, cautions);
+    }
+    let unpurged = told(Key::Purge) && whole.purge() == PurgeMethod::Nothing && !told(Key::HeadspaceAir);
+    if place == REGULATOR
+        && unpurged
+        && let Ok(air) = found.context.ambient(&mut NoSteps)
+    {
+        cautions.add(Caution::of(&UNPURGED, air));
+    }
+    if place == GAS {
+        if let Some(share) = whole.number(Key::Co2Share).filter(|share| *share < 100.0) {
+            cautions.add(Caution::of(&BLEND_COUNTED, share));
+        }
+        if let Some(hot) = whole.number(Key::Room).filter(|room| *room >= CRITICAL_TEMPERATURE) {
+            cautions.add(Caution { kind: &CYLINDER_HOT, value: hot, limit: CRITICAL_TEMPERATURE });
+        }
     }
 }
 
@@ -190,7 +215,9 @@ fn days(whole: &Whole<'_>) -> Vec<Day> {
 }
 
 /// What the job begins with.
-struct Begun {
+struct Begun<'a> {
+    lists: &'a Lists<'a>,
+    readiness: Option<Part<Readiness>>,
     /// The request as the parts take it.
     request: Request,
     completed: Request,
@@ -200,7 +227,7 @@ struct Begun {
 }
 
 /// What the job's request says before any part is asked; `made` is the carbonation where it follows from elsewhere.
-fn begin(request: &Request, lists: &Lists<'_>, made: Option<Carbonation>) -> Result<Begun, Error> {
+fn begin<'a>(request: &Request, lists: &'a Lists<'a>, made: Option<Carbonation>) -> Result<Begun<'a>, Error> {
     let (completed, sound) = complete(request, lists)?;
     // The mass is that of sugar in bottles.
     let mut request = completed.without(Key::Mass);
@@ -216,7 +243,10 @@ fn begin(request: &Request, lists: &Lists<'_>, made: Option<Carbonation>) -> Res
         sound?;
         let context = request.context(BasisName::Handbook)?;
         let told = |value| Ok(Answer { value, context, notes: Notes::default() });
-        if request.get(Key::Start).is_some() {
+        // What never fermented holds nothing.
+        let fresh = !fermented(context.beverage.kind)
+            && [Key::Warmest, Key::Residual].iter().all(|&key| request.get(key).is_none());
+        if request.get(Key::Start).is_some() || fresh {
             return told(Carbonation::from_si(request.or(Key::Start, 0.0)?));
         }
         // The fermenter's headspace counts for natural carbonation too, not only for a closed cold crash.
@@ -229,10 +259,12 @@ fn begin(request: &Request, lists: &Lists<'_>, made: Option<Carbonation>) -> Res
     });
     // The pressure asks nothing of gravities and losses.
     let target = carbonation(&request).map(Carbonation::si);
-    Ok(Begun { request, completed, kegs, start, target })
+    // A keg stands more than a bottle: what is left to ferment is judged by its pressure.
+    let readiness = Part::some(&request, |steps| readiness(&request, lists, None, f64::INFINITY, steps));
+    Ok(Begun { lists, readiness, request, completed, kegs, start, target })
 }
 
-impl Begun {
+impl Begun<'_> {
     /// Asks the parts that are wanted.
     fn ask(&self, sugar: Option<Mass>, wanted: &dyn Fn(&str) -> bool) -> Vec<KegPart> {
         let mut whole = self.whole(sugar);
@@ -240,12 +272,7 @@ impl Begun {
             let Some(part) = asked(spec, &whole) else { continue };
             if part.place == REGULATOR {
                 whole.regulator = pressure(&part);
-                whole.pure = whole.regulator;
-                let blend = [Key::Co2Share, Key::HeadspaceAir];
-                if blend.iter().any(|&key| part.request.get(key).is_some()) {
-                    let alone = blend.iter().fold(part.request, |request, &key| request.without(key));
-                    whole.pure = KEG_PRESSURE.answer(&alone, &mut NoSteps).map(|found| found.value.as_slice()[0]);
-                }
+                whole.pure = whole.regulator.and_then(|_| of_co2(&part));
             }
             whole.parts.push(part);
         }
@@ -256,6 +283,7 @@ impl Begun {
         let none = Err(Error::NotConverged { parameter: named(&self.request, Key::Carbonation) });
         Whole {
             request: &self.request,
+            lists: self.lists,
             kegs: self.kegs.answer.as_ref().map(|answer| answer.value).map_err(|error| *error),
             target: self.target,
             start: self.start.answer.as_ref().map(|answer| answer.value.si()).map_err(|error| *error),
@@ -265,6 +293,16 @@ impl Begun {
             parts: Vec::new(),
         }
     }
+}
+
+/// Pressure (Pa, gauge) of CO2 and vapour alone that holds what the regulator holds; below 0 where a drink under a blend
+/// holds less than it would open to air that is all CO2.
+fn of_co2(part: &KegPart) -> Result<f64, Error> {
+    let context = part.request.context(BasisName::Handbook)?;
+    let (t, target) = (temperature(&part.request)?.si(), carbonation(&part.request)?.si());
+    let drink = context.beverage;
+    let (here, _) = context.solubility().here(t, drink.abv(), drink.extract(), &mut NoSteps);
+    Ok(here.total_pressure(target) - context.ambient(&mut NoSteps)?)
 }
 
 fn pressure(part: &KegPart) -> Result<f64, Error> {
@@ -290,7 +328,16 @@ pub(super) fn kegging(request: &Request, lists: &Lists<'_>, known: FromBottles) 
     let days = days(&whole);
     let serving = Temperature::from_si(begun.request.number(Key::Serving).unwrap_or(SERVING));
     let parts = whole.parts;
-    Ok(Kegging { request: begun.completed, sure: None, serving, kegs: begun.kegs, start: begun.start, parts, days })
+    Ok(Kegging {
+        request: begun.completed,
+        sure: None,
+        serving,
+        kegs: begun.kegs,
+        readiness: begun.readiness,
+        start: begun.start,
+        parts,
+        days,
+    })
 }
 
 /// Values of the parts by place, noun and field, SI, for how sure they are.
@@ -318,6 +365,12 @@ pub(super) fn values(
 
 /// The part that says how the regulator is set.
 pub(super) const REGULATOR: &str = "regulator";
+/// The part that says what the gas is for.
+pub(super) const GAS: &str = "gas";
+/// The part of a carbonation stone.
+const STONE: &str = "stone";
+/// The part of the keg on a hot day.
+const WARMED: &str = "warmed";
 /// The part that begins with high pressure.
 pub(super) const BURST: &str = "burst";
 /// The part that says how long carbonation takes.
@@ -339,15 +392,35 @@ impl Kegging {
         self.part(REGULATOR).is_some_and(|part| part.part.answer.is_ok())
     }
 
-    /// Whether any part carries a `danger` caution.
+    /// The error that says that no keg would hold what is in it when it is warm.
+    pub(super) fn beyond_every_keg(&self) -> Option<&Error> {
+        let error = self.unjudged()?;
+        let beyond = match error {
+            Error::PressureTooHigh { .. } | Error::VesselFull { .. } => true,
+            // So much that the library has no answer for it.
+            Error::OutOfRange { parameter, value, high, .. } => {
+                matches!(parameter.key, Key::HotDay | Key::Start | Key::Fermentable) && value > high
+            }
+            _ => false,
+        };
+        beyond.then_some(error)
+    }
+
+    /// Why nothing is known of the keg on a hot day.
+    pub(super) fn unjudged(&self) -> Option<&Error> {
+        self.part(WARMED)?.part.answer.as_ref().err()
+    }
+
+    /// Whether any part carries a `danger` caution, or no keg would hold it.
     pub fn danger(&self) -> bool {
-        self.notes().iter().any(|notes| notes.cautions.any(Level::Danger))
+        self.beyond_every_keg().is_some() || self.notes().iter().any(|notes| notes.cautions.any(Level::Danger))
     }
 
     /// What the parts noted, in their order.
     pub(super) fn notes(&self) -> Vec<&Notes> {
-        let first = self.start.answer.as_ref().ok().map(|answer| &answer.notes);
+        let readiness = self.readiness.as_ref().and_then(|part| part.answer.as_ref().ok()).map(|answer| &answer.notes);
+        let first = readiness.into_iter().chain(self.start.answer.as_ref().ok().map(|answer| &answer.notes));
         let parts = self.parts.iter().filter_map(|part| part.part.answer.as_ref().ok());
-        first.into_iter().chain(parts.map(|answer| &answer.notes)).collect()
+        first.chain(parts.map(|answer| &answer.notes)).collect()
     }
 }

@@ -189,6 +189,7 @@ impl Plan {
     /// command line then exits non-zero.
     pub fn danger(&self) -> bool {
         self.bottling.beyond_every_bottle().is_some()
+            || self.kegging.beyond_every_keg().is_some()
             || self.all_notes().iter().any(|notes| notes.cautions.any(Level::Danger))
     }
 

@@ -4,6 +4,7 @@ use crate::quantity::Temperature;
 use crate::quantity::unit::{BAR, CELSIUS, FAHRENHEIT, PSI};
 use alloc::format;
 use alloc::string::String;
+use alloc::vec::Vec;
 
 const WIDTH: usize = 80;
 
@@ -11,6 +12,8 @@ const WIDTH: usize = 80;
 #[derive(Default)]
 pub(super) struct Page {
     pub text: String,
+    /// What was said once and needs no saying again.
+    said: Vec<String>,
 }
 
 impl Page {
@@ -28,6 +31,14 @@ impl Page {
     /// A label and what it says, wrapped under itself.
     pub(super) fn say(&mut self, label: &str, what: &str) {
         self.wrapped(&format!("{label:<20}"), 20, what);
+    }
+
+    /// The same, unless it has been said before.
+    pub(super) fn say_once(&mut self, label: &str, what: &str) {
+        if !self.said.iter().any(|said| said == what) {
+            self.say(label, what);
+            self.said.push(String::from(what));
+        }
     }
 
     pub(super) fn bullet(&mut self, what: &str) {

@@ -139,6 +139,11 @@ impl Gravities {
         }
     }
 
+    /// Whether the gravity is known to lie above its end by more than a hydrometer tells from nothing.
+    pub fn still_above_end(&self, scale: Scale) -> bool {
+        above(-self.below_end(scale), SAME)
+    }
+
     /// What is still to come; `None` where it is not known, and where the gravity lies at or below its end.
     fn left(&self, scale: Scale) -> Result<Option<attenuation::ComingCo2>, Error> {
         match (self.current, self.end) {

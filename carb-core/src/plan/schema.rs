@@ -243,7 +243,7 @@ const BOTTLING_PARTS: [&str; 15] = [
 
 /// The parts of the kegging job that are objects.
 fn kegging_parts() -> impl Iterator<Item = &'static str> {
-    ["kegs", "start"].into_iter().chain(PARTS.iter().map(|spec| spec.place))
+    ["kegs", "readiness", "start"].into_iter().chain(PARTS.iter().map(|spec| spec.place))
 }
 
 /// The schema: under `$defs`, `request.NAME` and `answer.NAME` for each function, each table and the plan.

@@ -1,7 +1,7 @@
 //! The plan as a page of text.
 
 use super::page::{Page, celsius};
-use super::{Bottling, Plan, Sure};
+use super::{Bottling, Kegging, Plan, Sure};
 use crate::basis::{Ambient, Answer, Request, ResidualModel};
 use crate::error::Error;
 use crate::evidence::steps::significant;
@@ -82,29 +82,55 @@ pub(super) fn head(page: &mut Page, what: &str, request: &Request) {
     }
 }
 
+/// Errors that are warnings to the brewer.
+#[derive(Default)]
+pub(super) struct Grave<'a> {
+    /// Somebody may be hurt.
+    pub danger: Vec<&'a Error>,
+    /// Something is to be seen to.
+    pub caution: Vec<&'a Error>,
+}
+
+impl<'a> Grave<'a> {
+    /// Those of bottles.
+    pub fn bottles(mut self, job: &'a Bottling) -> Self {
+        self.danger.extend(job.beyond_every_bottle());
+        let short = job.fill.as_ref().and_then(|fill| fill.answer.as_ref().err());
+        self.caution.extend(short.filter(|error| matches!(error, Error::BottlesShort { .. })));
+        self
+    }
+
+    /// Those of kegs.
+    pub fn kegs(mut self, job: &'a Kegging) -> Self {
+        match job.beyond_every_keg() {
+            Some(error) => self.danger.push(error),
+            // Where the job has no answer at all, this is not what to say first.
+            None => self.caution.extend(job.unjudged().filter(|_| job.answered())),
+        }
+        self
+    }
+}
+
 /// Every caution once, the gravest first.
-pub(super) fn cautions(page: &mut Page, notes: &[&Notes], job: Option<&Bottling>) {
-    // What is an error of the bottles is a warning to the brewer.
-    let burst = job.and_then(Bottling::beyond_every_bottle);
-    let short = job.and_then(|job| job.fill.as_ref()).and_then(|fill| fill.answer.as_ref().err());
+pub(super) fn cautions(page: &mut Page, notes: &[&Notes], grave: &Grave<'_>) {
     let mut seen: Vec<Caution> = Vec::new();
     for caution in notes.iter().flat_map(|notes| notes.cautions.iter()) {
-        // Of several of a kind, the one farthest beyond its limit.
+        // Of several of a kind, the one farthest beyond its limit; without limits, the largest.
         match seen.iter_mut().find(|s| s.kind == caution.kind) {
-            Some(one) if beyond(caution) > beyond(one) => *one = *caution,
+            Some(one) if (beyond(caution), caution.value) > (beyond(one), one.value) => *one = *caution,
             Some(_) => {}
             None => seen.push(*caution),
         }
     }
     seen.sort_by_key(|caution| caution.kind.level);
-    if seen.is_empty() && burst.is_none() && short.is_none() {
+    if seen.is_empty() && grave.danger.is_empty() && grave.caution.is_empty() {
         return;
     }
     page.heading("Mind");
-    if let Some(error) = burst {
+    for error in &grave.danger {
         page.bullet(&format!("DANGER: {error}"));
     }
-    if let Some(error @ Error::BottlesShort { .. }) = short {
+    for error in &grave.caution {
         page.bullet(&format!("CAUTION: {error}"));
     }
     for caution in seen {
@@ -174,7 +200,7 @@ impl Plan {
         let mut page = Page::default();
         let notes = self.all_notes();
         head(&mut page, "PACKAGING PLAN", &self.bottling.request);
-        cautions(&mut page, &notes, Some(&self.bottling));
+        cautions(&mut page, &notes, &Grave::default().bottles(&self.bottling).kegs(&self.kegging));
         self.bottling.write(&mut page);
         self.kegging.write(&mut page);
         self.choice(&mut page);

@@ -3,8 +3,8 @@
 use super::bottles::BottleRow;
 use super::bottling::Bottling;
 use super::page::{Page, bar_and_psi, celsius};
-use super::text::{basis, cautions, head, sources, sure};
-use super::{fermented, safety};
+use super::text::{Grave, basis, cautions, head, sources, sure};
+use super::{Part, Readiness, fermented, safety};
 use crate::basis::beverage::Kind;
 use crate::basis::{BasisName, ColdCrash};
 use crate::bottling::before::Before;
@@ -35,7 +35,7 @@ impl Bottling {
         let mut page = Page::default();
         let notes = self.notes();
         head(&mut page, "BOTTLING", &self.request);
-        cautions(&mut page, &notes, Some(self));
+        cautions(&mut page, &notes, &Grave::default().bottles(self));
         self.write(&mut page);
         sure(&mut page, self.sure.as_ref());
         page.heading("What this stands on");
@@ -110,44 +110,7 @@ impl Bottling {
 
     /// Whether it is finished, and what it would mean if it were not.
     fn finished(&self, page: &mut Page) {
-        page.heading("Is it finished?");
-        match self.readiness.as_ref().map(|part| &part.answer) {
-            None => page.say("Gravity", "not told: bottle only what has stood still for three days and more"),
-            Some(Err(error)) => page.say("Gravity", &error.to_string()),
-            Some(Ok(answer)) => {
-                let found = &answer.value;
-                let words = match found.verdict {
-                    "finished" => "as far as gravity can tell, yes",
-                    "not_finished" => "no. Do not bottle it yet",
-                    _ => "not proven",
-                };
-                let end =
-                    found.end.map_or(String::from("its end not told"), |end| format!("to end at {:.4}", end.sg()));
-                page.say("Gravity", &format!("{:.4} now, {end}: {words}", found.current.sg()));
-                if let (Some(left), Some(co2)) = (found.left, found.to_come) {
-                    let what = format!(
-                        "{:.1} g/L of extract, which would make {:.2} volumes of CO2",
-                        left.g_per_l(),
-                        co2.volumes()
-                    );
-                    page.say("Left to ferment", &what);
-                } else if found.end.is_some() {
-                    page.say("Left to ferment", "not known: below its end, something ferments what yeast leaves");
-                } else {
-                    page.say("Left to ferment", "not known: nothing tells where it ends");
-                }
-                if let (Some(span), Some(fall)) = (found.span, found.fall) {
-                    let fell = if fall > 0.0 {
-                        format!(
-                            "in the last of them it fell by {fall:.4} (0.001 is what a hydrometer cannot tell from nothing)"
-                        )
-                    } else {
-                        String::from("in the last of them it stood still")
-                    };
-                    page.say("Readings", &format!("over {} days; {fell}", days(span)));
-                }
-            }
-        }
+        gravities(page, self.readiness.as_ref(), "bottle");
         if let Some(point) = self.point.value() {
             let what = format!(
                 "0.001 of gravity that is not finished adds {:.2} volumes: {} in the room, up to {} in the worst case",
@@ -570,5 +533,46 @@ fn place_words(place: &str) -> &str {
     match place {
         "hot_day" => "hot day",
         other => other,
+    }
+}
+
+/// What the gravities say; `act` is what is done with a finished drink.
+pub(super) fn gravities(page: &mut Page, readiness: Option<&Part<Readiness>>, act: &str) {
+    page.heading("Is it finished?");
+    match readiness.map(|part| &part.answer) {
+        None => page.say("Gravity", &format!("not told: {act} only what has stood still for three days and more")),
+        Some(Err(error)) => page.say("Gravity", &error.to_string()),
+        Some(Ok(answer)) => {
+            let found = &answer.value;
+            let words = match found.verdict {
+                "finished" => "as far as gravity can tell, yes",
+                "not_finished" => "no. Do not package it yet",
+                _ => "not proven",
+            };
+            let end = found.end.map_or(String::from("its end not told"), |end| format!("to end at {:.4}", end.sg()));
+            page.say("Gravity", &format!("{:.4} now, {end}: {words}", found.current.sg()));
+            if let (Some(left), Some(co2)) = (found.left, found.to_come) {
+                let what = format!(
+                    "{:.1} g/L of extract, which would make {:.2} volumes of CO2",
+                    left.g_per_l(),
+                    co2.volumes()
+                );
+                page.say("Left to ferment", &what);
+            } else if found.end.is_some() {
+                page.say("Left to ferment", "not known: below its end, something ferments what yeast leaves");
+            } else {
+                page.say("Left to ferment", "not known: nothing tells where it ends");
+            }
+            if let (Some(span), Some(fall)) = (found.span, found.fall) {
+                let fell = if fall > 0.0 {
+                    format!(
+                        "in the last of them it fell by {fall:.4} (0.001 is what a hydrometer cannot tell from nothing)"
+                    )
+                } else {
+                    String::from("in the last of them it stood still")
+                };
+                page.say("Readings", &format!("over {} days; {fell}", days(span)));
+            }
+        }
     }
 }

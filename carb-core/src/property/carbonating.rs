@@ -217,7 +217,7 @@ pub static STILL_RATE: Equation = Equation {
         limited("d", Measure::In(&METRE), "inner diameter of the keg", 0.02, 20.0),
         VOLUME,
     ],
-    uncertainty_percent: Some(47.0),
+    uncertainty_percent: None,
     uncertainty: "0.6 to 1.5 times: what the trade's rules leave open; 2.2e-6 m/s is also what free convection (Sh = 0.15 Ra^(1/3)) and windless lakes give at most",
     sources: &[&LLOYD_MORAN, &COLE_CARACO],
     standing: Standing::Judgement,

@@ -9,7 +9,8 @@ use crate::quantity::unit::{KELVIN, KILOGRAM_PER_CUBIC_METRE, PASCAL};
 /// Temperatures to which the densities are good to 0.1 %.
 pub static TEMPERATURE: Range = Range { caution: &SATURATION_NEAR_CRITICAL, low: 216.592, high: 303.15 };
 
-const CRITICAL_TEMPERATURE: f64 = 304.1282;
+/// Temperature above which CO2 is no liquid, K.
+pub const CRITICAL_TEMPERATURE: f64 = 304.1282;
 const CRITICAL_PRESSURE: f64 = 7.3773e6;
 const CRITICAL_DENSITY: f64 = 467.6;
 

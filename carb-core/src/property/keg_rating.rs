@@ -23,6 +23,9 @@ const fn rating(name: &'static str, title: &'static str, low: f64, high: f64) ->
     KegRating { name, title, low, high, standing: Standing::CommonPractice }
 }
 
+/// The strongest usual marking, Pa, gauge.
+pub const STRONGEST: f64 = PSI.to_si(130.0);
+
 /// Usual markings, the strongest first.
 pub static KEG_RATINGS: &[KegRating] = &[
     rating("soda_keg", "stainless soda keg of a beverage maker, as marked", PSI.to_si(130.0), PSI.to_si(130.0)),

@@ -119,7 +119,7 @@ fields! {
     Serving = "serving" drink_temperature(), "temperature of the keg when it is served";
     Cellar = "cellar" drink_temperature(), "temperature of a cool store";
     Room = "room" drink_temperature(), "temperature of the room: that in which bottles condition, or into which CO2 escapes";
-    HotDay = "hot_day" drink_temperature(), "temperature that bottles reach on a hot day";
+    HotDay = "hot_day" drink_temperature(), "temperature that bottles and kegs reach on a hot day";
     Pasteurising = "pasteurising" drink_temperature(), "temperature at which filled bottles would be pasteurised";
     Residual = "residual" number(Dimension::Carbonation, 0.0, 30.0),
         "CO2 in the drink before it is packaged, measured: it overrides what the warmest temperature says";
@@ -181,7 +181,7 @@ fields! {
     FillOrder = "fill_order" Kind::Choice,
         "what comes first in choosing bottles: least_leftover, fewest_bottles, fewest_sizes (the other two settle ties), or as_listed (the bottles in the order of their list)";
     Spare = "spare" number(Dimension::Percent, 0.0, 100.0), "bottles to wash beyond those to fill, in percent of them";
-    Time = "time" number(Dimension::Time, 0.0, 1.6e8), "time: since the bottles were closed, on the date of a reading, or of a spell at one temperature";
+    Time = "time" number(Dimension::Time, 0.0, 1.6e8), "time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature";
     Cells = "yeast" number(Dimension::CellCount, 0.0, 1.0e15), "living yeast in the drink";
     Age = "age" number(Dimension::Time, 0.0, 1.6e8), "time that the drink has stood since its fermentation ended";
     Filtered = "filtered" Kind::Flag, "whether the drink was filtered or fined bright";
@@ -213,8 +213,8 @@ fields! {
         "temperature of a cylinder of CO2: from the triple to the critical point, between which it holds liquid";
     Co2Share = "co2" number(Dimension::Percent, 1.0, 100.0),
         "CO2 in the gas that is put over the drink, percent by volume; the rest is nitrogen";
-    HeadspaceAir = "air_abs" number(Dimension::Pressure, 0.0, 3.0e5),
-        "partial pressure of the air left in a headspace that was not purged: that of the air outside where it was not purged at all";
+    HeadspaceAir = "air_abs" number(Dimension::Pressure, 0.0, HIGHEST_PRESSURE),
+        "partial pressure of air, or of nitrogen, that stays in the headspace: that of the air outside where it was not purged at all";
     Depth = "depth" number(Dimension::Length, 0.0, 30.0), "height of drink above the place that is meant";
     Keg = "keg" number(Dimension::Volume, 1.0e-4, 1.0e3), "what the keg or tank holds, filled to the brim";
     KegDiameter = "keg_diameter" number(Dimension::Length, 0.02, 20.0), "inner diameter of the keg or tank";
@@ -242,7 +242,7 @@ fields! {
         "oxygen in drink and headspace together, per litre of drink: total package oxygen";
     Gas = "gas" number(Dimension::Mass, 0.0, 1.0e6), "mass of CO2";
     GasLoss = "gas_loss" number(Dimension::Percent, 0.0, 500.0), "CO2 lost through leaks and disconnecting, percent of what is used";
-    CylinderSize = "cylinder_size" Kind::Choice, "size of the cylinder or cartridge: see the table cylinders";
+    CylinderSize = "cylinder_size" Kind::Choice, "size of the cylinder or cartridge: see the table cylinder_sizes";
     Charge = "charge" number(Dimension::Mass, 1.0e-4, 1.0e3), "CO2 in a full cylinder";
     FillingRatio = "filling_ratio" number(Dimension::MassRatio, 0.5, 0.9),
         "CO2 in a full cylinder over the water that it would hold";

@@ -9,21 +9,21 @@ use crate::quantity::unit::LITRE;
 use crate::quantity::{Key, Mass, Percent, Volume};
 
 /// What the prices are, beside the drink of a batch.
-pub(crate) const PRICES: [Input; 13] = [
+pub(crate) const PRICES: [Input; 11] = [
     optional(Key::Bottle, "0.5 L"),
     optional(Key::BottlingPrice, "0"),
     optional(Key::BottlePrice, "0"),
     optional(Key::CapPrice, "0"),
     optional(Key::SugarPrice, "0"),
-    optional(Key::Mass, "0"),
     optional(Key::Uses, "10"),
     optional(Key::BottleLoss, "3 %"),
     optional(Key::KegPrice, "0"),
     optional(Key::GasPrice, "0"),
-    optional(Key::Gas, "0"),
     optional(Key::KegLoss, "3 %"),
     optional(Key::DrinkPrice, "0"),
 ];
+/// What a batch takes.
+const TAKEN: [Input; 2] = [optional(Key::Mass, "0"), optional(Key::Gas, "0")];
 const USUAL_BOTTLE: f64 = LITRE.to_si(0.5);
 /// How many batches are looked at where it is not told; judgement.
 pub const USUAL_BATCHES: f64 = 10.0;
@@ -72,7 +72,7 @@ pub static PACKAGING_COST: Function = Function {
     name: "packaging_cost",
     summary: "What a litre costs that is drunk from bottles and from a keg, of the first batch and over several, by prices of one's own; of the drink itself only what is lost counts.",
     home: "kegging::cost::packaging_cost",
-    inputs: super::inputs::join!([required(Key::Packaged)], PRICES, [optional(Key::Batches, "10")]),
+    inputs: super::inputs::join!([required(Key::Packaged)], PRICES, TAKEN, [optional(Key::Batches, "10")]),
     outputs: &[
         under("bottles_first", Key::Cost),
         under("keg_first", Key::Cost),
@@ -100,7 +100,7 @@ pub static BREAK_EVEN: Function = Function {
     name: "break_even",
     summary: "The batch at which kegging will have cost no more than bottling, fractions and all, by prices of one's own; 1 where it does from the first.",
     home: "kegging::cost::break_even",
-    inputs: super::inputs::join!([required(Key::Packaged)], PRICES),
+    inputs: super::inputs::join!([required(Key::Packaged)], PRICES, TAKEN),
     outputs: &[output(Key::Batches)],
     columns: COLUMNS.split_at(14).0,
     example: r#"{"packaged_l": 19, "bottle_money": 0.6, "cap_money": 0.04, "sugar_money_per_kg": 2, "mass_g": 116, "outfit_money": 320, "gas_g": 140, "gas_money_per_kg": 4}"#,

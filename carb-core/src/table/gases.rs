@@ -82,6 +82,11 @@ fn keg(request: &Request) -> Result<KegUse, Error> {
         purging: purging(request)?,
         loss: Percent::from_si(request.or(Key::GasLoss, 0.0)?),
         charge: charge(request, Some(POUND.to_si(5.0)))?,
+        rating: request
+            .get(Key::KegRating)
+            .map(|_| request.or(Key::KegRating, 0.0))
+            .transpose()?
+            .map(GaugePressure::from_si),
     })
 }
 
@@ -106,6 +111,7 @@ pub static GAS_BUDGET: Function = Function {
         optional(Key::PushGauge, "that of serving; only with purge \"push\""),
         optional(Key::PurgeTemperature, "that of a room, 20 °C; only with purge \"empty\" and \"push\""),
         optional(Key::GasLoss, "0 %"),
+        optional(Key::KegRating, "not known: purging at more than 15 psi gets a caution"),
         optional(Key::CylinderSize, "cylinder_5_lb, unless charge is given"),
         optional(Key::Charge, "that of the cylinder_size"),
     ],

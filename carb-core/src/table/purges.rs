@@ -18,7 +18,7 @@ const WARMTH: Input = optional(Key::Temperature, "20 °C");
 const START: Input = optional(Key::StartOxygen, "20.95 % vol: air");
 const SUPPLIED: Input =
     optional(Key::GasOxygen, "30 ppm, the most that CO2 for drinks may have (ISBT); 0 for a pure gas");
-const RATED: Input = optional(Key::KegRating, "not known: more than 30 psi gets a caution");
+const RATED: Input = optional(Key::KegRating, "not known: more than 15 psi gets a caution");
 
 /// The vessel of a request.
 fn vessel(request: &Request) -> Result<Vessel, Error> {
