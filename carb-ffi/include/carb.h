@@ -449,7 +449,7 @@ typedef enum carb_method {
     CARB_METHOD_ROCKED = 5,
 } carb_method;
 
-// Size of the cylinder or cartridge: see the table cylinders.
+// Size of the cylinder or cartridge: see the table cylinder_sizes.
 typedef enum carb_cylinder_size {
     // not given
     CARB_CYLINDER_SIZE_NOT_GIVEN = 0,
@@ -736,8 +736,8 @@ typedef struct carb_inputs {
     double expected_attenuation_percent;
     // pressure above the air outside for which the maker rates the bottle; kPa, 0 to 3000
     double rating_gauge_kpa;
-    // time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h, 0 to
-    // 44444.4444
+    // time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or
+    // step at one temperature; h, 0 to 44444.4444
     double time_h;
     // living yeast in the drink; million/mL, 0 to 1000
     double yeast_million_per_ml;
@@ -748,7 +748,7 @@ typedef struct carb_inputs {
     // how the drink meets its gas: still, dip_tube (gas in through the liquid tube), on_side, stone, or rocked; an
     // enum carb_method
     int32_t method;
-    // size of the cylinder or cartridge: see the table cylinders; an enum carb_cylinder_size
+    // size of the cylinder or cartridge: see the table cylinder_sizes; an enum carb_cylinder_size
     int32_t cylinder_size;
     // tubing of the draught line: see the table tubes; an enum carb_tube
     int32_t tube;
@@ -765,8 +765,8 @@ typedef struct carb_inputs {
     double bottle_l;
     // CO2 in the gas that is put over the drink, percent by volume; the rest is nitrogen; %, 1 to 100
     double co2_percent;
-    // partial pressure of the air left in a headspace that was not purged: that of the air outside where it was
-    // not purged at all; kPa, 0 to 300
+    // partial pressure of air, or of nitrogen, that stays in the headspace: that of the air outside where it was
+    // not purged at all; kPa, 0 to 3000
     double air_abs_kpa;
     // height of drink above the place that is meant; m, 0 to 30
     double depth_m;
@@ -1186,11 +1186,14 @@ typedef struct carb_conditioning_time_result {
     int32_t danger;
     // how many cautions there are, notes included; carb_json tells them
     int32_t caution_count;
-    // expected: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    // expected: time: since the bottles were closed or the gas was connected, on the date of a reading, or of a
+    // spell or step at one temperature; h
     double expected_time_h;
-    // least: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    // least: time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell
+    // or step at one temperature; h
     double least_time_h;
-    // most: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    // most: time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell
+    // or step at one temperature; h
     double most_time_h;
 } carb_conditioning_time_result;
 
@@ -1687,10 +1690,11 @@ typedef struct carb_room_co2_result {
     double later_room_air_ppm;
     // later_low_half: CO2 in the air of the room; ppm
     double later_low_half_room_air_ppm;
-    // aired: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    // aired: time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell
+    // or step at one temperature; h
     double aired_time_h;
-    // low_half_aired: time: since the bottles were closed, on the date of a reading, or of a spell at one
-    // temperature; h
+    // low_half_aired: time: since the bottles were closed or the gas was connected, on the date of a reading, or
+    // of a spell or step at one temperature; h
     double low_half_aired_time_h;
 } carb_room_co2_result;
 
@@ -1790,11 +1794,14 @@ typedef struct carb_carbonation_time_result {
     int32_t danger;
     // how many cautions there are, notes included; carb_json tells them
     int32_t caution_count;
-    // expected: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    // expected: time: since the bottles were closed or the gas was connected, on the date of a reading, or of a
+    // spell or step at one temperature; h
     double expected_time_h;
-    // soonest: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    // soonest: time: since the bottles were closed or the gas was connected, on the date of a reading, or of a
+    // spell or step at one temperature; h
     double soonest_time_h;
-    // latest: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    // latest: time: since the bottles were closed or the gas was connected, on the date of a reading, or of a
+    // spell or step at one temperature; h
     double latest_time_h;
 } carb_carbonation_time_result;
 
@@ -1828,7 +1835,8 @@ typedef struct carb_burst_time_result {
     int32_t danger;
     // how many cautions there are, notes included; carb_json tells them
     int32_t caution_count;
-    // stop: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    // stop: time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell
+    // or step at one temperature; h
     double stop_time_h;
     // expected: CO2 per litre of drink; g/L
     double expected_co2_g_per_l;
@@ -1836,10 +1844,11 @@ typedef struct carb_burst_time_result {
     double least_co2_g_per_l;
     // hold: pressure above the air outside, total of the gas over the drink; kPa
     double hold_gauge_kpa;
-    // rest: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    // rest: time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell
+    // or step at one temperature; h
     double rest_time_h;
-    // latest_rest: time: since the bottles were closed, on the date of a reading, or of a spell at one
-    // temperature; h
+    // latest_rest: time: since the bottles were closed or the gas was connected, on the date of a reading, or of a
+    // spell or step at one temperature; h
     double latest_rest_time_h;
 } carb_burst_time_result;
 
@@ -2758,7 +2767,7 @@ int32_t carb_blend_n(const struct carb_inputs *inputs,
 // Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), start_oxygen_ppm (20.95 % vol: air),
 // gas_oxygen_ppm (30 ppm, the most that CO2 for drinks may have (ISBT); 0 for a pure gas), keg_l (19.6 L, a soda
 // keg of 5 US gallons to the brim, and noted), temperature_c (20 °C), keg_rating_gauge_kpa (not known: more than
-// 30 psi gets a caution).
+// 15 psi gets a caution).
 int32_t carb_purge_oxygen(const struct carb_inputs *inputs,
                           struct carb_purge_oxygen_result *result,
                           struct carb_error *error);
@@ -2787,7 +2796,7 @@ int32_t carb_purge_oxygen_n(const struct carb_inputs *inputs,
 // Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), start_oxygen_ppm (20.95 % vol: air),
 // gas_oxygen_ppm (30 ppm, the most that CO2 for drinks may have (ISBT); 0 for a pure gas), keg_l (19.6 L, a soda
 // keg of 5 US gallons to the brim, and noted), temperature_c (20 °C), keg_rating_gauge_kpa (not known: more than
-// 30 psi gets a caution).
+// 15 psi gets a caution).
 int32_t carb_purge_cycles(const struct carb_inputs *inputs,
                           struct carb_purge_cycles_result *result,
                           struct carb_error *error);
@@ -2844,7 +2853,7 @@ int32_t carb_sweep_oxygen_n(const struct carb_inputs *inputs,
 // Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), start_oxygen_ppm (20.95 % vol: air),
 // gas_oxygen_ppm (30 ppm, the most that CO2 for drinks may have (ISBT); 0 for a pure gas), keg_l (19.6 L, a soda
 // keg of 5 US gallons to the brim, and noted), temperature_c (20 °C), keg_rating_gauge_kpa (not known: more than
-// 30 psi gets a caution).
+// 15 psi gets a caution).
 int32_t carb_push_oxygen(const struct carb_inputs *inputs,
                          struct carb_push_oxygen_result *result,
                          struct carb_error *error);
@@ -2928,8 +2937,9 @@ int32_t carb_total_package_oxygen_n(const struct carb_inputs *inputs,
 // (101.325 kPa, the standard atmosphere), keg_l (the drink and 3.5 % of it, as in a full soda keg), purge (none),
 // purge_gauge_kpa (needed with purge "headspace" and "empty", and with cycles), cycles_count (needed with purge
 // "headspace" and "empty", and with purge_gauge), push_gauge_kpa (that of serving; only with purge "push"),
-// purge_c (that of a room, 20 °C; only with purge "empty" and "push"), gas_loss_percent (0 %), cylinder_size
-// (cylinder_5_lb, unless charge is given), charge_g (that of the cylinder_size).
+// purge_c (that of a room, 20 °C; only with purge "empty" and "push"), gas_loss_percent (0 %),
+// keg_rating_gauge_kpa (not known: purging at more than 15 psi gets a caution), cylinder_size (cylinder_5_lb,
+// unless charge is given), charge_g (that of the cylinder_size).
 int32_t carb_gas_budget(const struct carb_inputs *inputs,
                         struct carb_gas_budget_result *result,
                         struct carb_error *error);
@@ -3081,16 +3091,16 @@ int32_t carb_ambient_pressure_n(const struct carb_inputs *inputs,
 // Required: packaged_l.
 //
 // Optional: bottle_l (0.5 L), bottling_outfit_money (0), bottle_money (0), cap_money (0), sugar_money_per_kg (0),
-// mass_g (0), uses_count (10), bottle_loss_percent (3 %), outfit_money (0), gas_money_per_kg (0), gas_g (0),
-// keg_loss_percent (3 %), drink_money_per_l (0), batches_count (10).
+// uses_count (10), bottle_loss_percent (3 %), outfit_money (0), gas_money_per_kg (0), keg_loss_percent (3 %),
+// drink_money_per_l (0), mass_g (0), gas_g (0), batches_count (10).
 int32_t carb_packaging_cost(const struct carb_inputs *inputs,
                             struct carb_packaging_cost_result *result,
                             struct carb_error *error);
 
 // carb_packaging_cost element by element. What does not vary comes from inputs, the rest from the series, each
 // under any of its names; these may vary: packaged_l, bottle_l, bottling_outfit_money, bottle_money, cap_money,
-// sugar_money_per_kg, mass_g, uses_count, bottle_loss_percent, outfit_money, gas_money_per_kg, gas_g,
-// keg_loss_percent, drink_money_per_l, batches_count. out receives the output of a name such as
+// sugar_money_per_kg, uses_count, bottle_loss_percent, outfit_money, gas_money_per_kg, keg_loss_percent,
+// drink_money_per_l, mass_g, gas_g, batches_count. out receives the output of a name such as
 // "bottles_first_cost_money_per_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits
 // of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
 int32_t carb_packaging_cost_n(const struct carb_inputs *inputs,
@@ -3108,16 +3118,16 @@ int32_t carb_packaging_cost_n(const struct carb_inputs *inputs,
 // Required: packaged_l.
 //
 // Optional: bottle_l (0.5 L), bottling_outfit_money (0), bottle_money (0), cap_money (0), sugar_money_per_kg (0),
-// mass_g (0), uses_count (10), bottle_loss_percent (3 %), outfit_money (0), gas_money_per_kg (0), gas_g (0),
-// keg_loss_percent (3 %), drink_money_per_l (0).
+// uses_count (10), bottle_loss_percent (3 %), outfit_money (0), gas_money_per_kg (0), keg_loss_percent (3 %),
+// drink_money_per_l (0), mass_g (0), gas_g (0).
 int32_t carb_break_even(const struct carb_inputs *inputs,
                         struct carb_break_even_result *result,
                         struct carb_error *error);
 
 // carb_break_even element by element. What does not vary comes from inputs, the rest from the series, each under
 // any of its names; these may vary: packaged_l, bottle_l, bottling_outfit_money, bottle_money, cap_money,
-// sugar_money_per_kg, mass_g, uses_count, bottle_loss_percent, outfit_money, gas_money_per_kg, gas_g,
-// keg_loss_percent, drink_money_per_l. out receives the output of a name such as "batches_count" (in any unit) and
+// sugar_money_per_kg, uses_count, bottle_loss_percent, outfit_money, gas_money_per_kg, keg_loss_percent,
+// drink_money_per_l, mass_g, gas_g. out receives the output of a name such as "batches_count" (in any unit) and
 // NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status
 // below 0. Both have n elements; a series may lie over them.
 int32_t carb_break_even_n(const struct carb_inputs *inputs,

@@ -461,7 +461,7 @@ pub enum carb_method {
     CARB_METHOD_ROCKED = 5,
 }
 
-/// Size of the cylinder or cartridge: see the table cylinders.
+/// Size of the cylinder or cartridge: see the table cylinder_sizes.
 #[repr(C)]
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum carb_cylinder_size {
@@ -745,8 +745,8 @@ pub struct carb_inputs {
     pub expected_attenuation_percent: f64,
     /// pressure above the air outside for which the maker rates the bottle; kPa, 0 to 3000
     pub rating_gauge_kpa: f64,
-    /// time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h, 0 to
-    /// 44444.4444
+    /// time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or
+    /// step at one temperature; h, 0 to 44444.4444
     pub time_h: f64,
     /// living yeast in the drink; million/mL, 0 to 1000
     pub yeast_million_per_ml: f64,
@@ -757,7 +757,7 @@ pub struct carb_inputs {
     /// how the drink meets its gas: still, dip_tube (gas in through the liquid tube), on_side, stone, or rocked; an
     /// enum carb_method
     pub method: i32,
-    /// size of the cylinder or cartridge: see the table cylinders; an enum carb_cylinder_size
+    /// size of the cylinder or cartridge: see the table cylinder_sizes; an enum carb_cylinder_size
     pub cylinder_size: i32,
     /// tubing of the draught line: see the table tubes; an enum carb_tube
     pub tube: i32,
@@ -774,8 +774,8 @@ pub struct carb_inputs {
     pub bottle_l: f64,
     /// CO2 in the gas that is put over the drink, percent by volume; the rest is nitrogen; %, 1 to 100
     pub co2_percent: f64,
-    /// partial pressure of the air left in a headspace that was not purged: that of the air outside where it was
-    /// not purged at all; kPa, 0 to 300
+    /// partial pressure of air, or of nitrogen, that stays in the headspace: that of the air outside where it was
+    /// not purged at all; kPa, 0 to 3000
     pub air_abs_kpa: f64,
     /// height of drink above the place that is meant; m, 0 to 30
     pub depth_m: f64,
@@ -2259,11 +2259,14 @@ pub struct carb_conditioning_time_result {
     pub danger: i32,
     /// how many cautions there are, notes included; carb_json tells them
     pub caution_count: i32,
-    /// expected: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    /// expected: time: since the bottles were closed or the gas was connected, on the date of a reading, or of a
+    /// spell or step at one temperature; h
     pub expected_time_h: f64,
-    /// least: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    /// least: time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell
+    /// or step at one temperature; h
     pub least_time_h: f64,
-    /// most: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    /// most: time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell
+    /// or step at one temperature; h
     pub most_time_h: f64,
 }
 
@@ -3469,7 +3472,7 @@ static PURGE_OXYGEN: Shape = Shape {
 /// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), start_oxygen_ppm (20.95 % vol: air),
 /// gas_oxygen_ppm (30 ppm, the most that CO2 for drinks may have (ISBT); 0 for a pure gas), keg_l (19.6 L, a soda
 /// keg of 5 US gallons to the brim, and noted), temperature_c (20 °C), keg_rating_gauge_kpa (not known: more than
-/// 30 psi gets a caution).
+/// 15 psi gets a caution).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_purge_oxygen(
     inputs: *const carb_inputs,
@@ -3547,7 +3550,7 @@ static PURGE_CYCLES: Shape = Shape {
 /// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), start_oxygen_ppm (20.95 % vol: air),
 /// gas_oxygen_ppm (30 ppm, the most that CO2 for drinks may have (ISBT); 0 for a pure gas), keg_l (19.6 L, a soda
 /// keg of 5 US gallons to the brim, and noted), temperature_c (20 °C), keg_rating_gauge_kpa (not known: more than
-/// 30 psi gets a caution).
+/// 15 psi gets a caution).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_purge_cycles(
     inputs: *const carb_inputs,
@@ -3693,7 +3696,7 @@ static PUSH_OXYGEN: Shape = Shape {
 /// Optional: sea_level_kpa (101.325 kPa, the standard atmosphere), start_oxygen_ppm (20.95 % vol: air),
 /// gas_oxygen_ppm (30 ppm, the most that CO2 for drinks may have (ISBT); 0 for a pure gas), keg_l (19.6 L, a soda
 /// keg of 5 US gallons to the brim, and noted), temperature_c (20 °C), keg_rating_gauge_kpa (not known: more than
-/// 30 psi gets a caution).
+/// 15 psi gets a caution).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_push_oxygen(
     inputs: *const carb_inputs,
@@ -3933,8 +3936,9 @@ static GAS_BUDGET: Shape = Shape {
 /// (101.325 kPa, the standard atmosphere), keg_l (the drink and 3.5 % of it, as in a full soda keg), purge (none),
 /// purge_gauge_kpa (needed with purge "headspace" and "empty", and with cycles), cycles_count (needed with purge
 /// "headspace" and "empty", and with purge_gauge), push_gauge_kpa (that of serving; only with purge "push"),
-/// purge_c (that of a room, 20 °C; only with purge "empty" and "push"), gas_loss_percent (0 %), cylinder_size
-/// (cylinder_5_lb, unless charge is given), charge_g (that of the cylinder_size).
+/// purge_c (that of a room, 20 °C; only with purge "empty" and "push"), gas_loss_percent (0 %),
+/// keg_rating_gauge_kpa (not known: purging at more than 15 psi gets a caution), cylinder_size (cylinder_5_lb,
+/// unless charge is given), charge_g (that of the cylinder_size).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_gas_budget(
     inputs: *const carb_inputs,
@@ -4138,10 +4142,11 @@ pub struct carb_room_co2_result {
     pub later_room_air_ppm: f64,
     /// later_low_half: CO2 in the air of the room; ppm
     pub later_low_half_room_air_ppm: f64,
-    /// aired: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    /// aired: time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell
+    /// or step at one temperature; h
     pub aired_time_h: f64,
-    /// low_half_aired: time: since the bottles were closed, on the date of a reading, or of a spell at one
-    /// temperature; h
+    /// low_half_aired: time: since the bottles were closed or the gas was connected, on the date of a reading, or
+    /// of a spell or step at one temperature; h
     pub low_half_aired_time_h: f64,
 }
 
@@ -4381,8 +4386,8 @@ static PACKAGING_COST: Shape = Shape {
 /// Required: packaged_l.
 ///
 /// Optional: bottle_l (0.5 L), bottling_outfit_money (0), bottle_money (0), cap_money (0), sugar_money_per_kg (0),
-/// mass_g (0), uses_count (10), bottle_loss_percent (3 %), outfit_money (0), gas_money_per_kg (0), gas_g (0),
-/// keg_loss_percent (3 %), drink_money_per_l (0), batches_count (10).
+/// uses_count (10), bottle_loss_percent (3 %), outfit_money (0), gas_money_per_kg (0), keg_loss_percent (3 %),
+/// drink_money_per_l (0), mass_g (0), gas_g (0), batches_count (10).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_packaging_cost(
     inputs: *const carb_inputs,
@@ -4395,8 +4400,8 @@ pub unsafe extern "C" fn carb_packaging_cost(
 
 /// carb_packaging_cost element by element. What does not vary comes from inputs, the rest from the series, each
 /// under any of its names; these may vary: packaged_l, bottle_l, bottling_outfit_money, bottle_money, cap_money,
-/// sugar_money_per_kg, mass_g, uses_count, bottle_loss_percent, outfit_money, gas_money_per_kg, gas_g,
-/// keg_loss_percent, drink_money_per_l, batches_count. out receives the output of a name such as
+/// sugar_money_per_kg, uses_count, bottle_loss_percent, outfit_money, gas_money_per_kg, keg_loss_percent,
+/// drink_money_per_l, mass_g, gas_g, batches_count. out receives the output of a name such as
 /// "bottles_first_cost_money_per_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits
 /// of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
 #[unsafe(no_mangle)]
@@ -4448,8 +4453,8 @@ static BREAK_EVEN: Shape = Shape {
 /// Required: packaged_l.
 ///
 /// Optional: bottle_l (0.5 L), bottling_outfit_money (0), bottle_money (0), cap_money (0), sugar_money_per_kg (0),
-/// mass_g (0), uses_count (10), bottle_loss_percent (3 %), outfit_money (0), gas_money_per_kg (0), gas_g (0),
-/// keg_loss_percent (3 %), drink_money_per_l (0).
+/// uses_count (10), bottle_loss_percent (3 %), outfit_money (0), gas_money_per_kg (0), keg_loss_percent (3 %),
+/// drink_money_per_l (0), mass_g (0), gas_g (0).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_break_even(
     inputs: *const carb_inputs,
@@ -4462,8 +4467,8 @@ pub unsafe extern "C" fn carb_break_even(
 
 /// carb_break_even element by element. What does not vary comes from inputs, the rest from the series, each under
 /// any of its names; these may vary: packaged_l, bottle_l, bottling_outfit_money, bottle_money, cap_money,
-/// sugar_money_per_kg, mass_g, uses_count, bottle_loss_percent, outfit_money, gas_money_per_kg, gas_g,
-/// keg_loss_percent, drink_money_per_l. out receives the output of a name such as "batches_count" (in any unit) and
+/// sugar_money_per_kg, uses_count, bottle_loss_percent, outfit_money, gas_money_per_kg, keg_loss_percent,
+/// drink_money_per_l, mass_g, gas_g. out receives the output of a name such as "batches_count" (in any unit) and
 /// NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status
 /// below 0. Both have n elements; a series may lie over them.
 #[unsafe(no_mangle)]
@@ -4565,11 +4570,14 @@ pub struct carb_carbonation_time_result {
     pub danger: i32,
     /// how many cautions there are, notes included; carb_json tells them
     pub caution_count: i32,
-    /// expected: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    /// expected: time: since the bottles were closed or the gas was connected, on the date of a reading, or of a
+    /// spell or step at one temperature; h
     pub expected_time_h: f64,
-    /// soonest: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    /// soonest: time: since the bottles were closed or the gas was connected, on the date of a reading, or of a
+    /// spell or step at one temperature; h
     pub soonest_time_h: f64,
-    /// latest: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    /// latest: time: since the bottles were closed or the gas was connected, on the date of a reading, or of a
+    /// spell or step at one temperature; h
     pub latest_time_h: f64,
 }
 
@@ -4722,7 +4730,8 @@ pub struct carb_burst_time_result {
     pub danger: i32,
     /// how many cautions there are, notes included; carb_json tells them
     pub caution_count: i32,
-    /// stop: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    /// stop: time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell
+    /// or step at one temperature; h
     pub stop_time_h: f64,
     /// expected: CO2 per litre of drink; g/L
     pub expected_co2_g_per_l: f64,
@@ -4730,10 +4739,11 @@ pub struct carb_burst_time_result {
     pub least_co2_g_per_l: f64,
     /// hold: pressure above the air outside, total of the gas over the drink; kPa
     pub hold_gauge_kpa: f64,
-    /// rest: time: since the bottles were closed, on the date of a reading, or of a spell at one temperature; h
+    /// rest: time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell
+    /// or step at one temperature; h
     pub rest_time_h: f64,
-    /// latest_rest: time: since the bottles were closed, on the date of a reading, or of a spell at one
-    /// temperature; h
+    /// latest_rest: time: since the bottles were closed or the gas was connected, on the date of a reading, or of a
+    /// spell or step at one temperature; h
     pub latest_rest_time_h: f64,
 }
 

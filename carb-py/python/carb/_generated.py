@@ -31,6 +31,7 @@ __all__ = [
     "AttenuationReal",
     "BelowExpectedWarning",
     "BelowFreezingWarning",
+    "BeyondEveryKegWarning",
     "Blend",
     "BlendKept",
     "BlendLosesWarning",
@@ -80,6 +81,7 @@ __all__ = [
     "CoreWarmWarning",
     "CylinderContents",
     "CylinderContentsLeft",
+    "CylinderHotWarning",
     "CylinderLeft",
     "CylinderLeftFalling",
     "CylinderLeftLiquidFull",
@@ -222,6 +224,7 @@ __all__ = [
     "TotalPackageOxygenHeadspace",
     "TransitionFlowWarning",
     "UnfinishedDangerWarning",
+    "UnpurgedWarning",
     "UnsteadyGravityWarning",
     "UptakeRate",
     "UptakeRateExpected",
@@ -236,6 +239,7 @@ __all__ = [
     "WarmedKegWorst",
     "WildDangerWarning",
     "WineTemperatureWarning",
+    "WorkingPressureDangerWarning",
     "added_co2",
     "ambient_pressure",
     "attenuation",
@@ -762,6 +766,30 @@ class HighGaugeWarning(CarbWarning):
     code = "high_gauge"
 
 
+class WorkingPressureDangerWarning(CarbWarning):
+    """Elements with the caution ``working_pressure_danger``."""
+
+    code = "working_pressure_danger"
+
+
+class BeyondEveryKegWarning(CarbWarning):
+    """Elements with the caution ``beyond_every_keg``."""
+
+    code = "beyond_every_keg"
+
+
+class UnpurgedWarning(CarbWarning):
+    """Elements with the caution ``unpurged``."""
+
+    code = "unpurged"
+
+
+class CylinderHotWarning(CarbWarning):
+    """Elements with the caution ``cylinder_hot``."""
+
+    code = "cylinder_hot"
+
+
 class DissolvedCo2(Result[T]):
     """CO2 that a drink holds at equilibrium under a pressure of CO2, or of a blended gas."""
 
@@ -836,8 +864,8 @@ def dissolved_co2(
         CO2 in the gas that is put over the drink, percent by volume; the rest is nitrogen. From 1 to 100 in
         ``co2_percent``. Default: 100 %: CO2 and nothing else.
     air_abs_kpa, air_abs_bar, air_abs_psi, air_abs_pa : float or array, optional
-        Partial pressure of the air left in a headspace that was not purged: that of the air outside where it
-        was not purged at all. From 0 to 300 in ``air_abs_kpa``. Default: 0: purged, or driven out.
+        Partial pressure of air, or of nitrogen, that stays in the headspace: that of the air outside where it
+        was not purged at all. From 0 to 3000 in ``air_abs_kpa``. Default: 0: purged, or driven out.
     beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
         What the drink is. Default: beer.
     abv_percent : float or array, optional
@@ -949,8 +977,8 @@ def keg_pressure(
         CO2 in the gas that is put over the drink, percent by volume; the rest is nitrogen. From 1 to 100 in
         ``co2_percent``. Default: 100 %: CO2 and nothing else.
     air_abs_kpa, air_abs_bar, air_abs_psi, air_abs_pa : float or array, optional
-        Partial pressure of the air left in a headspace that was not purged: that of the air outside where it
-        was not purged at all. From 0 to 300 in ``air_abs_kpa``. Default: 0: purged, or driven out.
+        Partial pressure of air, or of nitrogen, that stays in the headspace: that of the air outside where it
+        was not purged at all. From 0 to 3000 in ``air_abs_kpa``. Default: 0: purged, or driven out.
     beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
         What the drink is. Default: beer.
     abv_percent : float or array, optional
@@ -1058,8 +1086,8 @@ def gas_blend(
         Air pressure reduced to sea level, as weather reports give it; needs the altitude too. From 87 to 109
         in ``sea_level_kpa``. Default: 101.325 kPa, the standard atmosphere.
     air_abs_kpa, air_abs_bar, air_abs_psi, air_abs_pa : float or array, optional
-        Partial pressure of the air left in a headspace that was not purged: that of the air outside where it
-        was not purged at all. From 0 to 300 in ``air_abs_kpa``. Default: 0: purged, or driven out.
+        Partial pressure of air, or of nitrogen, that stays in the headspace: that of the air outside where it
+        was not purged at all. From 0 to 3000 in ``air_abs_kpa``. Default: 0: purged, or driven out.
     beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
         What the drink is. Default: beer.
     abv_percent : float or array, optional
@@ -1173,8 +1201,8 @@ def keg_temperature(
         CO2 in the gas that is put over the drink, percent by volume; the rest is nitrogen. From 1 to 100 in
         ``co2_percent``. Default: 100 %: CO2 and nothing else.
     air_abs_kpa, air_abs_bar, air_abs_psi, air_abs_pa : float or array, optional
-        Partial pressure of the air left in a headspace that was not purged: that of the air outside where it
-        was not purged at all. From 0 to 300 in ``air_abs_kpa``. Default: 0: purged, or driven out.
+        Partial pressure of air, or of nitrogen, that stays in the headspace: that of the air outside where it
+        was not purged at all. From 0 to 3000 in ``air_abs_kpa``. Default: 0: purged, or driven out.
     beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
         What the drink is. Default: beer.
     abv_percent : float or array, optional
@@ -1316,8 +1344,8 @@ def warmed_keg(
         Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
         Default: 4 % of the liquid, and noted.
     air_abs_kpa, air_abs_bar, air_abs_psi, air_abs_pa : float or array, optional
-        Partial pressure of the air left in a headspace that was not purged: that of the air outside where it
-        was not purged at all. From 0 to 300 in ``air_abs_kpa``. Default: 0: purged, or driven out.
+        Partial pressure of air, or of nitrogen, that stays in the headspace: that of the air outside where it
+        was not purged at all. From 0 to 3000 in ``air_abs_kpa``. Default: 0: purged, or driven out.
     keg_rating_gauge_kpa, keg_rating_gauge_bar, keg_rating_gauge_psi, keg_rating_gauge_pa : float, optional
         Pressure above the air outside for which the keg is rated: the least of its marking and its relief
         valve. From 0 to 3000 in ``keg_rating_gauge_kpa``. Default: no rating is known, and a caution says so.
@@ -3137,8 +3165,8 @@ def conditioning(
         Temperature of the room: that in which bottles condition, or into which CO2 escapes. From -5 to 60 in
         ``room_c``. Required.
     time_h, time_d, time_min, time_s : float or array, optional
-        Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature. From
-        0 to 44444.4 in ``time_h``. Required.
+        Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell
+        or step at one temperature. From 0 to 44444.4 in ``time_h``. Required.
     yeast_million_per_ml : float or array, optional
         Living yeast in the drink. From 0 to 1000 in ``yeast_million_per_ml``. Default: enough: 1 million
         cells in a millilitre.
@@ -3182,10 +3210,10 @@ class ConditioningTimeExpected(Part[T]):
 
     __slots__ = ()
     shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
+    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
+    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
 
 
 class ConditioningTimeLeast(Part[T]):
@@ -3193,10 +3221,10 @@ class ConditioningTimeLeast(Part[T]):
 
     __slots__ = ()
     shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
+    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
+    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
 
 
 class ConditioningTimeMost(Part[T]):
@@ -3204,10 +3232,10 @@ class ConditioningTimeMost(Part[T]):
 
     __slots__ = ()
     shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
+    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
+    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
 
 
 class ConditioningTime(Result[T]):
@@ -4871,7 +4899,7 @@ def purge_oxygen(
         Temperature of the drink. From -5 to 60 in ``temperature_c``. Default: 20 °C.
     keg_rating_gauge_kpa, keg_rating_gauge_bar, keg_rating_gauge_psi, keg_rating_gauge_pa : float, optional
         Pressure above the air outside for which the keg is rated: the least of its marking and its relief
-        valve. From 0 to 3000 in ``keg_rating_gauge_kpa``. Default: not known: more than 30 psi gets a
+        valve. From 0 to 3000 in ``keg_rating_gauge_kpa``. Default: not known: more than 15 psi gets a
         caution.
     errors : {"raise", "nan"}, optional
         For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
@@ -5011,7 +5039,7 @@ def purge_cycles(
         Temperature of the drink. From -5 to 60 in ``temperature_c``. Default: 20 °C.
     keg_rating_gauge_kpa, keg_rating_gauge_bar, keg_rating_gauge_psi, keg_rating_gauge_pa : float, optional
         Pressure above the air outside for which the keg is rated: the least of its marking and its relief
-        valve. From 0 to 3000 in ``keg_rating_gauge_kpa``. Default: not known: more than 30 psi gets a
+        valve. From 0 to 3000 in ``keg_rating_gauge_kpa``. Default: not known: more than 15 psi gets a
         caution.
     errors : {"raise", "nan"}, optional
         For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
@@ -5241,7 +5269,7 @@ def push_oxygen(
         Temperature of the drink. From -5 to 60 in ``temperature_c``. Default: 20 °C.
     keg_rating_gauge_kpa, keg_rating_gauge_bar, keg_rating_gauge_psi, keg_rating_gauge_pa : float, optional
         Pressure above the air outside for which the keg is rated: the least of its marking and its relief
-        valve. From 0 to 3000 in ``keg_rating_gauge_kpa``. Default: not known: more than 30 psi gets a
+        valve. From 0 to 3000 in ``keg_rating_gauge_kpa``. Default: not known: more than 15 psi gets a
         caution.
     errors : {"raise", "nan"}, optional
         For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
@@ -5659,6 +5687,10 @@ def gas_budget(
     purge_f: Number | None = None,
     purge_k: Number | None = None,
     gas_loss_percent: Number | None = None,
+    keg_rating_gauge_kpa: float | None = None,
+    keg_rating_gauge_bar: float | None = None,
+    keg_rating_gauge_psi: float | None = None,
+    keg_rating_gauge_pa: float | None = None,
     cylinder_size: Literal["cartridge_8_g", "cartridge_12_g", "cartridge_16_g", "cartridge_74_g", "cylinder_2_kg", "cylinder_5_lb", "cylinder_10_lb", "cylinder_6_kg", "cylinder_20_lb", "cylinder_10_kg"] | None = None,
     charge_g: Number | None = None,
     charge_kg: Number | None = None,
@@ -5715,10 +5747,14 @@ def gas_budget(
     gas_loss_percent : float or array, optional
         CO2 lost through leaks and disconnecting, percent of what is used. From 0 to 500 in
         ``gas_loss_percent``. Default: 0 %.
+    keg_rating_gauge_kpa, keg_rating_gauge_bar, keg_rating_gauge_psi, keg_rating_gauge_pa : float, optional
+        Pressure above the air outside for which the keg is rated: the least of its marking and its relief
+        valve. From 0 to 3000 in ``keg_rating_gauge_kpa``. Default: not known: purging at more than 15 psi
+        gets a caution.
     cylinder_size : {"cartridge_8_g", "cartridge_12_g", "cartridge_16_g", "cartridge_74_g", "cylinder_2_kg",
         "cylinder_5_lb", "cylinder_10_lb", "cylinder_6_kg", "cylinder_20_lb", "cylinder_10_kg"}, optional
-        Size of the cylinder or cartridge: see the table cylinders. Default: cylinder_5_lb, unless charge is
-        given.
+        Size of the cylinder or cartridge: see the table cylinder_sizes. Default: cylinder_5_lb, unless charge
+        is given.
     charge_g, charge_kg, charge_oz, charge_lb : float or array, optional
         CO2 in a full cylinder. From 0.1 to 1e+06 in ``charge_g``. Default: that of the cylinder_size.
     errors : {"raise", "nan"}, optional
@@ -5821,7 +5857,7 @@ def cylinder_left(
         liquid. From -56.558 to 30.9782 in ``cylinder_c``. Required.
     cylinder_size : {"cartridge_8_g", "cartridge_12_g", "cartridge_16_g", "cartridge_74_g", "cylinder_2_kg",
         "cylinder_5_lb", "cylinder_10_lb", "cylinder_6_kg", "cylinder_20_lb", "cylinder_10_kg"}, optional
-        Size of the cylinder or cartridge: see the table cylinders. Required: this, or another filling.
+        Size of the cylinder or cartridge: see the table cylinder_sizes. Required: this, or another filling.
     filling_ratio_g_per_g : float or array, optional
         CO2 in a full cylinder over the water that it would hold. From 0.5 to 0.9 in
         ``filling_ratio_g_per_g``. Required: this, or another filling.
@@ -5920,7 +5956,7 @@ def cylinder_contents(
         What the empty cylinder weighs: it is stamped on it. From 1 to 1e+07 in ``tare_g``. Required.
     cylinder_size : {"cartridge_8_g", "cartridge_12_g", "cartridge_16_g", "cartridge_74_g", "cylinder_2_kg",
         "cylinder_5_lb", "cylinder_10_lb", "cylinder_6_kg", "cylinder_20_lb", "cylinder_10_kg"}, optional
-        Size of the cylinder or cartridge: see the table cylinders. Required: this, or another full.
+        Size of the cylinder or cartridge: see the table cylinder_sizes. Required: this, or another full.
     charge_g, charge_kg, charge_oz, charge_lb : float or array, optional
         CO2 in a full cylinder. From 0.1 to 1e+06 in ``charge_g``. Required: this, or another full.
     gas_g, gas_kg, gas_oz, gas_lb : float or array, optional
@@ -6006,10 +6042,10 @@ class RoomCo2Aired(Part[T]):
 
     __slots__ = ()
     shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
+    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
+    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
 
 
 class RoomCo2LowHalfAired(Part[T]):
@@ -6017,10 +6053,10 @@ class RoomCo2LowHalfAired(Part[T]):
 
     __slots__ = ()
     shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
+    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
+    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
 
 
 class RoomCo2(Result[T]):
@@ -6095,8 +6131,8 @@ def room_co2(
         a cellar. From 0.01 to 360 in ``air_changes_per_h``. Default: 0.5 1/h, a closed room, and noted; a
         cold room or a cellar has less.
     time_h, time_d, time_min, time_s : float or array, optional
-        Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature. From
-        0 to 44444.4 in ``time_h``. Default: 0: at once.
+        Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell
+        or step at one temperature. From 0 to 44444.4 in ``time_h``. Default: 0: at once.
     errors : {"raise", "nan"}, optional
         For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
 
@@ -6368,22 +6404,22 @@ def packaging_cost(
     cap_money: Number | None = None,
     sugar_money_per_kg: Number | None = None,
     sugar_money_per_lb: Number | None = None,
-    mass_g: Number | None = None,
-    mass_kg: Number | None = None,
-    mass_oz: Number | None = None,
-    mass_lb: Number | None = None,
     uses_count: Number | None = None,
     bottle_loss_percent: Number | None = None,
     outfit_money: Number | None = None,
     gas_money_per_kg: Number | None = None,
     gas_money_per_lb: Number | None = None,
+    keg_loss_percent: Number | None = None,
+    drink_money_per_l: Number | None = None,
+    drink_money_per_us_gal: Number | None = None,
+    mass_g: Number | None = None,
+    mass_kg: Number | None = None,
+    mass_oz: Number | None = None,
+    mass_lb: Number | None = None,
     gas_g: Number | None = None,
     gas_kg: Number | None = None,
     gas_oz: Number | None = None,
     gas_lb: Number | None = None,
-    keg_loss_percent: Number | None = None,
-    drink_money_per_l: Number | None = None,
-    drink_money_per_us_gal: Number | None = None,
     batches_count: Number | None = None,
     errors: Literal["raise", "nan"] = "raise",
     **unknown: Any,
@@ -6406,8 +6442,6 @@ def packaging_cost(
         Price of one cap. From 0 to 1e+09 in ``cap_money``. Default: 0.
     sugar_money_per_kg, sugar_money_per_lb : float or array, optional
         Price of the priming sugar. From 0 to 1e+09 in ``sugar_money_per_kg``. Default: 0.
-    mass_g, mass_kg, mass_oz, mass_lb : float or array, optional
-        Mass of sugar, or of what is added, as sold. From 0 to 1e+09 in ``mass_g``. Default: 0.
     uses_count : float or array, optional
         How often a bottle is used before it is lost or broken. From 1 to 100000 in ``uses_count``. Default:
         10.
@@ -6418,12 +6452,14 @@ def packaging_cost(
         Default: 0.
     gas_money_per_kg, gas_money_per_lb : float or array, optional
         Price of CO2. From 0 to 1e+09 in ``gas_money_per_kg``. Default: 0.
-    gas_g, gas_kg, gas_oz, gas_lb : float or array, optional
-        Mass of CO2. From 0 to 1e+09 in ``gas_g``. Default: 0.
     keg_loss_percent : float or array, optional
         Drink lost in kegging and in the line, percent. From 0 to 100 in ``keg_loss_percent``. Default: 3 %.
     drink_money_per_l, drink_money_per_us_gal : float or array, optional
         What the drink itself costs. From 0 to 1e+09 in ``drink_money_per_l``. Default: 0.
+    mass_g, mass_kg, mass_oz, mass_lb : float or array, optional
+        Mass of sugar, or of what is added, as sold. From 0 to 1e+09 in ``mass_g``. Default: 0.
+    gas_g, gas_kg, gas_oz, gas_lb : float or array, optional
+        Mass of CO2. From 0 to 1e+09 in ``gas_g``. Default: 0.
     batches_count : float or array, optional
         How many batches are looked at. From 1 to 100000 in ``batches_count``. Default: 10.
     errors : {"raise", "nan"}, optional
@@ -6488,22 +6524,22 @@ def break_even(
     cap_money: Number | None = None,
     sugar_money_per_kg: Number | None = None,
     sugar_money_per_lb: Number | None = None,
-    mass_g: Number | None = None,
-    mass_kg: Number | None = None,
-    mass_oz: Number | None = None,
-    mass_lb: Number | None = None,
     uses_count: Number | None = None,
     bottle_loss_percent: Number | None = None,
     outfit_money: Number | None = None,
     gas_money_per_kg: Number | None = None,
     gas_money_per_lb: Number | None = None,
+    keg_loss_percent: Number | None = None,
+    drink_money_per_l: Number | None = None,
+    drink_money_per_us_gal: Number | None = None,
+    mass_g: Number | None = None,
+    mass_kg: Number | None = None,
+    mass_oz: Number | None = None,
+    mass_lb: Number | None = None,
     gas_g: Number | None = None,
     gas_kg: Number | None = None,
     gas_oz: Number | None = None,
     gas_lb: Number | None = None,
-    keg_loss_percent: Number | None = None,
-    drink_money_per_l: Number | None = None,
-    drink_money_per_us_gal: Number | None = None,
     errors: Literal["raise", "nan"] = "raise",
     **unknown: Any,
 ) -> BreakEven[Any]:
@@ -6525,8 +6561,6 @@ def break_even(
         Price of one cap. From 0 to 1e+09 in ``cap_money``. Default: 0.
     sugar_money_per_kg, sugar_money_per_lb : float or array, optional
         Price of the priming sugar. From 0 to 1e+09 in ``sugar_money_per_kg``. Default: 0.
-    mass_g, mass_kg, mass_oz, mass_lb : float or array, optional
-        Mass of sugar, or of what is added, as sold. From 0 to 1e+09 in ``mass_g``. Default: 0.
     uses_count : float or array, optional
         How often a bottle is used before it is lost or broken. From 1 to 100000 in ``uses_count``. Default:
         10.
@@ -6537,12 +6571,14 @@ def break_even(
         Default: 0.
     gas_money_per_kg, gas_money_per_lb : float or array, optional
         Price of CO2. From 0 to 1e+09 in ``gas_money_per_kg``. Default: 0.
-    gas_g, gas_kg, gas_oz, gas_lb : float or array, optional
-        Mass of CO2. From 0 to 1e+09 in ``gas_g``. Default: 0.
     keg_loss_percent : float or array, optional
         Drink lost in kegging and in the line, percent. From 0 to 100 in ``keg_loss_percent``. Default: 3 %.
     drink_money_per_l, drink_money_per_us_gal : float or array, optional
         What the drink itself costs. From 0 to 1e+09 in ``drink_money_per_l``. Default: 0.
+    mass_g, mass_kg, mass_oz, mass_lb : float or array, optional
+        Mass of sugar, or of what is added, as sold. From 0 to 1e+09 in ``mass_g``. Default: 0.
+    gas_g, gas_kg, gas_oz, gas_lb : float or array, optional
+        Mass of CO2. From 0 to 1e+09 in ``gas_g``. Default: 0.
     errors : {"raise", "nan"}, optional
         For arrays: whether an element without an answer raises, or is NaN and has a status. NaN stays NaN.
 
@@ -6685,10 +6721,10 @@ class CarbonationTimeExpected(Part[T]):
 
     __slots__ = ()
     shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
+    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
+    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
 
 
 class CarbonationTimeSoonest(Part[T]):
@@ -6696,10 +6732,10 @@ class CarbonationTimeSoonest(Part[T]):
 
     __slots__ = ()
     shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
+    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
+    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
 
 
 class CarbonationTimeLatest(Part[T]):
@@ -6707,10 +6743,10 @@ class CarbonationTimeLatest(Part[T]):
 
     __slots__ = ()
     shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
+    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
+    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
 
 
 class CarbonationTime(Result[T]):
@@ -6957,8 +6993,8 @@ def carbonation_progress(
     start_co2_g_per_l, start_volumes : float or array, optional
         CO2 in the drink at the start. From 0 to 30 in ``start_co2_g_per_l``. Required.
     time_h, time_d, time_min, time_s : float or array, optional
-        Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature. From
-        0 to 44444.4 in ``time_h``. Required.
+        Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell
+        or step at one temperature. From 0 to 44444.4 in ``time_h``. Required.
     gauge_kpa, gauge_bar, gauge_psi, gauge_pa : float or array, optional
         Pressure above the air outside, total of the gas over the drink. From -110 to 3000 in ``gauge_kpa``.
         Required.
@@ -7040,10 +7076,10 @@ class BurstTimeStop(Part[T]):
 
     __slots__ = ()
     shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
+    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
+    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
 
 
 class BurstTimeExpected(Part[T]):
@@ -7080,10 +7116,10 @@ class BurstTimeRest(Part[T]):
 
     __slots__ = ()
     shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
+    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
+    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
 
 
 class BurstTimeLatestRest(Part[T]):
@@ -7091,10 +7127,10 @@ class BurstTimeLatestRest(Part[T]):
 
     __slots__ = ()
     shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed, on the date of a reading, or of a spell at one temperature.")
+    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
+    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
+    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
 
 
 class BurstTime(Result[T]):
@@ -7384,8 +7420,8 @@ def carbonation_chart(
         CO2 in the gas that is put over the drink, percent by volume; the rest is nitrogen. From 1 to 100 in
         ``co2_percent``. Default: 100 %: CO2 and nothing else.
     air_abs_kpa, air_abs_bar, air_abs_psi, air_abs_pa : float, optional
-        Partial pressure of the air left in a headspace that was not purged: that of the air outside where it
-        was not purged at all. From 0 to 300 in ``air_abs_kpa``. Default: 0: purged, or driven out.
+        Partial pressure of air, or of nitrogen, that stays in the headspace: that of the air outside where it
+        was not purged at all. From 0 to 3000 in ``air_abs_kpa``. Default: 0: purged, or driven out.
     beverage : {"water", "beer", "cider", "mead", "wine", "soft_drink"}, optional
         What the drink is. Default: beer.
     abv_percent : float, optional
@@ -7879,7 +7915,7 @@ def bottle_verdicts(
     co2_g_per_l, volumes : float, optional
         CO2 per litre of drink. From 0 to 30 in ``co2_g_per_l``. Required.
     hot_day_c, hot_day_f, hot_day_k : float, optional
-        Temperature that bottles reach on a hot day. From -5 to 60 in ``hot_day_c``. Default: 35 °C.
+        Temperature that bottles and kegs reach on a hot day. From -5 to 60 in ``hot_day_c``. Default: 35 °C.
     headspace_percent : float, optional
         Gas space over the drink, in percent of the drink's volume. From 0 to 100 in ``headspace_percent``.
         Default: 4 % of the liquid, and noted.
@@ -8106,8 +8142,9 @@ def conditioning_days(
 
         - ``temperature_c``, ``temperature_f``, ``temperature_k``: Temperature of the drink. From -5 to 60 in
           ``temperature_c``. Required.
-        - ``time_h``, ``time_d``, ``time_min``, ``time_s``: Time: since the bottles were closed, on the date
-          of a reading, or of a spell at one temperature. From 0 to 44444.4 in ``time_h``. Required.
+        - ``time_h``, ``time_d``, ``time_min``, ``time_s``: Time: since the bottles were closed or the gas was
+          connected, on the date of a reading, or of a spell or step at one temperature. From 0 to 44444.4 in
+          ``time_h``. Required.
 
         A data frame, or a mapping of columns, holds rows too.
 
@@ -8351,8 +8388,9 @@ def carbonation_schedule(
           the gas over the drink. From -110 to 3000 in ``gauge_kpa``. Required.
         - ``temperature_c``, ``temperature_f``, ``temperature_k``: Temperature of the drink. From -5 to 60 in
           ``temperature_c``. Required.
-        - ``time_h``, ``time_d``, ``time_min``, ``time_s``: Time: since the bottles were closed, on the date
-          of a reading, or of a spell at one temperature. From 0 to 44444.4 in ``time_h``. Required.
+        - ``time_h``, ``time_d``, ``time_min``, ``time_s``: Time: since the bottles were closed or the gas was
+          connected, on the date of a reading, or of a spell or step at one temperature. From 0 to 44444.4 in
+          ``time_h``. Required.
         - ``method`` ("still", "dip_tube", "on_side", "stone", "rocked"): How the drink meets its gas: still,
           dip_tube (gas in through the liquid tube), on_side, stone, or rocked. Default: that of the request.
         - ``kla_per_h``, ``kla_per_d``: Share of the gap to equilibrium that closes in a time: first-order
@@ -8484,8 +8522,9 @@ def uptake_fit(
     uptake_readings : sequence of mappings, optional
         Readings of the CO2 in a drink while it stands under one pressure: when, and how much. A row has:
 
-        - ``time_h``, ``time_d``, ``time_min``, ``time_s``: Time: since the bottles were closed, on the date
-          of a reading, or of a spell at one temperature. From 0 to 44444.4 in ``time_h``. Required.
+        - ``time_h``, ``time_d``, ``time_min``, ``time_s``: Time: since the bottles were closed or the gas was
+          connected, on the date of a reading, or of a spell or step at one temperature. From 0 to 44444.4 in
+          ``time_h``. Required.
         - ``co2_g_per_l``, ``volumes``: CO2 per litre of drink. From 0 to 30 in ``co2_g_per_l``. Required.
 
         A data frame, or a mapping of columns, holds rows too.
@@ -9093,7 +9132,7 @@ def cautions(**unknown: Any) -> Table:
     --------
     >>> import carb
     >>> len(carb.cautions())
-    87
+    92
     """
     raise NotImplementedError  # The decorator answers.
 
@@ -9373,7 +9412,7 @@ def bottling(
         Temperature of the room: that in which bottles condition, or into which CO2 escapes. From -5 to 60 in
         ``room_c``. Default: 20 °C.
     hot_day_c, hot_day_f, hot_day_k : float, optional
-        Temperature that bottles reach on a hot day. From -5 to 60 in ``hot_day_c``. Default: 35 °C.
+        Temperature that bottles and kegs reach on a hot day. From -5 to 60 in ``hot_day_c``. Default: 35 °C.
     pasteurising_c, pasteurising_f, pasteurising_k : float, optional
         Temperature at which filled bottles would be pasteurised. From -5 to 60 in ``pasteurising_c``.
         Default: not meant: filled glass is never heated.
@@ -9527,8 +9566,9 @@ def bottling(
     readings : sequence of mappings, optional
         Gravity readings, the earliest first: the last one is the gravity now. A row has:
 
-        - ``time_h``, ``time_d``, ``time_min``, ``time_s``: Time: since the bottles were closed, on the date
-          of a reading, or of a spell at one temperature. From 0 to 44444.4 in ``time_h``. Required.
+        - ``time_h``, ``time_d``, ``time_min``, ``time_s``: Time: since the bottles were closed or the gas was
+          connected, on the date of a reading, or of a spell or step at one temperature. From 0 to 44444.4 in
+          ``time_h``. Required.
         - ``current_sg``: Specific gravity 20/20 °C as it is now. From 0.98 to 1.165 in ``current_sg``.
           Required: this, or another reading.
         - ``current_plato``: Apparent extract as it is now. From -5.2 to 37 in ``current_plato``. Required:
@@ -9540,8 +9580,9 @@ def bottling(
 
         - ``temperature_c``, ``temperature_f``, ``temperature_k``: Temperature of the drink. From -5 to 60 in
           ``temperature_c``. Required.
-        - ``time_h``, ``time_d``, ``time_min``, ``time_s``: Time: since the bottles were closed, on the date
-          of a reading, or of a spell at one temperature. From 0 to 44444.4 in ``time_h``. Required.
+        - ``time_h``, ``time_d``, ``time_min``, ``time_s``: Time: since the bottles were closed or the gas was
+          connected, on the date of a reading, or of a spell or step at one temperature. From 0 to 44444.4 in
+          ``time_h``. Required.
 
         A data frame, or a mapping of columns, holds rows too.
     uncertainty : mapping, optional
@@ -9763,19 +9804,11 @@ def kegging(
     cap_money: float | None = None,
     sugar_money_per_kg: float | None = None,
     sugar_money_per_lb: float | None = None,
-    mass_g: float | None = None,
-    mass_kg: float | None = None,
-    mass_oz: float | None = None,
-    mass_lb: float | None = None,
     uses_count: float | None = None,
     bottle_loss_percent: float | None = None,
     outfit_money: float | None = None,
     gas_money_per_kg: float | None = None,
     gas_money_per_lb: float | None = None,
-    gas_g: float | None = None,
-    gas_kg: float | None = None,
-    gas_oz: float | None = None,
-    gas_lb: float | None = None,
     keg_loss_percent: float | None = None,
     drink_money_per_l: float | None = None,
     drink_money_per_us_gal: float | None = None,
@@ -9826,7 +9859,7 @@ def kegging(
         the readings.
     final_sg : float, optional
         Specific gravity 20/20 °C at which fermentation will end, best by a forced-fermentation test. From
-        0.98 to 1.165 in ``final_sg``. Default: not told; needed to carbonate in the fermenter.
+        0.98 to 1.165 in ``final_sg``. Default: not told; with the gravity now, what is fermentable follows.
     final_plato : float, optional
         Apparent extract at which fermentation will end, best by a forced-fermentation test. From -5.2 to 37
         in ``final_plato``. Default: not told.
@@ -9873,7 +9906,7 @@ def kegging(
     serving_c, serving_f, serving_k : float, optional
         Temperature of the keg when it is served. From -5 to 60 in ``serving_c``. Default: 4 °C.
     hot_day_c, hot_day_f, hot_day_k : float, optional
-        Temperature that bottles reach on a hot day. From -5 to 60 in ``hot_day_c``. Default: 35 °C.
+        Temperature that bottles and kegs reach on a hot day. From -5 to 60 in ``hot_day_c``. Default: 35 °C.
     room_c, room_f, room_k : float, optional
         Temperature of the room: that in which bottles condition, or into which CO2 escapes. From -5 to 60 in
         ``room_c``. Default: 20 °C: where the cylinder stands.
@@ -9899,8 +9932,8 @@ def kegging(
         CO2 in the gas that is put over the drink, percent by volume; the rest is nitrogen. From 1 to 100 in
         ``co2_percent``. Default: 100 %: CO2 and nothing else.
     air_abs_kpa, air_abs_bar, air_abs_psi, air_abs_pa : float, optional
-        Partial pressure of the air left in a headspace that was not purged: that of the air outside where it
-        was not purged at all. From 0 to 300 in ``air_abs_kpa``. Default: 0: purged, or driven out.
+        Partial pressure of air, or of nitrogen, that stays in the headspace: that of the air outside where it
+        was not purged at all. From 0 to 3000 in ``air_abs_kpa``. Default: 0: purged, or driven out.
     purge : {"none", "headspace", "empty", "push"}, optional
         How air is kept out of a keg: none, headspace (gas over the drink vented), empty (vented before it is
         filled), or push (sanitiser pushed out by CO2, then the headspace vented if cycles are given).
@@ -9950,8 +9983,8 @@ def kegging(
         Pressure to spare, so that gas flows. From 0 to 1000 in ``margin_kpa``. Default: 0.
     cylinder_size : {"cartridge_8_g", "cartridge_12_g", "cartridge_16_g", "cartridge_74_g", "cylinder_2_kg",
         "cylinder_5_lb", "cylinder_10_lb", "cylinder_6_kg", "cylinder_20_lb", "cylinder_10_kg"}, optional
-        Size of the cylinder or cartridge: see the table cylinders. Default: cylinder_5_lb, unless charge is
-        given.
+        Size of the cylinder or cartridge: see the table cylinder_sizes. Default: cylinder_5_lb, unless charge
+        is given.
     charge_g, charge_kg, charge_oz, charge_lb : float, optional
         CO2 in a full cylinder. From 0.1 to 1e+06 in ``charge_g``. Default: that of the cylinder_size.
     gas_loss_percent : float, optional
@@ -10028,8 +10061,6 @@ def kegging(
         Price of one cap. From 0 to 1e+09 in ``cap_money``. Default: 0.
     sugar_money_per_kg, sugar_money_per_lb : float, optional
         Price of the priming sugar. From 0 to 1e+09 in ``sugar_money_per_kg``. Default: 0.
-    mass_g, mass_kg, mass_oz, mass_lb : float, optional
-        Mass of sugar, or of what is added, as sold. From 0 to 1e+09 in ``mass_g``. Default: 0.
     uses_count : float, optional
         How often a bottle is used before it is lost or broken. From 1 to 100000 in ``uses_count``. Default:
         10.
@@ -10040,8 +10071,6 @@ def kegging(
         Default: 0.
     gas_money_per_kg, gas_money_per_lb : float, optional
         Price of CO2. From 0 to 1e+09 in ``gas_money_per_kg``. Default: 0.
-    gas_g, gas_kg, gas_oz, gas_lb : float, optional
-        Mass of CO2. From 0 to 1e+09 in ``gas_g``. Default: 0.
     keg_loss_percent : float, optional
         Drink lost in kegging and in the line, percent. From 0 to 100 in ``keg_loss_percent``. Default: 3 %.
     drink_money_per_l, drink_money_per_us_gal : float, optional
@@ -10070,8 +10099,9 @@ def kegging(
     readings : sequence of mappings, optional
         Gravity readings, the earliest first: the last one is the gravity now. A row has:
 
-        - ``time_h``, ``time_d``, ``time_min``, ``time_s``: Time: since the bottles were closed, on the date
-          of a reading, or of a spell at one temperature. From 0 to 44444.4 in ``time_h``. Required.
+        - ``time_h``, ``time_d``, ``time_min``, ``time_s``: Time: since the bottles were closed or the gas was
+          connected, on the date of a reading, or of a spell or step at one temperature. From 0 to 44444.4 in
+          ``time_h``. Required.
         - ``current_sg``: Specific gravity 20/20 °C as it is now. From 0.98 to 1.165 in ``current_sg``.
           Required: this, or another reading.
         - ``current_plato``: Apparent extract as it is now. From -5.2 to 37 in ``current_plato``. Required:
@@ -10086,10 +10116,10 @@ def kegging(
     -------
     Kegging
         ``page()`` is the whole as text. The parts, each an answer or an ``error``, some only where asked for:
-        ``request``, ``kegs``, ``start``, ``regulator``, ``push``, ``purge``, ``purged``, ``oxygen``,
-        ``carbonating``, ``burst``, ``stone``, ``spunding``, ``keg_priming``, ``gas``, ``cylinder``, ``line``,
-        ``pour``, ``handbook_line``, ``warmed``, ``filling``, ``room``, ``cost``, ``break_even``, ``days``,
-        ``safety``, ``uncertainty``.
+        ``request``, ``kegs``, ``readiness``, ``start``, ``regulator``, ``push``, ``purge``, ``purged``,
+        ``oxygen``, ``carbonating``, ``burst``, ``stone``, ``spunding``, ``keg_priming``, ``gas``,
+        ``cylinder``, ``line``, ``pour``, ``handbook_line``, ``trade_line``, ``warmed``, ``filling``,
+        ``filling_regulator``, ``room``, ``cost``, ``break_even``, ``days``, ``safety``, ``uncertainty``.
 
     Raises
     ------
@@ -10203,7 +10233,7 @@ class At(Bound):
         frozenset(("scale_g", "scale_kg", "scale_oz", "scale_lb")),
         frozenset(("serving_c", "serving_f", "serving_k")),
     )
-    plan_names = frozenset(("title", "beverage", "abv_percent", "extract_g_per_l", "fermentable_g_per_l", "yeast", "microbes", "original_sg", "original_plato", "current_sg", "current_plato", "final_sg", "final_plato", "expected_attenuation_percent", "extract_scale", "real_extract_model", "packaged_l", "packaged_ml", "packaged_us_gal", "packaged_imp_gal", "packaged_us_fl_oz", "batch_l", "batch_ml", "batch_us_gal", "batch_imp_gal", "batch_us_fl_oz", "loss_l", "loss_ml", "loss_us_gal", "loss_imp_gal", "loss_us_fl_oz", "co2_g_per_l", "volumes", "mass_g", "mass_kg", "mass_oz", "mass_lb", "warmest_c", "warmest_f", "warmest_k", "residual_co2_g_per_l", "residual_volumes", "fermenter_gauge_kpa", "fermenter_gauge_bar", "fermenter_gauge_psi", "fermenter_gauge_pa", "cold_crash", "crash_c", "crash_f", "crash_k", "fermenter_headspace_percent", "filling_c", "filling_f", "filling_k", "cellar_c", "cellar_f", "cellar_k", "room_c", "room_f", "room_k", "hot_day_c", "hot_day_f", "hot_day_k", "pasteurising_c", "pasteurising_f", "pasteurising_k", "altitude_m", "altitude_ft", "ambient_kpa", "ambient_bar", "ambient_psi", "ambient_pa", "sea_level_kpa", "sea_level_bar", "sea_level_psi", "sea_level_pa", "headspace_percent", "bottle_class", "rating_gauge_kpa", "rating_gauge_bar", "rating_gauge_psi", "rating_gauge_pa", "fill_order", "spare_percent", "sugar", "sugar_water_percent", "sugar_sg", "sugar_fermentable_percent", "sugar_kind", "syrup_water_l", "syrup_water_ml", "syrup_water_us_gal", "syrup_water_imp_gal", "syrup_water_us_fl_oz", "dissolving_c", "dissolving_f", "dissolving_k", "scale_g", "scale_kg", "scale_oz", "scale_lb", "tablet_g", "tablet_kg", "tablet_oz", "tablet_lb", "wort_original_sg", "wort_original_plato", "wort_current_sg", "wort_current_plato", "limit_attenuation_percent", "wort_co2_g_per_l", "wort_volumes", "yeast_million_per_ml", "age_h", "age_d", "age_min", "age_s", "filtered", "basis", "model", "residual_model", "yield_percent", "count_headspace", "count_syrup", "solubility_multiplier", "residual_multiplier", "yield_multiplier", "working", "start_co2_g_per_l", "start_volumes", "serving_c", "serving_f", "serving_k", "keg_l", "keg_ml", "keg_us_gal", "keg_imp_gal", "keg_us_fl_oz", "keg_diameter_m", "keg_diameter_ft", "keg_rating_gauge_kpa", "keg_rating_gauge_bar", "keg_rating_gauge_psi", "keg_rating_gauge_pa", "co2_percent", "air_abs_kpa", "air_abs_bar", "air_abs_psi", "air_abs_pa", "purge", "purge_gauge_kpa", "purge_gauge_bar", "purge_gauge_psi", "purge_gauge_pa", "cycles_count", "oxygen_ppm", "oxygen_vol_percent", "start_oxygen_ppm", "start_oxygen_vol_percent", "gas_oxygen_ppm", "gas_oxygen_vol_percent", "pocket_l", "pocket_ml", "pocket_us_gal", "pocket_imp_gal", "pocket_us_fl_oz", "push_gauge_kpa", "push_gauge_bar", "push_gauge_psi", "push_gauge_pa", "dissolved_oxygen_ug_per_l", "dissolved_oxygen_ppb", "dissolved_oxygen_mg_per_l", "method", "kla_per_h", "kla_per_d", "supply_g_per_h", "supply_oz_per_h", "burst_gauge_kpa", "burst_gauge_bar", "burst_gauge_psi", "burst_gauge_pa", "depth_m", "depth_ft", "wetting_kpa", "wetting_bar", "wetting_psi", "wetting_pa", "margin_kpa", "margin_bar", "margin_psi", "margin_pa", "cylinder_size", "charge_g", "charge_kg", "charge_oz", "charge_lb", "gas_loss_percent", "tube", "bore_mm", "bore_in", "line_m", "line_ft", "rise_m", "rise_ft", "fittings_multiplier", "hardware_kpa", "hardware_bar", "hardware_psi", "hardware_pa", "flow_l_per_min", "flow_us_fl_oz_per_s", "flow_us_gal_per_min", "pour_seconds", "glass_l", "glass_ml", "glass_us_gal", "glass_imp_gal", "glass_us_fl_oz", "viscosity_multiplier", "fill_method", "fill_loss_co2_g_per_l", "fill_loss_volumes", "released_g", "released_kg", "released_oz", "released_lb", "room_m3", "room_ft3", "air_changes_per_h", "air_changes_per_d", "bottle_l", "bottle_ml", "bottle_us_gal", "bottle_imp_gal", "bottle_us_fl_oz", "bottling_outfit_money", "bottle_money", "cap_money", "sugar_money_per_kg", "sugar_money_per_lb", "uses_count", "bottle_loss_percent", "outfit_money", "gas_money_per_kg", "gas_money_per_lb", "gas_g", "gas_kg", "gas_oz", "gas_lb", "keg_loss_percent", "drink_money_per_l", "drink_money_per_us_gal", "batches_count", "bottles", "additions", "readings", "history"))
+    plan_names = frozenset(("title", "beverage", "abv_percent", "extract_g_per_l", "fermentable_g_per_l", "yeast", "microbes", "original_sg", "original_plato", "current_sg", "current_plato", "final_sg", "final_plato", "expected_attenuation_percent", "extract_scale", "real_extract_model", "packaged_l", "packaged_ml", "packaged_us_gal", "packaged_imp_gal", "packaged_us_fl_oz", "batch_l", "batch_ml", "batch_us_gal", "batch_imp_gal", "batch_us_fl_oz", "loss_l", "loss_ml", "loss_us_gal", "loss_imp_gal", "loss_us_fl_oz", "co2_g_per_l", "volumes", "mass_g", "mass_kg", "mass_oz", "mass_lb", "warmest_c", "warmest_f", "warmest_k", "residual_co2_g_per_l", "residual_volumes", "fermenter_gauge_kpa", "fermenter_gauge_bar", "fermenter_gauge_psi", "fermenter_gauge_pa", "cold_crash", "crash_c", "crash_f", "crash_k", "fermenter_headspace_percent", "filling_c", "filling_f", "filling_k", "cellar_c", "cellar_f", "cellar_k", "room_c", "room_f", "room_k", "hot_day_c", "hot_day_f", "hot_day_k", "pasteurising_c", "pasteurising_f", "pasteurising_k", "altitude_m", "altitude_ft", "ambient_kpa", "ambient_bar", "ambient_psi", "ambient_pa", "sea_level_kpa", "sea_level_bar", "sea_level_psi", "sea_level_pa", "headspace_percent", "bottle_class", "rating_gauge_kpa", "rating_gauge_bar", "rating_gauge_psi", "rating_gauge_pa", "fill_order", "spare_percent", "sugar", "sugar_water_percent", "sugar_sg", "sugar_fermentable_percent", "sugar_kind", "syrup_water_l", "syrup_water_ml", "syrup_water_us_gal", "syrup_water_imp_gal", "syrup_water_us_fl_oz", "dissolving_c", "dissolving_f", "dissolving_k", "scale_g", "scale_kg", "scale_oz", "scale_lb", "tablet_g", "tablet_kg", "tablet_oz", "tablet_lb", "wort_original_sg", "wort_original_plato", "wort_current_sg", "wort_current_plato", "limit_attenuation_percent", "wort_co2_g_per_l", "wort_volumes", "yeast_million_per_ml", "age_h", "age_d", "age_min", "age_s", "filtered", "basis", "model", "residual_model", "yield_percent", "count_headspace", "count_syrup", "solubility_multiplier", "residual_multiplier", "yield_multiplier", "working", "start_co2_g_per_l", "start_volumes", "serving_c", "serving_f", "serving_k", "keg_l", "keg_ml", "keg_us_gal", "keg_imp_gal", "keg_us_fl_oz", "keg_diameter_m", "keg_diameter_ft", "keg_rating_gauge_kpa", "keg_rating_gauge_bar", "keg_rating_gauge_psi", "keg_rating_gauge_pa", "co2_percent", "air_abs_kpa", "air_abs_bar", "air_abs_psi", "air_abs_pa", "purge", "purge_gauge_kpa", "purge_gauge_bar", "purge_gauge_psi", "purge_gauge_pa", "cycles_count", "oxygen_ppm", "oxygen_vol_percent", "start_oxygen_ppm", "start_oxygen_vol_percent", "gas_oxygen_ppm", "gas_oxygen_vol_percent", "pocket_l", "pocket_ml", "pocket_us_gal", "pocket_imp_gal", "pocket_us_fl_oz", "push_gauge_kpa", "push_gauge_bar", "push_gauge_psi", "push_gauge_pa", "dissolved_oxygen_ug_per_l", "dissolved_oxygen_ppb", "dissolved_oxygen_mg_per_l", "method", "kla_per_h", "kla_per_d", "supply_g_per_h", "supply_oz_per_h", "burst_gauge_kpa", "burst_gauge_bar", "burst_gauge_psi", "burst_gauge_pa", "depth_m", "depth_ft", "wetting_kpa", "wetting_bar", "wetting_psi", "wetting_pa", "margin_kpa", "margin_bar", "margin_psi", "margin_pa", "cylinder_size", "charge_g", "charge_kg", "charge_oz", "charge_lb", "gas_loss_percent", "tube", "bore_mm", "bore_in", "line_m", "line_ft", "rise_m", "rise_ft", "fittings_multiplier", "hardware_kpa", "hardware_bar", "hardware_psi", "hardware_pa", "flow_l_per_min", "flow_us_fl_oz_per_s", "flow_us_gal_per_min", "pour_seconds", "glass_l", "glass_ml", "glass_us_gal", "glass_imp_gal", "glass_us_fl_oz", "viscosity_multiplier", "fill_method", "fill_loss_co2_g_per_l", "fill_loss_volumes", "released_g", "released_kg", "released_oz", "released_lb", "room_m3", "room_ft3", "air_changes_per_h", "air_changes_per_d", "bottle_l", "bottle_ml", "bottle_us_gal", "bottle_imp_gal", "bottle_us_fl_oz", "bottling_outfit_money", "bottle_money", "cap_money", "sugar_money_per_kg", "sugar_money_per_lb", "uses_count", "bottle_loss_percent", "outfit_money", "gas_money_per_kg", "gas_money_per_lb", "keg_loss_percent", "drink_money_per_l", "drink_money_per_us_gal", "batches_count", "bottles", "additions", "readings", "history"))
     dissolved_co2 = bound(dissolved_co2)
     keg_pressure = bound(keg_pressure)
     gas_blend = bound(gas_blend)

@@ -32,6 +32,7 @@ __all__ = [
     "AttenuationReal",
     "BelowExpectedWarning",
     "BelowFreezingWarning",
+    "BeyondEveryKegWarning",
     "Blend",
     "BlendKept",
     "BlendLosesWarning",
@@ -81,6 +82,7 @@ __all__ = [
     "CoreWarmWarning",
     "CylinderContents",
     "CylinderContentsLeft",
+    "CylinderHotWarning",
     "CylinderLeft",
     "CylinderLeftFalling",
     "CylinderLeftLiquidFull",
@@ -223,6 +225,7 @@ __all__ = [
     "TotalPackageOxygenHeadspace",
     "TransitionFlowWarning",
     "UnfinishedDangerWarning",
+    "UnpurgedWarning",
     "UnsteadyGravityWarning",
     "UptakeRate",
     "UptakeRateExpected",
@@ -237,6 +240,7 @@ __all__ = [
     "WarmedKegWorst",
     "WildDangerWarning",
     "WineTemperatureWarning",
+    "WorkingPressureDangerWarning",
     "added_co2",
     "ambient_pressure",
     "attenuation",
@@ -398,6 +402,10 @@ class RoomImmediatelyDangerousWarning(CarbWarning): ...
 class UptakeTemperatureWarning(CarbWarning): ...
 class DeepDrinkWarning(CarbWarning): ...
 class HighGaugeWarning(CarbWarning): ...
+class WorkingPressureDangerWarning(CarbWarning): ...
+class BeyondEveryKegWarning(CarbWarning): ...
+class UnpurgedWarning(CarbWarning): ...
+class CylinderHotWarning(CarbWarning): ...
 
 class DissolvedCo2(Result[T]):
     @property
@@ -2818,6 +2826,10 @@ class _GasBudgetInputs(TypedDict, Generic[N], total=False):
     purge_f: N | None
     purge_k: N | None
     gas_loss_percent: N | None
+    keg_rating_gauge_kpa: float | None
+    keg_rating_gauge_bar: float | None
+    keg_rating_gauge_psi: float | None
+    keg_rating_gauge_pa: float | None
     cylinder_size: Literal["cartridge_8_g", "cartridge_12_g", "cartridge_16_g", "cartridge_74_g", "cylinder_2_kg", "cylinder_5_lb", "cylinder_10_lb", "cylinder_6_kg", "cylinder_20_lb", "cylinder_10_kg"] | None
     charge_g: N | None
     charge_kg: N | None
@@ -3174,22 +3186,22 @@ class _PackagingCostInputs(TypedDict, Generic[N], total=False):
     cap_money: N | None
     sugar_money_per_kg: N | None
     sugar_money_per_lb: N | None
-    mass_g: N | None
-    mass_kg: N | None
-    mass_oz: N | None
-    mass_lb: N | None
     uses_count: N | None
     bottle_loss_percent: N | None
     outfit_money: N | None
     gas_money_per_kg: N | None
     gas_money_per_lb: N | None
+    keg_loss_percent: N | None
+    drink_money_per_l: N | None
+    drink_money_per_us_gal: N | None
+    mass_g: N | None
+    mass_kg: N | None
+    mass_oz: N | None
+    mass_lb: N | None
     gas_g: N | None
     gas_kg: N | None
     gas_oz: N | None
     gas_lb: N | None
-    keg_loss_percent: N | None
-    drink_money_per_l: N | None
-    drink_money_per_us_gal: N | None
     batches_count: N | None
     errors: Literal["raise", "nan"]
 
@@ -3219,22 +3231,22 @@ class _BreakEvenInputs(TypedDict, Generic[N], total=False):
     cap_money: N | None
     sugar_money_per_kg: N | None
     sugar_money_per_lb: N | None
-    mass_g: N | None
-    mass_kg: N | None
-    mass_oz: N | None
-    mass_lb: N | None
     uses_count: N | None
     bottle_loss_percent: N | None
     outfit_money: N | None
     gas_money_per_kg: N | None
     gas_money_per_lb: N | None
+    keg_loss_percent: N | None
+    drink_money_per_l: N | None
+    drink_money_per_us_gal: N | None
+    mass_g: N | None
+    mass_kg: N | None
+    mass_oz: N | None
+    mass_lb: N | None
     gas_g: N | None
     gas_kg: N | None
     gas_oz: N | None
     gas_lb: N | None
-    keg_loss_percent: N | None
-    drink_money_per_l: N | None
-    drink_money_per_us_gal: N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -4277,19 +4289,11 @@ class _KeggingInputs(TypedDict, total=False):
     cap_money: float | None
     sugar_money_per_kg: float | None
     sugar_money_per_lb: float | None
-    mass_g: float | None
-    mass_kg: float | None
-    mass_oz: float | None
-    mass_lb: float | None
     uses_count: float | None
     bottle_loss_percent: float | None
     outfit_money: float | None
     gas_money_per_kg: float | None
     gas_money_per_lb: float | None
-    gas_g: float | None
-    gas_kg: float | None
-    gas_oz: float | None
-    gas_lb: float | None
     keg_loss_percent: float | None
     drink_money_per_l: float | None
     drink_money_per_us_gal: float | None
