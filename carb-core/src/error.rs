@@ -567,6 +567,11 @@ impl fmt::Display for Error {
                 Short(value, parameter.unit),
                 Short(limit, parameter.unit)
             ),
+            Error::NeverReached { parameter, value, end, .. } if (value - end).abs() <= 1e-6 * end => write!(
+                f,
+                "{parameter} = {} is where the drink ends under this pressure, after an endless time: ask for a little less, such as 95 % of the way, or take a little more pressure",
+                Short(value, parameter.unit)
+            ),
             Error::NeverReached { parameter, value, start, end } => write!(
                 f,
                 "{parameter} = {} is never reached: under this pressure and at this temperature the drink goes from {} to {}. Change the pressure (keg_pressure tells the one that holds a carbonation), or the carbonation",

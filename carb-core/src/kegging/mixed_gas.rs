@@ -12,6 +12,7 @@ use crate::error::{Error, code};
 use crate::evidence::caution::{SLACK, above, below};
 use crate::evidence::equation::{Equation, Measure, Standing, Symbol, limited};
 use crate::evidence::{NoSteps, Notes, Steps};
+use crate::property::carbonating;
 use crate::property::solubility::{Here, Solubility};
 use crate::quantity::unit::{PASCAL, PERCENT};
 use crate::quantity::{AbsolutePressure, Carbonation, GaugePressure, Key, Name, Percent, Temperature};
@@ -128,7 +129,8 @@ impl<S: Solubility> Kernel<7, 2> for Keg<S> {
         let vapour = here.vapour();
         let total = steps.step(&MIXED_PRESSURE, &[equal, vapour, share, air], total_of(equal, vapour, share, air));
         let gauge = pressure::gauge(total, ambient, steps);
-        let low = if gauge < -SLACK * ambient { code::TARGET_BELOW_HELD } else { bits | told };
+        let high = steps.within(&carbonating::PRESSURE, gauge);
+        let low = if gauge < -SLACK * ambient { code::TARGET_BELOW_HELD } else { bits | told | high };
         ([gauge, total], if total > sealed::MOST { code::PRESSURE_TOO_HIGH } else { low })
     }
     fn explain(&self, status: i32, [c, t, ambient, abv, extract, share, air]: [f64; 7]) -> Error {

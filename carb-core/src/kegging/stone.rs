@@ -14,7 +14,7 @@ use crate::evidence::source::STONE_PRACTICE;
 use crate::evidence::{NoSteps, Notes, Steps};
 use crate::property::constant::STANDARD_GRAVITY;
 use crate::property::solubility::{Here, Solubility};
-use crate::property::{liquid, water};
+use crate::property::{carbonating, liquid, water};
 use crate::quantity::unit::{KILOGRAM_PER_CUBIC_METRE, METRE, PASCAL};
 use crate::quantity::{
     Carbonation, GaugePressure, Key, Length, Name, PressureDifference, SpecificGravity, Temperature,
@@ -102,6 +102,7 @@ impl<S: Solubility> Kernel<9, 3> for Stone<S> {
         let gauge = surface + head + wetting + margin;
         steps.record(&STONE_PRESSURE_EQUATION, &[surface, head, wetting, margin], gauge);
 
+        let range = range | steps.within(&carbonating::PRESSURE, gauge);
         let low = if surface < -SLACK * ambient { code::TARGET_BELOW_HELD } else { bits | told | range };
         ([gauge, surface, head], if total > sealed::MOST { code::PRESSURE_TOO_HIGH } else { low })
     }

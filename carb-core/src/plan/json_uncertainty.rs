@@ -85,9 +85,12 @@ pub(super) fn models_node(function: &Function, request: &Request, context: &crat
     Node::List(all.collect())
 }
 
-/// Whether an output is a bound, which has no interval: worst cases, and what is at least there.
+/// What the noun of a bound begins with: the worst case, and the ends of a range.
+const BOUNDS: [&str; 5] = ["worst", "least", "most", "soonest", "latest"];
+
+/// Whether an output is a bound, which has no interval.
 fn is_bound(output: &Output) -> bool {
-    output.noun.starts_with("worst") || output.noun.starts_with("least")
+    BOUNDS.iter().any(|bound| output.noun.starts_with(bound))
 }
 
 /// The estimates of a function's outputs, bounds left out.

@@ -86,7 +86,7 @@ impl Plan {
             "",
             0,
             &format!(
-                "{words} Costs are those of packaging, in your currency: of the drink itself only what is lost counts."
+                "{words} Costs are those of packaging, in your currency; what is not told costs nothing, and of the drink itself only what is lost counts."
             ),
         );
     }
