@@ -105,10 +105,12 @@ impl Kegging {
                 page.say(
                     "Kegs",
                     &format!(
-                        "{} of {:.1} L; {:.1} L of drink{each}, {:.1} L of gas over it ({:.1} %)",
+                        "{} of {:.1} L ({:.2} US gal); {:.1} L ({:.2} US gal) of drink{each}, {:.1} L of gas over it ({:.1} %)",
                         kegs.count,
                         kegs.capacity.l(),
+                        kegs.capacity.us_gal(),
                         kegs.drink.l(),
+                        kegs.drink.us_gal(),
                         kegs.gas().l(),
                         kegs.headspace()
                     ),
