@@ -51,7 +51,8 @@ fn every_equation_says_where_it_comes_from_and_how_far_it_reaches() {
         // What yeast does is known far less well than what gas does.
         let most = if id.contains("yeast") { 50.0 } else { 15.0 };
         assert!(equation.uncertainty_percent.is_none_or(|percent| percent > 0.0 && percent <= most), "{id}");
-        let needs_source = matches!(equation.standing, Standing::Published | Standing::ConfirmedFromMemory);
+        let needs_source =
+            matches!(equation.standing, Standing::Published | Standing::ConfirmedFromMemory | Standing::FromMemory);
         assert!(!equation.sources.is_empty() || !needs_source, "{id} names no source");
         unique(equation.inputs.iter().map(|symbol| symbol.name));
         for symbol in equation.inputs.iter().chain([&equation.result]) {

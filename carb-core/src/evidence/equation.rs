@@ -13,6 +13,8 @@ pub enum Standing {
     Published,
     /// Published; the digits are from memory of the source and confirmed numerically against others.
     ConfirmedFromMemory,
+    /// Published; the figure is from memory of the source, and nothing else confirms it.
+    FromMemory,
     /// Used by the trade without a source.
     CommonPractice,
     /// Our own judgement or fit, with the reason given.
@@ -26,6 +28,7 @@ impl Standing {
             Standing::Definition => "definition",
             Standing::Published => "published",
             Standing::ConfirmedFromMemory => "published, coefficients from memory, confirmed numerically",
+            Standing::FromMemory => "published, from memory, not confirmed",
             Standing::CommonPractice => "common practice, no source",
             Standing::Judgement => "judgement",
         }

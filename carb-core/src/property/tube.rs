@@ -82,7 +82,7 @@ impl Tube {
     }
 
     const fn remembered(mut self) -> Self {
-        self.standing = Standing::ConfirmedFromMemory;
+        self.standing = Standing::FromMemory;
         self
     }
 
