@@ -167,12 +167,23 @@ fn what_the_tables_call_a_default_is_what_is_taken() {
         let stored = plan.bottling.storage.iter().map(|s| s.pressure.value().expect("a pressure").worst.gauge.si());
         let regulator = plan.kegging.value("regulator", "", Key::Gauge).expect("a pressure");
         let expected = plan.bottling.expectation.value().expect("what is expected").expected.si();
-        stored.chain([regulator, expected]).collect::<Vec<f64>>()
+        let mut all = vec![("bottling", stored.chain([regulator, expected]).collect::<Vec<f64>>())];
+        // Every number of every part of the keg, so that a default of any of them is seen.
+        let of_keg = plan.kegging.parts.iter().filter_map(|part| Some((part.place, part.part.value()?)));
+        all.extend(of_keg.map(|(place, values)| (place, values.as_slice().to_vec())));
+        all
     };
-    for input in &carb_core::plan::inputs() {
-        let Some(pair) = said_default(input) else { continue };
-        assert_eq!(planned(plain), planned(&format!("{plain};{pair}")), "plan: {pair}");
-        checked += 1;
+    for day in [plain, &format!("{plain};purge=push;cycles_count=2;room_m3=30;outfit_money=300;bottle_money=0.5")] {
+        for input in &carb_core::plan::inputs() {
+            let given = carb_tests::pairs(day).any(|(name, _)| names(input, name));
+            let Some(pair) = said_default(input).filter(|_| !given) else { continue };
+            // What is told may call for a further part, such as a price for the costs; it changes none that was there.
+            let told = planned(&format!("{day};{pair}"));
+            for part in planned(day) {
+                assert!(told.contains(&part), "plan: {pair}: {part:?}");
+            }
+            checked += 1;
+        }
     }
     assert!(checked >= 15, "only {checked} defaults");
 }

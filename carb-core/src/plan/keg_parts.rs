@@ -3,7 +3,7 @@
 use super::ask::Ask;
 use super::bottling::HOT_DAY;
 use super::fermented;
-use super::kegging::{BURST, CARBONATING, REGULATOR, SERVING, Whole};
+use super::kegging::{BURST, CARBONATING, REGULATOR, SERVING, STONE, Whole};
 use super::readiness::Gravities;
 use crate::basis::{BasisName, Function, Yeast};
 use crate::error::Error;
@@ -13,12 +13,13 @@ use crate::property::keg::PurgeMethod;
 use crate::property::oxygen::IN_AIR;
 use crate::property::tube::TRADE_FLOW;
 use crate::quantity::Key;
-use crate::quantity::unit::{LITRE, POUND};
+use crate::quantity::unit::LITRE;
 use crate::table::functions::{
     BREAK_EVEN, BURST_TIME, CARBONATION_TIME, CYLINDER_LEFT, FILLING_CARBONATION, GAS_BUDGET, HANDBOOK_LINE,
     KEG_PRESSURE, LINE_FLOW, LINE_LENGTH, OXYGEN_PICKUP, PACKAGING_COST, PRIMING_SUGAR, PURGE_CYCLES, PURGE_OXYGEN,
     PUSH_OXYGEN, ROOM_CO2, SPUNDING, STONE_PRESSURE, WARMED_KEG,
 };
+use crate::table::gases::USUAL_CHARGE;
 use crate::table::inputs::USUAL_ROOM;
 
 /// A part of the job.
@@ -49,13 +50,10 @@ const USUAL_POCKET: f64 = LITRE.to_si(0.05);
 const USUAL_POUR: f64 = 12.0;
 /// Gas over a fermenting drink where nothing is told, percent of the drink; common practice.
 const USUAL_FERMENTER_HEADSPACE: f64 = 10.0;
-/// The way to carbonate that needs more pressure than the drink holds.
-const STONE: &str = "stone";
 /// The tube of a line where none is told.
 pub(super) const USUAL_TUBE: &str = "vinyl_3_16_in";
-/// The cylinder where none is told, and what it holds, kg.
+/// The cylinder where none is told.
 const USUAL_CYLINDER: &str = "cylinder_5_lb";
-const USUAL_CHARGE: f64 = POUND.to_si(5.0);
 
 /// What the request says of the basis of doses and pressures, which is not that of the sealed keg's mass balance.
 const OF_THE_BASIS: [Key; 4] = [Key::Basis, Key::Model, Key::ResidualModel, Key::Yield];
@@ -243,7 +241,7 @@ pub(super) static PARTS: &[Spec] = &[
         },
     },
     Spec {
-        place: "stone",
+        place: STONE,
         function: &STONE_PRESSURE,
         ask: |whole, ask| {
             let ask = ask.usual(Key::Carbonation, whole.target?).give(Key::Temperature, Key::Serving, SERVING);

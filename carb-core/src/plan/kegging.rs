@@ -367,8 +367,8 @@ pub(super) fn values(
 pub(super) const REGULATOR: &str = "regulator";
 /// The part that says what the gas is for.
 pub(super) const GAS: &str = "gas";
-/// The part of a carbonation stone.
-const STONE: &str = "stone";
+/// The part of a carbonation stone, and the method by that name.
+pub(super) const STONE: &str = "stone";
 /// The part of the keg on a hot day.
 const WARMED: &str = "warmed";
 /// The part that begins with high pressure.

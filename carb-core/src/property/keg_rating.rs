@@ -28,7 +28,7 @@ pub const STRONGEST: f64 = PSI.to_si(130.0);
 
 /// Usual markings, the strongest first.
 pub static KEG_RATINGS: &[KegRating] = &[
-    rating("soda_keg", "stainless soda keg of a beverage maker, as marked", PSI.to_si(130.0), PSI.to_si(130.0)),
+    rating("soda_keg", "stainless soda keg of a beverage maker, as marked", STRONGEST, STRONGEST),
     rating("soda_keg_relief", "relief valve in the lid of a soda keg", PSI.to_si(100.0), PSI.to_si(130.0)),
     rating("soda_keg_copy", "stainless soda keg of another maker", PSI.to_si(60.0), PSI.to_si(100.0)),
     rating("brewery_keg", "brewery keg with a valve in its neck, working pressure", PSI.to_si(60.0), PSI.to_si(60.0)),

@@ -17,6 +17,9 @@ use crate::quantity::{
     Carbonation, GaugePressure, Key, Mass, MassFlow, Percent, Rate, RoomVolume, Temperature, Time, Volume,
 };
 
+/// CO2 in a full cylinder where nothing is said of it, kg: the usual one of 5 lb.
+pub(crate) const USUAL_CHARGE: f64 = POUND.to_si(5.0);
+
 /// CO2 in a full cylinder, by its size or as given; `usual` where neither is.
 fn charge(request: &Request, usual: Option<f64>) -> Result<Mass, Error> {
     const ADVICE: &str =
@@ -81,7 +84,7 @@ fn keg(request: &Request) -> Result<KegUse, Error> {
         gauge: GaugePressure::from_si(request.need(Key::Gauge, SERVED)?),
         purging: purging(request)?,
         loss: Percent::from_si(request.or(Key::GasLoss, 0.0)?),
-        charge: charge(request, Some(POUND.to_si(5.0)))?,
+        charge: charge(request, Some(USUAL_CHARGE))?,
         rating: request
             .get(Key::KegRating)
             .map(|_| request.or(Key::KegRating, 0.0))
