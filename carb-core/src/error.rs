@@ -201,6 +201,17 @@ pub enum Error {
         /// Why, and what to do.
         advice: &'static str,
     },
+    /// A part of a claim that cannot be read.
+    WrongClaim {
+        /// Which: `quantity`, `value`, `unit`, or another column of claims.
+        part: &'static str,
+        /// What was given.
+        given: ShortText,
+        /// What there is to choose from, if it is a choice.
+        allowed: &'static [&'static str],
+        /// What to do; to be read before the list of what is allowed.
+        advice: &'static str,
+    },
 }
 
 macro_rules! codes {
@@ -269,6 +280,8 @@ codes! {
     OUT_OF_REACH = -25;
     /// A carbonation that the drink never comes to under this pressure.
     NEVER_REACHED = -26;
+    /// A claim that says nothing that can be looked into.
+    WRONG_CLAIM = -27;
 }
 
 impl Error {
@@ -301,6 +314,7 @@ impl Error {
             Error::WaterShort { .. } => code::WATER_SHORT,
             Error::OutOfReach { .. } => code::OUT_OF_REACH,
             Error::NeverReached { .. } => code::NEVER_REACHED,
+            Error::WrongClaim { .. } => code::WRONG_CLAIM,
         }
     }
 
@@ -336,6 +350,7 @@ impl Error {
             Error::UnevenArrays { .. } => ShortText::new("arrays"),
             Error::TooManyRows { list, .. } | Error::WrongList { list, .. } => ShortText::new(list),
             Error::BottlesShort { .. } => ShortText::new("bottles"),
+            Error::WrongClaim { part, .. } => ShortText::new(part),
         }
     }
 
@@ -579,6 +594,13 @@ impl fmt::Display for Error {
                 Short(start, parameter.unit),
                 Short(end, parameter.unit)
             ),
+            Error::WrongClaim { part, given, allowed: [], advice } if given.as_str().is_empty() => {
+                write!(f, "{part} is missing: {advice}")
+            }
+            Error::WrongClaim { part, given, allowed: [], advice } => write!(f, "{part} = \"{given}\": {advice}"),
+            Error::WrongClaim { part, given, allowed, advice } => {
+                write!(f, "{part} = \"{given}\": {advice} {}", List(allowed))
+            }
             Error::WrongVersion => f.write_str("the request should name the one version there is, {\"carb\": 1, ...}"),
         }
     }

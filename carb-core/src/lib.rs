@@ -9,6 +9,8 @@ extern crate alloc;
 pub mod balance;
 pub mod basis;
 pub mod bottling;
+#[cfg(feature = "alloc")]
+pub mod crosscheck;
 pub mod error;
 pub mod evidence;
 pub mod kegging;

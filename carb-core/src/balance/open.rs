@@ -20,15 +20,21 @@ use crate::quantity::{Carbonation, Key, Name};
 /// Temperatures of the residual table; beyond its ends its last value is kept: above, the quadratic turns up; below, only a chilled drink goes.
 pub static TABLE: Range = Range { caution: &RESIDUAL_HELD, low: 273.15, high: 303.15 };
 
-const TABLE_START_F: f64 = 32.0;
-const TABLE_END_F: f64 = 86.0;
+pub(crate) const TABLE_START_F: f64 = 32.0;
+pub(crate) const TABLE_END_F: f64 = 86.0;
+
+/// The quadratic itself, volumes at `f` °F under one atmosphere: it means nothing beyond its ends.
+#[inline(always)]
+pub(crate) fn quadratic(f: f64) -> f64 {
+    3.0378 + f * (-0.050062 + 0.00026555 * f)
+}
 
 #[inline(always)]
 fn table(t: f64, ambient: f64, factor: f64) -> f64 {
     let f = FAHRENHEIT.from_si(t);
     let held = if f < TABLE_END_F { f } else { TABLE_END_F };
     let held = if held > TABLE_START_F { held } else { TABLE_START_F };
-    VOLUMES.to_si(factor * (3.0378 + held * (-0.050062 + 0.00026555 * held)) * ambient / STANDARD_ATMOSPHERE)
+    VOLUMES.to_si(factor * quadratic(held) * ambient / STANDARD_ATMOSPHERE)
 }
 
 /// The catalogue's entry for the residual table.

@@ -38,6 +38,8 @@ sources! {
     EU_WINE = "eec2676" "Commission Regulation (EEC) 2676/90, chapter 37";
     LIGER_BELAIR = "ligerbelair2005" "Liger-Belair 2005, after Agabaliantz 1963, Bull. OIV 36:703 (temperature dependence)";
     HALL = "hall1995" "Hall 1995, Zymurgy, Summer (residual CO2 quadratic)";
+    BREWERY_FIT = "breweryfit2009" "Polynomial in circulation, said to be a brewery's fit of 2009 to the ASBC's table";
+    SANDER = "sander2023" "Sander 2023, Compilation of Henry's law constants, Atmos. Chem. Phys. 23:10901";
     ASBC_GRAVITY = "asbcextract" "ASBC Methods of Analysis, extract tables (cubic fit in circulation)";
     USHER = "usher1910" "Usher 1910, J. Chem. Soc. 97:66 (sucrose solutions)";
     FINDLAY_SHEN = "findlay1912" "Findlay and Shen 1911-1912, J. Chem. Soc. (ethanol and sucrose solutions)";

@@ -37,3 +37,16 @@ pub fn sqrt(x: f64) -> f64 {
 // (at most 11 bits) is exact.
 const LN_2_HI: f64 = 0.693_147_180_559_890_3;
 const LN_2_LO: f64 = 5.497_923_018_708_371e-14;
+
+/// The next whole number at or below `x`, for numbers that an `i64` holds. (The core library has none of its own.)
+#[inline(always)]
+pub fn floor(x: f64) -> f64 {
+    let whole = x as i64 as f64;
+    if whole > x { whole - 1.0 } else { whole }
+}
+
+/// The next whole number at or above `x`, as [`floor`].
+#[inline(always)]
+pub fn ceil(x: f64) -> f64 {
+    -floor(-x)
+}

@@ -523,7 +523,7 @@ impl Bottling {
     }
 
     /// The error that says that no bottle would hold: of the bottles that are listed and filled, or where none are of any.
-    pub(super) fn beyond_every_bottle(&self) -> Option<&Error> {
+    pub(crate) fn beyond_every_bottle(&self) -> Option<&Error> {
         let stored = self.storage.iter().filter_map(|place| place.pressure.answer.as_ref().err());
         let filled = self.judged().flat_map(|row| &row.pressures);
         let listed = filled.filter_map(|(_, pressure)| pressure.as_ref().err());
@@ -550,7 +550,7 @@ impl Bottling {
     }
 
     /// What the parts noted, in their order.
-    pub(super) fn notes(&self) -> Vec<&Notes> {
+    pub(crate) fn notes(&self) -> Vec<&Notes> {
         fn of<T>(part: &Part<T>) -> Option<&Notes> {
             part.answer.as_ref().ok().map(|answer| &answer.notes)
         }

@@ -12,6 +12,7 @@ use super::{
 use crate::basis::lists::{self, LISTS};
 use crate::basis::request::{Raw, Value, choices};
 use crate::basis::{Answer, Context, Function, Input, List, Lists, Need, Refusal, Request, Values};
+use crate::crosscheck;
 use crate::error::Error;
 use crate::evidence::steps::Step;
 use crate::evidence::{Cautions, NoSteps, Notes, Source, Working};
@@ -32,7 +33,7 @@ use serde::de::{Deserialize, Deserializer, MapAccess, SeqAccess, Visitor};
 pub const VERSION: f64 = 1.0;
 
 /// One value of a request as it was read.
-enum Read<'a> {
+pub(crate) enum Read<'a> {
     Number(f64),
     Text(Cow<'a, str>),
     Flag(bool),
@@ -90,7 +91,7 @@ impl<'de> Deserialize<'de> for Read<'de> {
 }
 
 /// The members of an object, in order, names given twice included.
-struct Members<'a>(Vec<(Cow<'a, str>, Read<'a>)>);
+pub(crate) struct Members<'a>(pub Vec<(Cow<'a, str>, Read<'a>)>);
 
 impl<'de> Deserialize<'de> for Members<'de> {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
@@ -199,7 +200,7 @@ fn read_rows(list: &'static List, value: &Read<'_>) -> Result<Vec<Request>, Refu
     Ok(read)
 }
 
-fn raw<'a>(value: &'a Read<'_>) -> Raw<'a> {
+pub(crate) fn raw<'a>(value: &'a Read<'_>) -> Raw<'a> {
     match value {
         Read::Number(number) => Raw::Number(*number),
         Read::Text(text) => Raw::Text(text),
@@ -271,7 +272,7 @@ pub fn ask(text: &str) -> Result<Asked, Refusal> {
 }
 
 /// What the reader says, without the place, which the error carries.
-fn reason(error: &serde_json::Error) -> ShortText {
+pub(crate) fn reason(error: &serde_json::Error) -> ShortText {
     let text = alloc::format!("{error}");
     match text.rsplit_once(" at line").map_or(text.as_str(), |(reason, _)| reason) {
         "expected value" => ShortText::new("a value is expected (not-a-number and infinity are none in JSON)"),
@@ -357,6 +358,7 @@ pub fn answer_with_code(function: &str, text: &str) -> (String, i32) {
                 Ok(json_bottling::job_node(&found, asked_node(&asked.request, &lists)))
             })
             .map_err(|refusal| nearest(refusal, super::bottling::INPUTS)),
+        ("crosscheck", _) => crosscheck::json::crosscheck_of(text).map(|found| crosscheck::json::found_node(&found)),
         ("kegging", _) => ask(text)
             .and_then(|asked| {
                 let lists = asked.lists()?;
@@ -484,16 +486,16 @@ fn inputs_node(inputs: &[Input], function: Option<&Function>) -> Node {
     Node::List(all.collect())
 }
 
-fn write(node: &Node) -> String {
+pub(crate) fn write(node: &Node) -> String {
     // A tree of texts and finite numbers is always written.
     serde_json::to_string(node).unwrap_or_default()
 }
 
-pub(super) fn object() -> Node {
+pub(crate) fn object() -> Node {
     Node::Object(Vec::new())
 }
 
-pub(super) fn start() -> Node {
+pub(crate) fn start() -> Node {
     let mut node = object();
     node.put("carb", Node::Whole(VERSION as i64));
     node
@@ -520,7 +522,7 @@ fn with_refusal(refusal: &Refusal) -> Node {
     node
 }
 
-pub(super) fn error_node(error: &Error) -> Node {
+pub(crate) fn error_node(error: &Error) -> Node {
     let mut node = object();
     node.put("code", Node::Whole(i64::from(error.code())));
     node.put("parameter", Node::text(error.parameter()));

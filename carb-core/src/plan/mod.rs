@@ -17,8 +17,8 @@ pub mod keg_inputs;
 mod keg_parts;
 pub mod kegging;
 #[cfg(feature = "json")]
-mod node;
-mod page;
+pub(crate) mod node;
+pub(crate) mod page;
 mod readiness;
 mod ready;
 pub mod safety;

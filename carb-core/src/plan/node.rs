@@ -6,7 +6,7 @@ use serde::ser::{Serialize, SerializeMap, Serializer};
 
 /// A JSON value to be written.
 #[derive(Clone, Debug)]
-pub(super) enum Node {
+pub(crate) enum Node {
     Null,
     Number(f64),
     Whole(i64),
@@ -17,17 +17,17 @@ pub(super) enum Node {
 }
 
 impl Node {
-    pub(super) fn text(text: impl ToString) -> Self {
+    pub(crate) fn text(text: impl ToString) -> Self {
         Node::Text(text.to_string())
     }
 
     /// A number, or null where it is not finite: JSON has no infinity, and an open limit is no number.
-    pub(super) fn number(value: f64) -> Self {
+    pub(crate) fn number(value: f64) -> Self {
         if value.is_finite() { Node::Number(value) } else { Node::Null }
     }
 
     /// Puts a member into an object.
-    pub(super) fn put(&mut self, name: impl ToString, value: Node) {
+    pub(crate) fn put(&mut self, name: impl ToString, value: Node) {
         if let Node::Object(members) = self {
             members.push((name.to_string(), value));
         }
@@ -35,7 +35,7 @@ impl Node {
 
     /// Puts a member into the member `noun` of an object (made where it is not there), or into the object itself where
     /// the noun is empty.
-    pub(super) fn put_under(&mut self, noun: &str, name: impl ToString, value: Node) {
+    pub(crate) fn put_under(&mut self, noun: &str, name: impl ToString, value: Node) {
         let Node::Object(members) = self else { return };
         if noun.is_empty() {
             members.push((name.to_string(), value));

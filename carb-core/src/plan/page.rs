@@ -10,42 +10,42 @@ const WIDTH: usize = 80;
 
 /// A page of text that grows line by line.
 #[derive(Default)]
-pub(super) struct Page {
+pub(crate) struct Page {
     pub text: String,
     /// What was said once and needs no saying again.
     said: Vec<String>,
 }
 
 impl Page {
-    pub(super) fn line(&mut self, line: &str) {
+    pub(crate) fn line(&mut self, line: &str) {
         self.text.push_str(line.trim_end());
         self.text.push('\n');
     }
 
-    pub(super) fn heading(&mut self, title: &str) {
+    pub(crate) fn heading(&mut self, title: &str) {
         self.line("");
         self.line(title);
         self.line(&"-".repeat(title.chars().count()));
     }
 
     /// A label and what it says, wrapped under itself.
-    pub(super) fn say(&mut self, label: &str, what: &str) {
+    pub(crate) fn say(&mut self, label: &str, what: &str) {
         self.wrapped(&format!("{label:<20}"), 20, what);
     }
 
     /// The same, unless it has been said before.
-    pub(super) fn say_once(&mut self, label: &str, what: &str) {
+    pub(crate) fn say_once(&mut self, label: &str, what: &str) {
         if !self.said.iter().any(|said| said == what) {
             self.say(label, what);
             self.said.push(String::from(what));
         }
     }
 
-    pub(super) fn bullet(&mut self, what: &str) {
+    pub(crate) fn bullet(&mut self, what: &str) {
         self.wrapped("  * ", 4, what);
     }
 
-    pub(super) fn wrapped(&mut self, first: &str, indent: usize, what: &str) {
+    pub(crate) fn wrapped(&mut self, first: &str, indent: usize, what: &str) {
         let mut line = String::from(first);
         let mut used = 0;
         for word in what.split_whitespace() {
@@ -64,10 +64,10 @@ impl Page {
     }
 }
 
-pub(super) fn celsius(t: Temperature) -> String {
+pub(crate) fn celsius(t: Temperature) -> String {
     format!("{:.1} °C ({:.0} °F)", CELSIUS.from_si(t.si()), FAHRENHEIT.from_si(t.si()))
 }
 
-pub(super) fn bar_and_psi(pa: f64) -> String {
+pub(crate) fn bar_and_psi(pa: f64) -> String {
     format!("{:.2} bar ({:.1} psi)", BAR.from_si(pa), PSI.from_si(pa))
 }

@@ -2,6 +2,8 @@
 
 use crate::balance::{open, pressure, sealed};
 use crate::bottling::{package, priming, wort};
+#[cfg(feature = "alloc")]
+use crate::crosscheck;
 use crate::evidence::Equation;
 use crate::kegging::oxygen as package_oxygen;
 use crate::kegging::{
@@ -173,4 +175,10 @@ pub static CATALOGUE: &[&Equation] = &[
     &room::WAIT,
     &room::LEAKING,
     &fit::STUDENT_T,
+    #[cfg(feature = "alloc")]
+    &crosscheck::BREWERY_POLYNOMIAL,
+    #[cfg(feature = "alloc")]
+    &crosscheck::TWO_CONSTANTS,
+    #[cfg(feature = "alloc")]
+    &crosscheck::ALCOHOL_BY_DIFFERENCE,
 ];

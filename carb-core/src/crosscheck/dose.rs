@@ -1,0 +1,135 @@
+//! Claims of priming sugar.
+
+use super::claim::Claim;
+use super::pressure::Left;
+use super::quantity::Otherwise;
+use super::question::{Choice, DoseHeadspace, ExtractLeft, GasVolume, Question, SugarTaken, SugarYield, Syrup};
+use super::relation::Amount;
+use super::told::Told;
+use crate::error::Error;
+use crate::property::fermentable::{FERMENTABLES, Fermentable, SUCROSE, extract_yield};
+use crate::property::syrup::volume_per_mass;
+use crate::quantity::Key;
+use crate::quantity::unit::GRAMS_PER_LITRE;
+use alloc::boxed::Box;
+use alloc::vec;
+use alloc::vec::Vec;
+
+struct Dose {
+    told: Told,
+    left: Option<Left>,
+    target: Amount,
+    /// What was measured to be in the drink.
+    measured: Option<Amount>,
+    sugar: Fermentable,
+    /// Fermentable extract in the drink, g/L.
+    extract: f64,
+    /// Drink, m3, as it was told.
+    packaged: f64,
+    /// Water of the syrup, m3.
+    syrup: Option<f64>,
+}
+
+/// What other programs make of a dose.
+pub(super) fn otherwise(claim: &Claim) -> Result<Box<dyn Otherwise>, Error> {
+    const TARGET: &str = "give the wanted carbonation, as volumes or co2_g_per_l";
+    let told = Told::of(claim)?;
+    let request = &told.request;
+    let target = told.amount(Key::Carbonation).ok_or(Error::Missing { parameter: Key::Carbonation, advice: TARGET })?;
+    let measured = told.amount(Key::Residual);
+    let left = if measured.is_some() { None } else { Some(Left::of(told.clone())?) };
+    Ok(Box::new(Dose {
+        left,
+        target,
+        measured,
+        sugar: request.priming_sugar()?,
+        extract: request.number(Key::Fermentable).unwrap_or_default(),
+        packaged: request.number(Key::Packaged).unwrap_or_default(),
+        syrup: request.number(Key::SyrupWater),
+        told,
+    }))
+}
+
+fn named(name: &str) -> Option<&'static Fermentable> {
+    FERMENTABLES.iter().find(|sugar| sugar.name == name)
+}
+
+impl Dose {
+    /// The sugar whose yield a program takes.
+    fn taken(&self, choice: &Choice) -> Option<&Fermentable> {
+        match choice.of() {
+            SugarTaken::Told => Some(&self.sugar),
+            SugarTaken::Anhydrous => named("dextrose_anhydrous"),
+            SugarTaken::Monohydrate => named("dextrose_monohydrate"),
+            SugarTaken::Sucrose => Some(&SUCROSE),
+        }
+    }
+}
+
+/// CO2 that a gram makes by a program's habits: of something with a theoretical yield and a fermentable part, where a volume
+/// weighs `grams`.
+fn made(theory: f64, fermentable: f64, grams: f64, choice: &Choice) -> f64 {
+    match choice.of() {
+        SugarYield::Theory => theory,
+        SugarYield::NinetyFive => 0.95 * theory,
+        SugarYield::Balling => 0.4629 * fermentable,
+        SugarYield::Textbook => 0.46 * fermentable,
+        SugarYield::Half => 0.5,
+        SugarYield::FourGrams => grams / 4.0,
+    }
+}
+
+impl Otherwise for Dose {
+    fn questions(&self) -> Vec<Question> {
+        let told = &self.told;
+        let mut all = vec![Question::GasVolume, Question::SugarYield, Question::SugarTaken, Question::DoseHeadspace];
+        all.extend(self.left.iter().flat_map(Left::questions));
+        all.extend((self.extract > 0.0).then_some(Question::ExtractLeft));
+        all.extend(self.syrup.map(|_| Question::Syrup));
+        if *told.unit != GRAMS_PER_LITRE {
+            all.extend(told.gallons(&[Key::Packaged]));
+            all.extend(told.masses());
+        }
+        all
+    }
+
+    fn value(&self, choice: &Choice) -> Option<f64> {
+        let grams = choice.of::<GasVolume>().grams();
+        let before = match (&self.left, self.measured) {
+            (Some(left), _) => left.amount(choice)?,
+            (None, measured) => measured?,
+        };
+        let extract = match choice.of() {
+            ExtractLeft::Counted => self.extract,
+            ExtractLeft::Ignored => 0.0,
+        };
+        let sugar = self.taken(choice)?;
+        let by_gram = made(sugar.theoretical_yield(), sugar.sugars.parts().iter().sum(), grams, choice);
+        let (target, held) =
+            (self.target.grams(grams), before.grams(grams) + extract * made(extract_yield(), 1.0, grams, choice));
+        // The water of a syrup, and the sugar in it, are drink that holds nothing yet.
+        let (diluted, by_sugar) = match choice.of() {
+            Syrup::LeftOut => (1.0, 0.0),
+            Syrup::Counted => {
+                let packaged = self.packaged * self.told.gallon(Key::Packaged, choice)?;
+                (1.0 + self.syrup? / packaged, volume_per_mass(sugar.water))
+            }
+        };
+        let wanted = target * diluted - held;
+        let headspace = match choice.of() {
+            DoseHeadspace::LeftOut => 1.0,
+            DoseHeadspace::Adds3 => 1.03,
+            DoseHeadspace::Adds4 => 1.04,
+            DoseHeadspace::Adds5 => 1.05,
+        };
+        // Grams per litre are kilograms per cubic metre.
+        let dose = wanted / (by_gram - target * by_sugar) * headspace;
+        if wanted <= 0.0 || dose <= 0.0 {
+            return None;
+        }
+        if *self.told.unit == GRAMS_PER_LITRE {
+            return Some(dose);
+        }
+        Some(dose * self.packaged * self.told.gallon(Key::Packaged, choice)? * self.told.mass_label(choice)?)
+    }
+}
