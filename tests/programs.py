@@ -1,23 +1,23 @@
 """Invents programs that compute carbonation, and what they would print.
 
-A program is one *habit* for each *question* on which programs differ (`PRIORS`), the units it works in (`SYSTEMS`), and
-the digits it prints (`DIGITS`). A *claim* is a packaging day put to it (`DAYS`), with the number that it prints. Nobody's
-program is meant by any of them. Everything here is written from the science: nothing is taken from the library, neither
-code nor numbers, so that what the cross-check finds in a claim can be held against what was put in.
+A program is one *habit* for each *question* on which programs differ (`PRIORS`), the units it works in (`SYSTEMS`),
+and the digits it prints (`DIGITS`). A *claim* is a packaging day put to it (`DAYS`), with the number that it prints.
+Nobody's program is meant by any of them. The formulas are written from the science, without the library's code, so
+that what the cross-check finds in a claim can be held against what was put in.
 
     single(seed)        a claim of a program, what its habits are, and its exact value in the claim's unit
     six(seed)           six such claims, of at least three kinds, of one program
     random_wrong(seed)  a claim whose number is drawn within 20 % of the right one
 
-What is told of a claim's habits (its *truth*) is what its number was made with: a question that was never asked on the way
-is left out. The first habit of each question is the library's own (`OURS`).
+What is told of a claim's habits (its *truth*) is what its number was made with: a question that was never asked on
+the way is left out. The first habit of each question is the library's own (`OURS`).
 
 How the quantities are computed, where a habit does not say it all:
 
 | quantity | formula |
 |---|---|
-| priming_sugar | litres x (target - residual - what is fermentable makes) / yield; a counted syrup is flat, and part of the drink |
-| residual_co2 | the residual at one atmosphere x (air + fermenter gauge) / one atmosphere; a set figure stays as it is |
+| priming_sugar | litres x (target - residual - what is fermentable makes) / yield; a counted syrup is drink, and flat |
+| residual_co2 | the residual at one atmosphere x (air + fermenter gauge) / one atmosphere; a set figure stays |
 | dissolved_co2 | solubility at gauge + air |
 | keg_pressure | pressure at which the solubility gives the target, less the air |
 | package_pressure | the same; or, counted, by the mass balance of liquid and gas in the package |
@@ -32,11 +32,11 @@ Where that could be read in two ways, it is read so:
 - the air outside is the program's own constant times the standard atmosphere's share at the altitude; a residual is
   scaled by that share, whatever the constant (it is told for one atmosphere, and such a program takes it as it is);
 - relations that are told by gauge pressure at sea level are entered with absolute pressure less the program's constant;
-- of a number on the wrong scale of temperature the bare relation is taken, without the ends of its range; a table has no
-  row for it, so no such program has the table;
+- of a number on the wrong scale of temperature the bare relation is taken, without the ends of its range; the
+  handbooks' table has no row for it, so no such program has that;
 - the rule of 1 psi for 2000 ft is added to the gauge pressure at sea level, after a blend;
 - fermentable extract counts as maltose, by the yield that the program has for sugar;
-- a counted package is the library's own sum, filled at 20 °C unless told, without any other habit: programs leave it out;
+- a counted package is the library's own sum, filled at 20 °C unless told: no program counts it;
 - of degrees Plato the gravity is what the program's own scale gives back.
 """
 
@@ -51,8 +51,8 @@ Case = tuple[Row, Truth, float]
 
 # ---------------------------------------------------------------------------------------------- how common habits are
 
-# Out of a hundred programs, by our own judgement of the trade; nothing was counted. Blunders (a wrong label, a wrong scale)
-# are put at 1 to 4 in a hundred: more would not be sold, fewer would teach nothing.
+# Out of a hundred programs, by our own judgement of the trade; nothing was counted. Blunders (a wrong label, a wrong
+# scale) are put at 1 to 4 in a hundred: with more a program would be found out, with fewer it would teach nothing here.
 PRIORS: dict[str, dict[str, float]] = {
     # Most say what they mean by a volume nowhere; 44 g on 22.4 L is what a textbook gives.
     "gas_volume": {
@@ -115,15 +115,16 @@ SYSTEMS: dict[str, tuple[float, dict[str, Any]]] = {
                    "mass": {"g": 95, "g_per_l": 5}, "gas": {"g": 100}}),
     "imperial": (5, {"t": "c", "volume": "imp_gal", "bottle": "ml", "pressure": {"psi": 100}, "length": "ft",
                      "mass": {"g": 70, "oz": 30}, "gas": {"g": 50, "oz": 50}}),
-}  # fmt: skip
+}
 
 # Decimals that are printed of a unit, and how many programs in a hundred print so many.
 DIGITS: dict[str, dict[int, float]] = {
     "g": {1: 45, 0: 55}, "oz": {1: 50, 2: 50}, "kg": {3: 100}, "lb": {2: 70, 3: 30}, "g_per_l": {1: 60, 2: 40},
     "volumes": {2: 85, 1: 5, 3: 10}, "co2_g_per_l": {2: 70, 1: 30},
     "psi": {1: 65, 2: 15, 0: 20}, "bar": {2: 85, 1: 10, 3: 5}, "kpa": {0: 60, 1: 40},
-    "count": {0: 100}, "cycles": {1: 60, 2: 40}, "ft": {1: 70, 2: 30}, "m": {2: 80, 1: 20}, "abv_percent": {1: 60, 2: 40},
-}  # fmt: skip
+    "count": {0: 100}, "cycles": {1: 60, 2: 40}, "ft": {1: 70, 2: 30}, "m": {2: 80, 1: 20},
+    "abv_percent": {1: 60, 2: 40},
+}
 
 # ---------------------------------------------------------------------------------------------- what is asked
 
@@ -169,15 +170,15 @@ DAYS: dict[str, tuple[float, float, float]] = {
 RARE: dict[str, float] = {
     "co2_g_per_l": 15, "sea_level": 50, "fermentable": 6, "fermenter_gauge": 6, "residual": 4, "syrup": 6, "blend": 8,
     "beverage": 8, "named": 15, "rise": 85, "hardware": 25, "resistance": 15, "keg": 60, "plato": 15, "filling": 25,
-}  # fmt: skip
+}
 
 KINDS: dict[str, float] = {
     "priming_sugar": 26, "residual_co2": 8, "dissolved_co2": 10, "keg_pressure": 16, "package_pressure": 7,
     "bottle_count": 5, "line_length": 7, "gas_used": 6, "purge_cycles": 5, "alcohol": 10,
-}  # fmt: skip
+}
 SUGARS: dict[str, float] = {
     "sucrose": 40, "dextrose_monohydrate": 32, "dextrose_anhydrous": 14, "dry_malt_extract": 9, "honey": 5,
-}  # fmt: skip
+}
 BEVERAGES: dict[str, float] = {"water": 30, "soft_drink": 15, "wine": 20, "cider": 25, "mead": 10}
 BOTTLES: dict[str, tuple[float, ...]] = {"ml": (330, 355, 375, 500, 750), "us_fl_oz": (12, 16, 22)}
 KEGS: dict[str, tuple[tuple[float, float], ...]] = {  # the drink that goes in, and the keg
@@ -202,12 +203,13 @@ BEER = (5.0, 35.0)  # % vol and g/L of a usual beer: the library's, for the coun
 SOFT_DRINK = 100.0  # g/L of sugar in a usual soft drink: the library's
 WINE = (12.0, 5.0)  # % vol and g/L of a usual wine: the library's
 
-# What a volume weighs, g/L: real gas at 0 °C and 1 atm (Span and Wagner 1996), ideal gas, what is rounded of either, and
-# the real gas at other conditions (Span and Wagner 1996).
+# What a volume weighs, g/L: real gas at 0 °C and 1 atm (Span and Wagner 1996), ideal gas (CODATA), roundings of either,
+# and gas at other conditions (real: Span and Wagner 1996).
 VOLUMES: dict[str, float] = {
-    "real": CO2 / 22.263, "ideal": CO2 / 22.41397, "rounded_molar": 44.01 / 22.4, "rounded": 1.96, "real_rounded": 1.977,
-    "two": 2.0, "one_bar": 1.9508, "ideal_one_bar": 1.9378, "at_60_f": 1.8682, "at_20_c": 1.839, "at_25_c": 1.808,
-}  # fmt: skip
+    "real": CO2 / 22.263, "ideal": CO2 / 22.41397, "rounded_molar": 44.01 / 22.4, "rounded": 1.96,
+    "real_rounded": 1.977, "two": 2.0, "one_bar": 1.9508, "ideal_one_bar": 1.9378, "at_60_f": 1.8682,
+    "at_20_c": 1.839, "at_25_c": 1.808,
+}
 ATMOSPHERES = {"standard": ATMOSPHERE, "psi_14_7": 14.7 * PSI, "bar_1_013": 101300.0, "one_bar": 100000.0}
 # Hexose, disaccharide and water in a gram: stoichiometry; White 1962 and USDA for honey; the trade's 97 % solids with a
 # real attenuation of 62 % for malt extract.
@@ -221,7 +223,8 @@ COMPOSITION: dict[str, tuple[float, float, float]] = {
 TAKEN = {"anhydrous": "dextrose_anhydrous", "monohydrate": "dextrose_monohydrate", "sucrose": "sucrose"}
 # g CO2 per g: Balling 1865 (0.9565 g on 2.0665 g of extract), a German textbook's 0.46.
 PER_DRY = {"balling": 0.4629, "textbook": 0.46}
-BUNSEN = ((0, 1.713), (5, 1.424), (10, 1.194), (15, 1.019), (20, 0.878), (25, 0.759), (30, 0.665))  # handbooks of chemistry
+# Volumes of CO2 in water at 1 atm by °C: Bohr and Bock, as handbooks of chemistry print them.
+BUNSEN = ((0, 1.713), (5, 1.424), (10, 1.194), (15, 1.019), (20, 0.878), (25, 0.759), (30, 0.665))
 SET_RESIDUAL = {"none": 0.0, "fixed_0_85": 0.85, "fixed_0_9": 0.9, "fixed_1": 1.0}
 # psi/ft: the Draught Beer Quality Manual's table (in secondary texts); the others are the trade's figures for 3/16 in.
 TUBES = {"vinyl_3_16_in": 3.0, "barrier_3_16_in": 2.2, "vinyl_1_4_in": 0.85}
@@ -333,7 +336,7 @@ def vapour(t: float) -> float:
     x = 1 - t / 647.096
     series = (
         (-7.85951783, 1), (1.84408259, 1.5), (-11.7866497, 3), (22.6807411, 3.5), (-15.9618719, 4), (1.80122502, 7.5),
-    )  # fmt: skip
+    )
     return 22.064e6 * math.exp(647.096 / t * sum(a * x**n for a, n in series))
 
 
@@ -691,8 +694,8 @@ def line(row: Row, ask: Asked) -> float:
         habit = ask("tube_resistance")
         resistance = TUBES[row["tube"]] if habit == "told" else RESISTANCES[habit]
     else:
-        resistance = row["resistance_psi_per_ft"]
-    left = gauge(row, "gauge") / PSI - row.get("hardware_psi", 0.0)
+        resistance = float(row["resistance_psi_per_ft"])
+    left: float = gauge(row, "gauge") / PSI - row.get("hardware_psi", 0.0)
     rise = row.get("rise_ft", row.get("rise_m", 0.0) / FOOT)
     if rise:
         left -= LIFTS[ask("lift")] * rise
