@@ -42,8 +42,9 @@ test-answers: $(VENV)/ready ## What is answered: workings and balances by script
 	@$(call timed,mass balance,$(VENV)/bin/python tests/balance.py)
 
 count: ## How many values from outside the project were checked
-	@$(CARGO) test -q -p carb-core --features json --test published --test published_bottling --test reference --test drinks \
-	  --test kegging_pressure --test kegging_schedule --test kegging_gas --test kegging_line -- --nocapture \
+	@$(CARGO) test -q -p carb-core --features json --test published --test published_bottling --test published_claims \
+	  --test reference --test drinks --test kegging_pressure --test kegging_schedule --test kegging_gas \
+	  --test kegging_line -- --nocapture \
 	  | awk '/outside values checked:/ {n += $$NF} END {print n " values from outside the project were checked"; exit n == 0}'
 
 bench: ## Speed, as ratios measured in one run

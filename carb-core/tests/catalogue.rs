@@ -21,7 +21,8 @@ use carb_core::table::CATALOGUE;
 use std::collections::{BTreeMap, BTreeSet};
 
 const BIBLIOGRAPHY: &str = include_str!("../references.bib");
-const CHECKS: [&str; 8] = [
+const CHECKS: [&str; 9] = [
+    include_str!("../checks/published/claims.csv"),
     include_str!("../checks/published/kegging_line.csv"),
     include_str!("../checks/published/fermentables.csv"),
     include_str!("../checks/published/water.csv"),
