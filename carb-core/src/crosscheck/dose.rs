@@ -3,7 +3,7 @@
 use super::claim::Claim;
 use super::pressure::Left;
 use super::quantity::Otherwise;
-use super::question::{Choice, DoseHeadspace, ExtractLeft, GasVolume, Question, SugarTaken, SugarYield, Syrup};
+use super::question::{Choice, DoseHeadspace, ExtractLeft, Question, SugarTaken, SugarYield, Syrup};
 use super::relation::Amount;
 use super::told::Told;
 use crate::error::Error;
@@ -82,7 +82,7 @@ fn made(theory: f64, fermentable: f64, grams: f64, choice: &Choice) -> f64 {
 impl Otherwise for Dose {
     fn questions(&self) -> Vec<Question> {
         let told = &self.told;
-        let mut all = vec![Question::GasVolume, Question::SugarYield, Question::SugarTaken, Question::DoseHeadspace];
+        let mut all = vec![Question::Question::SugarYield, Question::SugarTaken, Question::DoseHeadspace];
         all.extend(self.left.iter().flat_map(Left::questions));
         all.extend((self.extract > 0.0).then_some(Question::ExtractLeft));
         all.extend(self.syrup.map(|_| Question::Syrup));
@@ -94,7 +94,7 @@ impl Otherwise for Dose {
     }
 
     fn value(&self, choice: &Choice) -> Option<f64> {
-        let grams = choice.of::<GasVolume>().grams();
+        let grams = self.told.grams(choice);
         let before = match (&self.left, self.measured) {
             (Some(left), _) => left.amount(choice)?,
             (None, measured) => measured?,

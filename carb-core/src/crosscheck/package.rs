@@ -4,7 +4,7 @@ use super::claim::Claim;
 use super::pressure::gauge_of;
 use super::quantity::Otherwise;
 use super::question::{
-    Altitude, Choice, GasVolume, PackageHeadspace, Question, Reference, TemperatureScale, TrappedAir,
+    Altitude, Choice, PackageHeadspace, Question, Reference, TemperatureScale, TrappedAir,
 };
 use super::relation::{Amount, Relation};
 use super::told::Told;
@@ -36,7 +36,7 @@ impl Package {
     /// The expected pressure by mass balance, Pa gauge.
     fn balanced(&self, amount: Amount, t: f64, choice: &Choice) -> Option<f64> {
         let told = &self.told;
-        let grams = amount.grams(choice.of::<GasVolume>().grams());
+        let grams = amount.grams(told.grams(choice));
         let forgotten = told.elsewhere() && choice.of::<Altitude>() == Altitude::Forgotten;
         let other = choice.of::<TemperatureScale>() == TemperatureScale::Other;
         let asked = (grams.to_bits(), forgotten, other);
@@ -98,7 +98,7 @@ impl Otherwise for Package {
             }
             PackageHeadspace::LeftOut => {
                 let relation = Relation::of(told.kind, told.composition, choice).at(t);
-                let total = relation.total(amount, choice.of::<GasVolume>().grams());
+                let total = relation.total(amount, told.grams(choice));
                 Some(gauge_of(told, total, relation.by_gauge(), t, choice)? + air * label)
             }
         }

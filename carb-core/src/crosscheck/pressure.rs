@@ -3,13 +3,14 @@
 use super::claim::Claim;
 use super::quantity::Otherwise;
 use super::question::{
-    Altitude, Blend, Choice, FermenterPressure, GasVolume, Question, Reference, Residual, TemperatureScale,
+    Altitude, Blend, Choice, FermenterPressure, Question, Reference, Residual, TemperatureScale,
 };
 use super::relation::{Amount, Relation};
 use super::told::Told;
 use crate::balance::open::{TABLE_END_F, TABLE_START_F, quadratic};
 use crate::error::Error;
 use crate::evidence::NoSteps;
+use crate::number::floor;
 use crate::property::constant::STANDARD_ATMOSPHERE;
 use crate::property::solubility::Model;
 use crate::property::solubility::composition::Factor;
@@ -45,7 +46,7 @@ impl Otherwise for Keg {
     fn questions(&self) -> Vec<Question> {
         let told = &self.0;
         let mut all =
-            vec![Relation::question(told.kind), Question::GasVolume, Question::Reference, Question::PressureLabel];
+            vec![Relation::question(told.kind), Question::Question::Reference, Question::PressureLabel];
         all.extend(told.air(true));
         all.extend(told.scale(Key::Temperature));
         all.extend(share(told).map(|_| Question::Blend));
@@ -56,7 +57,7 @@ impl Otherwise for Keg {
         let told = &self.0;
         let t = told.temperature(Key::Temperature, choice)?;
         let relation = Relation::of(told.kind, told.composition, choice).at(t);
-        let total = relation.total(told.amount(Key::Carbonation)?, choice.of::<GasVolume>().grams());
+        let total = relation.total(told.amount(Key::Carbonation)?, told.grams(choice));
         gauge_of(told, total, relation.by_gauge(), t, choice)
     }
 }
@@ -95,7 +96,7 @@ impl Otherwise for Dissolved {
     fn questions(&self) -> Vec<Question> {
         let told = &self.0;
         let mut all =
-            vec![Relation::question(told.kind), Question::GasVolume, Question::PressureLabel, Question::Reference];
+            vec![Relation::question(told.kind), Question::Question::GivenPressure, Question::Reference];
         // Absolute pressure asks for no air outside.
         if told.request.number(Key::Gauge).is_some() {
             all.extend(told.air(true));
@@ -113,7 +114,7 @@ impl Otherwise for Dissolved {
         // The number that was told, as it was understood.
         let given = |key| {
             let unit = told.request.name_of(key)?.unit?;
-            Some(told.request.number(key)? / Told::pressure_label(unit, choice)?)
+            Some(told.request.number(key)? * Told::given_pressure(unit, choice)?)
         };
         let mistaken = choice.of::<Reference>() == Reference::Absolute;
         let total = match told.request.number(Key::Gauge) {
@@ -132,7 +133,7 @@ impl Otherwise for Dissolved {
             (Some(share), Blend::ByGauge) => outside + (total - outside) * share,
         };
         let base = if relation.by_gauge() { STANDARD_ATMOSPHERE - Told::sea_level(choice) } else { 0.0 };
-        let value = claimed(relation.dissolved(alone + base), told.unit, choice.of::<GasVolume>().grams());
+        let value = claimed(relation.dissolved(alone + base), told.unit, told.grams(choice));
         (value > 0.0).then_some(value)
     }
 }
@@ -140,6 +141,20 @@ impl Otherwise for Dissolved {
 /// A handbook's table of CO2 in water under 1 atm of it: °C, volumes.
 const WATER_HANDBOOK: [(f64, f64); 7] =
     [(0.0, 1.713), (5.0, 1.424), (10.0, 1.194), (15.0, 1.019), (20.0, 0.878), (25.0, 0.759), (30.0, 0.665)];
+
+/// The same, with a line for each degree from 0 °C on.
+const WATER_BY_DEGREE: [f64; 31] = [
+    1.713, 1.646, 1.584, 1.527, 1.473, 1.424, 1.377, 1.331, 1.282, 1.237, 1.194, 1.154, 1.117, 1.083, 1.050, 1.019,
+    0.985, 0.956, 0.928, 0.902, 0.878, 0.854, 0.829, 0.804, 0.781, 0.759, 0.738, 0.718, 0.699, 0.682, 0.665,
+];
+
+/// Read between its lines, in volumes; `None` beyond its ends.
+fn water_by_degree(t: f64) -> Option<f64> {
+    let celsius = CELSIUS.from_si(t);
+    let at = floor(celsius.max(0.0));
+    let (low, high) = (*WATER_BY_DEGREE.get(at as usize)?, *WATER_BY_DEGREE.get(at as usize + 1)?);
+    (celsius > -1e-9).then_some(low + (high - low) * (celsius - at))
+}
 
 /// Read between its lines, in volumes; `None` beyond its ends.
 fn water_handbook(t: f64) -> Option<f64> {
@@ -188,14 +203,19 @@ impl Left {
             _ => STANDARD_ATMOSPHERE,
         };
         let over = match choice.of() {
-            FermenterPressure::Counted if choice.of::<Reference>() == Reference::Absolute => {
-                told.request.number(Key::FermenterGauge).unwrap_or(place)
-            }
-            FermenterPressure::Counted => place + told.request.number(Key::FermenterGauge).unwrap_or_default(),
+            FermenterPressure::Counted => match (told.request.number(Key::FermenterGauge), choice.of()) {
+                (None, _) => place,
+                (Some(gauge), Reference::Told) => place + gauge,
+                (Some(gauge), Reference::Absolute) => gauge,
+            },
             FermenterPressure::Ignored => place,
         };
         let scale = over / STANDARD_ATMOSPHERE;
-        let pure = |model| Relation::Model(model, Factor::Laboratory, 0.0, 0.0).at(t).dissolved(over);
+        // Told for one atmosphere, and taken in proportion.
+        let pure = |model| {
+            let at = Relation::Model(model, Factor::Laboratory, 0.0, 0.0).at(t);
+            at.dissolved(STANDARD_ATMOSPHERE).times(scale)
+        };
         let amount = match choice.of() {
             Residual::Table => {
                 let f = FAHRENHEIT.from_si(t);
@@ -210,6 +230,7 @@ impl Left {
                 }
             }
             Residual::WaterHandbook => Amount::Volumes(water_handbook(t)? * scale),
+            Residual::WaterByDegree => Amount::Volumes(water_by_degree(t)? * scale),
             Residual::BeerChart => pure(Model::ChartFit),
             Residual::European => pure(Model::European),
             Residual::Water => pure(Model::WaterCore),
@@ -244,7 +265,8 @@ impl Otherwise for LeftAfter {
 
     fn value(&self, choice: &Choice) -> Option<f64> {
         let amount = self.0.amount(choice)?;
-        let value = claimed(amount, self.0.told.unit, choice.of::<GasVolume>().grams());
+        let told = &self.0.told;
+        let value = claimed(amount, told.unit, told.grams(choice));
         (value >= 0.0).then_some(value)
     }
 }
