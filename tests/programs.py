@@ -61,7 +61,7 @@ PRIORS: dict[str, dict[str, float]] = {
     },
     # The quadratic is everywhere in spreadsheets, the exponential fit second, the European form in German texts.
     "beer_solubility": {
-        "chart_fit": 25, "quadratic": 43, "european": 12, "brewery_polynomial": 4, "water_core": 3, "carroll": 3,
+        "chart_fit": 22, "quadratic": 46, "european": 12, "brewery_polynomial": 4, "water_core": 3, "carroll": 3,
         "iapws": 3, "sander": 7,
     },
     "water_solubility": {
@@ -112,7 +112,7 @@ SYSTEMS: dict[str, tuple[float, dict[str, Any]]] = {
     "metric": (42, {"t": "c", "volume": "l", "bottle": "ml", "pressure": {"bar": 80, "kpa": 20}, "length": "m",
                     "mass": {"g": 85, "g_per_l": 10, "kg": 5}, "gas": {"g": 80, "kg": 20}}),
     "US": (33, {"t": "f", "volume": "us_gal", "bottle": "us_fl_oz", "pressure": {"psi": 100}, "length": "ft",
-                "mass": {"oz": 65, "g": 25, "lb": 10}, "gas": {"oz": 50, "lb": 25, "g": 25}}),
+                "mass": {"oz": 45, "g": 50, "lb": 5}, "gas": {"oz": 50, "lb": 25, "g": 25}}),
     "mixed": (20, {"t": "c", "volume": "l", "bottle": "ml", "pressure": {"psi": 100}, "length": "ft",
                    "mass": {"g": 95, "g_per_l": 5}, "gas": {"g": 100}}),
     "imperial": (5, {"t": "c", "volume": "imp_gal", "bottle": "ml", "pressure": {"psi": 100}, "length": "ft",
@@ -187,8 +187,8 @@ KINDS: dict[str, float] = {
     "priming_sugar": 26, "residual_co2": 8, "dissolved_co2": 10, "keg_pressure": 16, "package_pressure": 7,
     "bottle_count": 5, "line_length": 7, "gas_used": 6, "purge_cycles": 5, "alcohol": 10,
 }
-# What every program of six claims is asked for.
-MAIN_KINDS = ("priming_sugar", "keg_pressure")
+# What a program of six claims is mainly for.
+MAIN_KINDS: dict[str, float] = {"priming_sugar": 75, "keg_pressure": 25}
 SUGARS: dict[str, float] = {
     "sucrose": 40, "dextrose_monohydrate": 32, "dextrose_anhydrous": 14, "dry_malt_extract": 9, "honey": 5,
 }
@@ -1018,10 +1018,10 @@ def single(seed: int) -> Case:
 
 
 def six(seed: int, digits: dict[str, dict[int, float]] = DIGITS) -> list[Case]:
-    """Six claims from one program, which does three kinds of things: it primes, it kegs, and something else."""
+    """Six claims from one program, which does three kinds of things, and is mainly for sugar or for a keg."""
     draw = random.Random(f"six {seed}")
     while True:
-        kinds = list(MAIN_KINDS)
+        kinds = [pick(draw, MAIN_KINDS)]
         while len(kinds) < 3:
             kind = pick(draw, KINDS)
             if kind not in kinds:

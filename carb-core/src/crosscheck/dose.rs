@@ -82,7 +82,7 @@ fn made(theory: f64, fermentable: f64, grams: f64, choice: &Choice) -> f64 {
 impl Otherwise for Dose {
     fn questions(&self) -> Vec<Question> {
         let told = &self.told;
-        let mut all = vec![Question::Question::SugarYield, Question::SugarTaken, Question::DoseHeadspace];
+        let mut all = vec![Question::GasVolume, Question::SugarYield, Question::SugarTaken, Question::DoseHeadspace];
         all.extend(self.left.iter().flat_map(Left::questions));
         all.extend((self.extract > 0.0).then_some(Question::ExtractLeft));
         all.extend(self.syrup.map(|_| Question::Syrup));

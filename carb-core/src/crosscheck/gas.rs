@@ -54,7 +54,7 @@ pub(super) fn otherwise(claim: &Claim) -> Result<Box<dyn Otherwise>, Error> {
 
 impl Otherwise for Gas {
     fn questions(&self) -> Vec<Question> {
-        let mut all = vec![Question::Question::KegHeadspace, Question::GasLaw, Question::Reference];
+        let mut all = vec![Question::GasVolume, Question::KegHeadspace, Question::GasLaw, Question::Reference];
         all.extend(self.start.map(|_| Question::StartCo2));
         all.extend(self.told.air(true));
         all.extend(self.told.scale(Key::Temperature));

@@ -4,7 +4,7 @@ use super::claim::Claim;
 use super::pressure::gauge_of;
 use super::quantity::Otherwise;
 use super::question::{
-    Altitude, Choice, PackageHeadspace, Question, Reference, TemperatureScale, TrappedAir,
+    Altitude, Choice, GasVolume, PackageHeadspace, Question, Reference, TemperatureScale, TrappedAir,
 };
 use super::relation::{Amount, Relation};
 use super::told::Told;

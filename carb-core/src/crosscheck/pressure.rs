@@ -46,7 +46,7 @@ impl Otherwise for Keg {
     fn questions(&self) -> Vec<Question> {
         let told = &self.0;
         let mut all =
-            vec![Relation::question(told.kind), Question::Question::Reference, Question::PressureLabel];
+            vec![Relation::question(told.kind), Question::GasVolume, Question::Reference, Question::PressureLabel];
         all.extend(told.air(true));
         all.extend(told.scale(Key::Temperature));
         all.extend(share(told).map(|_| Question::Blend));
@@ -96,7 +96,7 @@ impl Otherwise for Dissolved {
     fn questions(&self) -> Vec<Question> {
         let told = &self.0;
         let mut all =
-            vec![Relation::question(told.kind), Question::Question::GivenPressure, Question::Reference];
+            vec![Relation::question(told.kind), Question::GasVolume, Question::GivenPressure, Question::Reference];
         // Absolute pressure asks for no air outside.
         if told.request.number(Key::Gauge).is_some() {
             all.extend(told.air(true));
