@@ -5,7 +5,8 @@ use super::quantity::Otherwise;
 use super::question::{
     Altitude, Blend, Choice, FermenterPressure, Question, Reference, Residual, TemperatureScale,
 };
-use super::relation::{Amount, Relation};
+use super::memo::Memo;
+use super::relation::{Amount, At, Relation};
 use super::told::Told;
 use crate::balance::open::{TABLE_END_F, TABLE_START_F, quadratic};
 use crate::error::Error;
@@ -30,11 +31,16 @@ pub(super) fn claimed(amount: Amount, unit: &'static Unit, grams: f64) -> f64 {
     if *unit == VOLUMES { VOLUMES.to_si(amount.volumes(grams)) } else { amount.grams(grams) }
 }
 
-struct Keg(Told);
+struct Keg {
+    told: Told,
+    /// Total pressure of CO2 alone, and whether it is by gauge.
+    total: Memo<Option<(f64, bool, f64)>>,
+}
 
 /// What other programs make of a keg's pressure.
 pub(super) fn keg(claim: &Claim) -> Result<Box<dyn Otherwise>, Error> {
-    Ok(Box::new(Keg(Told::of(claim)?)))
+    let told = Told::of(claim)?;
+    Ok(Box::new(Keg { total: Memo::of(held_by(&told)), told }))
 }
 
 /// The share of CO2 in the gas, from 0 to 1.
@@ -42,9 +48,22 @@ fn share(told: &Told) -> Option<f64> {
     told.request.number(Key::Co2Share).map(|percent| percent / 100.0)
 }
 
+/// What the pressure that holds a carbonation depends on.
+pub(super) fn held_by(told: &Told) -> Vec<Question> {
+    vec![Relation::question(told.kind), Question::GasVolume, Question::TemperatureScale]
+}
+
+/// The total pressure of CO2 alone that holds the carbonation, whether it is by gauge, and the temperature.
+pub(super) fn holding(told: &Told, choice: &Choice) -> Option<(f64, bool, f64)> {
+    let t = told.temperature(Key::Temperature, choice)?;
+    let relation = Relation::of(told.kind, told.composition, choice).at(t);
+    let total = relation.total(told.amount(Key::Carbonation)?, told.grams(choice));
+    Some((total, relation.by_gauge(), t))
+}
+
 impl Otherwise for Keg {
     fn questions(&self) -> Vec<Question> {
-        let told = &self.0;
+        let told = &self.told;
         let mut all =
             vec![Relation::question(told.kind), Question::GasVolume, Question::Reference, Question::PressureLabel];
         all.extend(told.air(true));
@@ -54,11 +73,8 @@ impl Otherwise for Keg {
     }
 
     fn value(&self, choice: &Choice) -> Option<f64> {
-        let told = &self.0;
-        let t = told.temperature(Key::Temperature, choice)?;
-        let relation = Relation::of(told.kind, told.composition, choice).at(t);
-        let total = relation.total(told.amount(Key::Carbonation)?, told.grams(choice));
-        gauge_of(told, total, relation.by_gauge(), t, choice)
+        let (total, by_gauge, t) = self.total.get(choice, || holding(&self.told, choice))?;
+        gauge_of(&self.told, total, by_gauge, t, choice)
     }
 }
 
@@ -85,16 +101,22 @@ pub(super) fn gauge_of(told: &Told, total: f64, by_gauge: bool, t: f64, choice: 
     Some((gauge + by_rule) * Told::pressure_label(told.unit, choice)?)
 }
 
-struct Dissolved(Told);
+struct Dissolved {
+    told: Told,
+    /// The relation, and the temperature.
+    relation: Memo<Option<(At, f64)>>,
+}
 
 /// What other programs make of the CO2 under a pressure.
 pub(super) fn dissolved(claim: &Claim) -> Result<Box<dyn Otherwise>, Error> {
-    Ok(Box::new(Dissolved(Told::of(claim)?)))
+    let told = Told::of(claim)?;
+    let by = vec![Relation::question(told.kind), Question::TemperatureScale];
+    Ok(Box::new(Dissolved { relation: Memo::of(by), told }))
 }
 
 impl Otherwise for Dissolved {
     fn questions(&self) -> Vec<Question> {
-        let told = &self.0;
+        let told = &self.told;
         let mut all =
             vec![Relation::question(told.kind), Question::GasVolume, Question::GivenPressure, Question::Reference];
         // Absolute pressure asks for no air outside.
@@ -107,9 +129,11 @@ impl Otherwise for Dissolved {
     }
 
     fn value(&self, choice: &Choice) -> Option<f64> {
-        let told = &self.0;
-        let t = told.temperature(Key::Temperature, choice)?;
-        let relation = Relation::of(told.kind, told.composition, choice).at(t);
+        let told = &self.told;
+        let (relation, t) = self.relation.get(choice, || {
+            let t = told.temperature(Key::Temperature, choice)?;
+            Some((Relation::of(told.kind, told.composition, choice).at(t), t))
+        })?;
         let outside = told.outside(choice);
         // The number that was told, as it was understood.
         let given = |key| {
@@ -172,6 +196,7 @@ pub(super) struct Left {
     told: Told,
     /// By this library, kg/m3.
     ours: f64,
+    known: Memo<Option<Amount>>,
 }
 
 /// What raises the pressure over the fermenting drink.
@@ -182,20 +207,29 @@ impl Left {
         let taken = told.request.given().filter(|name| !RESIDUAL_CO2.takes(name.key));
         let asked = taken.fold(told.request, |request, name| request.without(name.key));
         let answer = RESIDUAL_CO2.answer(&asked, &mut NoSteps)?;
-        Ok(Self { ours: answer.value.as_slice()[0], told })
+        let known = Memo::of(Self::asked(&told));
+        Ok(Self { ours: answer.value.as_slice()[0], known, told })
     }
 
     pub fn questions(&self) -> Vec<Question> {
+        Self::asked(&self.told)
+    }
+
+    fn asked(told: &Told) -> Vec<Question> {
         let mut all = vec![Question::Residual];
-        all.extend(self.told.air(false));
-        all.extend(self.told.scale(Key::Warmest));
-        if self.told.request.number(Key::FermenterGauge).is_some() {
+        all.extend(told.air(false));
+        all.extend(told.scale(Key::Warmest));
+        if told.request.number(Key::FermenterGauge).is_some() {
             all.extend([Question::FermenterPressure, Question::Reference]);
         }
         all
     }
 
     pub fn amount(&self, choice: &Choice) -> Option<Amount> {
+        self.known.get(choice, || self.find(choice))
+    }
+
+    fn find(&self, choice: &Choice) -> Option<Amount> {
         let told = &self.told;
         let t = told.temperature(Key::Warmest, choice)?;
         let place = match choice.of() {
