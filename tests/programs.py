@@ -6,7 +6,7 @@ Nobody's program is meant by any of them. The formulas are written from the scie
 that what the cross-check finds in a claim can be held against what was put in.
 
     single(seed)        a claim of a program, what its habits are, and its exact value in the claim's unit
-    six(seed)           six such claims, of at least three kinds, of one program
+    six(seed)           six such claims, of three kinds, of one program
     random_wrong(seed)  a claim whose number is drawn within 20 % of the right one
 
 What is told of a claim's habits (its *truth*) is what its number was made with: a question that was never asked on
@@ -24,7 +24,7 @@ How the quantities are computed, where a habit does not say it all:
 | bottle_count | litres / bottle |
 | line_length | (gauge - lift x rise - hardware - what is kept at the faucet) / resistance |
 | gas_used | litres x (target - start) + gas at serving pressure in the headspace and in the emptied keg |
-| purge_cycles | ln((limit - gas) / (air - gas)) / ln(ambient / full), the gas with 30 ppm of oxygen |
+| purge_cycles | ln((limit - gas) / (air - gas)) / ln(ambient / full), the gas with 30 ppm of oxygen or none |
 | alcohol | by the formula, from original and present gravity |
 
 Where that could be read in two ways, it is read so:
@@ -56,12 +56,12 @@ Case = tuple[Row, Truth, float]
 PRIORS: dict[str, dict[str, float]] = {
     # Most say what they mean by a volume nowhere; 44 g on 22.4 L is what a textbook gives.
     "gas_volume": {
-        "real": 27, "ideal": 20, "rounded_molar": 15, "rounded": 12, "real_rounded": 12, "two": 4, "one_bar": 2,
+        "real": 27, "ideal": 30, "rounded_molar": 14, "rounded": 12, "real_rounded": 3, "two": 4, "one_bar": 2,
         "ideal_one_bar": 2, "at_60_f": 2, "at_20_c": 2, "at_25_c": 2,
     },
     # The quadratic is everywhere in spreadsheets, the exponential fit second, the European form in German texts.
     "beer_solubility": {
-        "chart_fit": 25, "quadratic": 43, "european": 12, "brewery_polynomial": 4, "water_core": 3, "carroll": 3,
+        "chart_fit": 22, "quadratic": 46, "european": 12, "brewery_polynomial": 4, "water_core": 3, "carroll": 3,
         "iapws": 3, "sander": 7,
     },
     "water_solubility": {
@@ -78,12 +78,12 @@ PRIORS: dict[str, dict[str, float]] = {
     "syrup": {"left_out": 80, "counted": 20},
     "gallon": {"told": 96, "other": 4},
     "temperature_scale": {"told": 98, "other": 2},
-    "altitude": {"used": 45, "forgotten": 43, "rule": 12},
+    "altitude": {"used": 49, "forgotten": 48, "rule": 3},
     "atmosphere": {"standard": 48, "psi_14_7": 30, "bar_1_013": 16, "one_bar": 6},
     "gauge": {"told": 97, "absolute": 3},
     "pressure_label": {"told": 97, "psi": 1, "bar": 1, "kpa": 1},
     "mass_label": {"told": 93, "ounce_28": 3, "ounce_30": 2, "ounce_fluid": 1, "other": 1},
-    "blend": {"absolute": 55, "by_gauge": 27, "ignored": 18},
+    "blend": {"absolute": 20, "dry": 48, "by_gauge": 17, "ignored": 15},
     "extract_left": {"counted": 65, "ignored": 35},
     "fermenter_pressure": {"counted": 55, "ignored": 45},
     "package_headspace": {"counted": 0, "left_out": 100},
@@ -91,11 +91,13 @@ PRIORS: dict[str, dict[str, float]] = {
     "count_rounding": {"down": 60, "up": 15, "nearest": 25},
     "cycles_rounding": {"exact": 50, "up": 50},
     "air_oxygen": {"0.20946": 35, "0.21": 65},
+    # Who counts purges takes the gas for pure.
+    "gas_oxygen": {"usual": 10, "pure": 90},
     "tube_resistance": {"told": 45, "r_1_8": 5, "r_2": 10, "r_2_2": 15, "r_2_7": 15, "r_3": 10},
     "lift": {"half_psi": 62, "water": 28, "ignored": 10},
     "faucet": {"told": 80, "one_psi": 20},
     "alcohol_formula": {"balling": 20, "balling_791": 8, "quick": 48, "quick_131": 8, "hall": 12, "by_mass": 4},
-    "extract_scale": {"asbc": 45, "lincoln": 25, "quick": 30},
+    "extract_scale": {"asbc": 66, "lincoln": 12, "quick": 22},
     "start_co2": {"counted": 75, "ignored": 25},
     "keg_headspace": {"counted": 50, "left_out": 50},
     "gas_law": {"real": 30, "ideal": 70},
@@ -110,20 +112,29 @@ SYSTEMS: dict[str, tuple[float, dict[str, Any]]] = {
     "metric": (42, {"t": "c", "volume": "l", "bottle": "ml", "pressure": {"bar": 80, "kpa": 20}, "length": "m",
                     "mass": {"g": 85, "g_per_l": 10, "kg": 5}, "gas": {"g": 80, "kg": 20}}),
     "US": (33, {"t": "f", "volume": "us_gal", "bottle": "us_fl_oz", "pressure": {"psi": 100}, "length": "ft",
-                "mass": {"oz": 65, "g": 25, "lb": 10}, "gas": {"oz": 50, "lb": 25, "g": 25}}),
+                "mass": {"oz": 45, "g": 50, "lb": 5}, "gas": {"oz": 50, "lb": 25, "g": 25}}),
     "mixed": (20, {"t": "c", "volume": "l", "bottle": "ml", "pressure": {"psi": 100}, "length": "ft",
                    "mass": {"g": 95, "g_per_l": 5}, "gas": {"g": 100}}),
     "imperial": (5, {"t": "c", "volume": "imp_gal", "bottle": "ml", "pressure": {"psi": 100}, "length": "ft",
                      "mass": {"g": 70, "oz": 30}, "gas": {"g": 50, "oz": 50}}),
 }
 
-# Decimals that are printed of a unit, and how many programs in a hundred print so many.
+# Decimals that are printed of a unit, and how many programs in a hundred print so many: what stands on a screen, which is
+# finer than a scale or a regulator can be read. Gas is told more coarsely, and has units of its own here.
 DIGITS: dict[str, dict[int, float]] = {
-    "g": {1: 45, 0: 55}, "oz": {1: 50, 2: 50}, "kg": {3: 100}, "lb": {2: 70, 3: 30}, "g_per_l": {1: 60, 2: 40},
-    "volumes": {2: 85, 1: 5, 3: 10}, "co2_g_per_l": {2: 70, 1: 30},
-    "psi": {1: 65, 2: 15, 0: 20}, "bar": {2: 85, 1: 10, 3: 5}, "kpa": {0: 60, 1: 40},
-    "count": {0: 100}, "cycles": {1: 60, 2: 40}, "ft": {1: 70, 2: 30}, "m": {2: 80, 1: 20},
-    "abv_percent": {1: 60, 2: 40},
+    "g": {1: 70, 2: 30}, "oz": {2: 70, 3: 30}, "kg": {4: 100}, "lb": {3: 100}, "g_per_l": {2: 80, 3: 20},
+    "volumes": {2: 95, 3: 5}, "co2_g_per_l": {2: 100},
+    "psi": {1: 95, 2: 5}, "bar": {2: 95, 3: 5}, "kpa": {0: 90, 1: 10},
+    "count": {0: 100}, "cycles": {1: 90, 2: 10}, "ft": {1: 50, 2: 50}, "m": {2: 100},
+    "abv_percent": {2: 90, 1: 10},
+    "gas g": {0: 100}, "gas oz": {1: 100}, "gas kg": {3: 100}, "gas lb": {2: 100},
+}
+# A rougher screen: whole grams, tenths of an ounce, whole psi. Measured too, and held to nothing.
+COARSE: dict[str, dict[int, float]] = {
+    "g": {0: 100}, "oz": {1: 100}, "kg": {3: 100}, "lb": {2: 100}, "g_per_l": {1: 100},
+    "volumes": {1: 50, 2: 50}, "co2_g_per_l": {1: 100}, "psi": {0: 50, 1: 50}, "bar": {1: 50, 2: 50}, "kpa": {0: 100},
+    "count": {0: 100}, "cycles": {1: 100}, "ft": {1: 100}, "m": {1: 100}, "abv_percent": {1: 100},
+    "gas g": {0: 100}, "gas oz": {1: 100}, "gas kg": {2: 100}, "gas lb": {1: 100},
 }
 
 # ---------------------------------------------------------------------------------------------- what is asked
@@ -176,6 +187,8 @@ KINDS: dict[str, float] = {
     "priming_sugar": 26, "residual_co2": 8, "dissolved_co2": 10, "keg_pressure": 16, "package_pressure": 7,
     "bottle_count": 5, "line_length": 7, "gas_used": 6, "purge_cycles": 5, "alcohol": 10,
 }
+# What a program of six claims is mainly for.
+MAIN_KINDS: dict[str, float] = {"priming_sugar": 75, "keg_pressure": 25}
 SUGARS: dict[str, float] = {
     "sucrose": 40, "dextrose_monohydrate": 32, "dextrose_anhydrous": 14, "dry_malt_extract": 9, "honey": 5,
 }
@@ -632,6 +645,8 @@ def dissolved(row: Row, ask: Asked) -> float:
         total = absolute(row, "gauge", ask)
     if blend == "absolute":
         total = vapour(t) + share * (total - vapour(t))
+    elif blend == "dry":
+        total *= share
     return solubility(row, t, ask).dissolved(total).told(row["unit"], ask)
 
 
@@ -642,6 +657,8 @@ def keg(row: Row, ask: Asked) -> float:
     blend = ask("blend") if share < 1 else "ignored"
     if blend == "absolute":
         total = vapour(t) + (total - vapour(t)) / share
+    elif blend == "dry":
+        total /= share
     is_absolute, scale = ask("gauge") == "absolute", share if blend == "by_gauge" else 1.0
     if is_absolute and scale == 1:
         over = total
@@ -723,7 +740,8 @@ def purge(row: Row, ask: Asked) -> float:
     outside = ambient(row, ask)
     if full < 1.05 * outside:
         raise Unanswered
-    over = (row["oxygen_ppm"] * 1e-6 - GAS_OXYGEN) / (air - GAS_OXYGEN)
+    supplied = GAS_OXYGEN if ask("gas_oxygen") == "usual" else 0.0
+    over = (row["oxygen_ppm"] * 1e-6 - supplied) / (air - supplied)
     cycles = math.log(over) / math.log(outside / full)
     return float(math.ceil(cycles)) if ask("cycles_rounding") == "up" else cycles
 
@@ -810,7 +828,7 @@ def typed(draw: random.Random, name: str) -> float:
 class Program:
     """Habits, units and digits."""
 
-    def __init__(self, draw: random.Random, name: str) -> None:
+    def __init__(self, draw: random.Random, name: str, digits: dict[str, dict[int, float]] = DIGITS) -> None:
         self.name = name
         self.habits = {question: pick(draw, habits) for question, habits in PRIORS.items()}
         if self.habits["temperature_scale"] == "other" and self.habits["residual"] == "water_handbook":
@@ -821,12 +839,14 @@ class Program:
         # Regulators are read in bar where pressures are told in kPa.
         self.units["regulator"] = "psi" if self.units["pressure"] == "psi" else "bar"
         self.units["co2"] = "co2_g_per_l" if rarely(draw, "co2_g_per_l") else "volumes"
-        self.digits = {unit: pick(draw, digits) for unit, digits in DIGITS.items()}
+        self.digits = {unit: pick(draw, many) for unit, many in digits.items()}
 
     def decimals(self, row: Row) -> int:
         unit = row["unit"]
         if row["quantity"] == "purge_cycles" and self.habits["cycles_rounding"] == "exact":
             unit = "cycles"
+        if row["quantity"] == "gas_used":
+            unit = f"gas {unit}"
         return int(self.digits[unit])
 
     def day(self, draw: random.Random, quantity: str) -> Row:
@@ -997,15 +1017,18 @@ def single(seed: int) -> Case:
             continue
 
 
-def six(seed: int) -> list[Case]:
-    """Six claims of at least three kinds from one program."""
+def six(seed: int, digits: dict[str, dict[int, float]] = DIGITS) -> list[Case]:
+    """Six claims from one program, which does three kinds of things, and is mainly for sugar or for a keg."""
     draw = random.Random(f"six {seed}")
     while True:
-        kinds: list[str] = []
-        while len(kinds) < 6 or len(set(kinds)) < 3:
-            kinds = [pick(draw, KINDS) for _ in range(6)]
+        kinds = [pick(draw, MAIN_KINDS)]
+        while len(kinds) < 3:
+            kind = pick(draw, KINDS)
+            if kind not in kinds:
+                kinds.append(kind)
+        kinds += [pick(draw, {kind: KINDS[kind] for kind in kinds}) for _ in range(3)]
         try:
-            program = Program(draw, f"six {seed}")
+            program = Program(draw, f"six {seed}", digits)
             return labelled(program.claim(draw, kind) for kind in kinds)
         except Unanswered:
             continue

@@ -81,6 +81,7 @@ impl Otherwise for Alcohol {
             AlcoholFormula::Quick => 131.25 * (original - current),
             AlcoholFormula::Quick131 => 131.0 * (original - current),
             AlcoholFormula::Hall => by_difference(original, current),
+            AlcoholFormula::ByRatio => 100.0 * 1.05 * (original - current) / current / 0.79,
             AlcoholFormula::ByMass => abw,
         };
         (value >= 0.0).then_some(value)

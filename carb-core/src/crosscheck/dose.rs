@@ -3,7 +3,7 @@
 use super::claim::Claim;
 use super::pressure::Left;
 use super::quantity::Otherwise;
-use super::question::{Choice, DoseHeadspace, ExtractLeft, GasVolume, Question, SugarTaken, SugarYield, Syrup};
+use super::question::{Choice, DoseHeadspace, ExtractLeft, Question, SugarTaken, SugarYield, Syrup};
 use super::relation::Amount;
 use super::told::Told;
 use crate::error::Error;
@@ -94,7 +94,7 @@ impl Otherwise for Dose {
     }
 
     fn value(&self, choice: &Choice) -> Option<f64> {
-        let grams = choice.of::<GasVolume>().grams();
+        let grams = self.told.grams(choice);
         let before = match (&self.left, self.measured) {
             (Some(left), _) => left.amount(choice)?,
             (None, measured) => measured?,

@@ -173,7 +173,7 @@ pub(super) fn look_into(claim: &Claim, thresholds: &mut Thresholds) -> Result<(O
         if off <= half {
             inside += reading.prior;
             found.push(reading);
-        } else if nearest.is_none_or(|(best, _)| off < best) && reading.choice.departures().count() <= 2 {
+        } else if nearest.is_none_or(|(best, _)| off < best) && reading.departures <= 2 {
             nearest = Some((off, reading));
         }
     });

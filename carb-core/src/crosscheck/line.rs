@@ -8,7 +8,7 @@ use crate::error::Error;
 use crate::kegging::handbook_line::LIFT;
 use crate::property::tube::Tube;
 use crate::quantity::Key;
-use crate::quantity::unit::{PSI, PSI_PER_FOOT};
+use crate::quantity::unit::{BAR_PER_METRE, BORE_INCH, PSI, PSI_PER_FOOT};
 use alloc::boxed::Box;
 use alloc::vec::Vec;
 
@@ -27,6 +27,17 @@ pub(super) fn otherwise(claim: &Claim) -> Result<Box<dyn Otherwise>, Error> {
     Ok(Box::new(Line { tube, told: [number(Key::Gauge), told, number(Key::Rise), number(Key::Hardware)] }))
 }
 
+/// Resistances of vinyl by a vendor's sheet: inches, psi/ft.
+const VENDOR: [(f64, f64); 5] =
+    [(3.0 / 16.0, 2.7), (0.25, 0.70), (5.0 / 16.0, 0.17), (0.375, 0.11), (0.5, 0.025)];
+
+/// What a vendor's sheet says of a tube, Pa/m.
+fn vendor(tube: Tube) -> Option<f64> {
+    let bore = BORE_INCH.from_si(tube.bore);
+    let line = VENDOR.iter().find(|(inches, _)| (inches - bore).abs() < 1e-6)?;
+    tube.name.starts_with("vinyl").then(|| PSI_PER_FOOT.to_si(line.1))
+}
+
 impl Otherwise for Line {
     fn questions(&self) -> Vec<Question> {
         let [_, _, rise, _] = self.told;
@@ -42,6 +53,7 @@ impl Otherwise for Line {
         let resistance = match choice.of() {
             TubeResistance::Told => told,
             TubeResistance::Low => self.tube.map(|tube| tube.unit.to_si(tube.range.0))?,
+            TubeResistance::Vendor => vendor(self.tube?)?,
             TubeResistance::R18 => PSI_PER_FOOT.to_si(1.8),
             TubeResistance::R2 => PSI_PER_FOOT.to_si(2.0),
             TubeResistance::R22 => PSI_PER_FOOT.to_si(2.2),
@@ -51,6 +63,7 @@ impl Otherwise for Line {
         let lift = match choice.of() {
             Lift::HalfPsi => LIFT,
             Lift::Water => PSI_PER_FOOT.to_si(0.4335),
+            Lift::PerMetre => BAR_PER_METRE.to_si(0.1),
             Lift::Ignored => 0.0,
         };
         let kept = match choice.of() {

@@ -16,6 +16,7 @@ mod gas;
 #[cfg(feature = "json")]
 pub mod json;
 mod line;
+mod memo;
 mod package;
 mod pressure;
 pub mod program;

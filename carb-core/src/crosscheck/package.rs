@@ -1,7 +1,8 @@
 //! Claims of the pressure in a sealed package.
 
 use super::claim::Claim;
-use super::pressure::gauge_of;
+use super::memo::Memo;
+use super::pressure::{gauge_of, held_by, holding};
 use super::quantity::Otherwise;
 use super::question::{
     Altitude, Choice, GasVolume, PackageHeadspace, Question, Reference, TemperatureScale, TrappedAir,
@@ -25,18 +26,21 @@ struct Package {
     told: Told,
     /// Answers of the mass balance, which takes its time.
     balance: RefCell<Vec<(Asked, Option<f64>)>>,
+    /// Total pressure of CO2 alone that holds all of it, whether it is by gauge, and the temperature.
+    total: Memo<Option<(f64, bool, f64)>>,
 }
 
 /// What other programs make of the pressure in a package.
 pub(super) fn otherwise(claim: &Claim) -> Result<Box<dyn Otherwise>, Error> {
-    Ok(Box::new(Package { told: Told::of(claim)?, balance: RefCell::default() }))
+    let told = Told::of(claim)?;
+    Ok(Box::new(Package { total: Memo::of(held_by(&told)), told, balance: RefCell::default() }))
 }
 
 impl Package {
     /// The expected pressure by mass balance, Pa gauge.
     fn balanced(&self, amount: Amount, t: f64, choice: &Choice) -> Option<f64> {
         let told = &self.told;
-        let grams = amount.grams(choice.of::<GasVolume>().grams());
+        let grams = amount.grams(told.grams(choice));
         let forgotten = told.elsewhere() && choice.of::<Altitude>() == Altitude::Forgotten;
         let other = choice.of::<TemperatureScale>() == TemperatureScale::Other;
         let asked = (grams.to_bits(), forgotten, other);
@@ -97,9 +101,8 @@ impl Otherwise for Package {
                 Some((self.balanced(amount, t, choice)? + air + absolute) * label)
             }
             PackageHeadspace::LeftOut => {
-                let relation = Relation::of(told.kind, told.composition, choice).at(t);
-                let total = relation.total(amount, choice.of::<GasVolume>().grams());
-                Some(gauge_of(told, total, relation.by_gauge(), t, choice)? + air * label)
+                let (total, by_gauge, t) = self.total.get(choice, || holding(told, choice))?;
+                Some(gauge_of(told, total, by_gauge, t, choice)? + air * label)
             }
         }
     }

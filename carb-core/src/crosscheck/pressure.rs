@@ -3,13 +3,15 @@
 use super::claim::Claim;
 use super::quantity::Otherwise;
 use super::question::{
-    Altitude, Blend, Choice, FermenterPressure, GasVolume, Question, Reference, Residual, TemperatureScale,
+    Altitude, Blend, Choice, FermenterPressure, Question, Reference, Residual, TemperatureScale,
 };
-use super::relation::{Amount, Relation};
+use super::memo::Memo;
+use super::relation::{Amount, At, Relation};
 use super::told::Told;
 use crate::balance::open::{TABLE_END_F, TABLE_START_F, quadratic};
 use crate::error::Error;
 use crate::evidence::NoSteps;
+use crate::number::floor;
 use crate::property::constant::STANDARD_ATMOSPHERE;
 use crate::property::solubility::Model;
 use crate::property::solubility::composition::Factor;
@@ -29,11 +31,16 @@ pub(super) fn claimed(amount: Amount, unit: &'static Unit, grams: f64) -> f64 {
     if *unit == VOLUMES { VOLUMES.to_si(amount.volumes(grams)) } else { amount.grams(grams) }
 }
 
-struct Keg(Told);
+struct Keg {
+    told: Told,
+    /// Total pressure of CO2 alone, and whether it is by gauge.
+    total: Memo<Option<(f64, bool, f64)>>,
+}
 
 /// What other programs make of a keg's pressure.
 pub(super) fn keg(claim: &Claim) -> Result<Box<dyn Otherwise>, Error> {
-    Ok(Box::new(Keg(Told::of(claim)?)))
+    let told = Told::of(claim)?;
+    Ok(Box::new(Keg { total: Memo::of(held_by(&told)), told }))
 }
 
 /// The share of CO2 in the gas, from 0 to 1.
@@ -41,9 +48,22 @@ fn share(told: &Told) -> Option<f64> {
     told.request.number(Key::Co2Share).map(|percent| percent / 100.0)
 }
 
+/// What the pressure that holds a carbonation depends on.
+pub(super) fn held_by(told: &Told) -> Vec<Question> {
+    vec![Relation::question(told.kind), Question::GasVolume, Question::TemperatureScale]
+}
+
+/// The total pressure of CO2 alone that holds the carbonation, whether it is by gauge, and the temperature.
+pub(super) fn holding(told: &Told, choice: &Choice) -> Option<(f64, bool, f64)> {
+    let t = told.temperature(Key::Temperature, choice)?;
+    let relation = Relation::of(told.kind, told.composition, choice).at(t);
+    let total = relation.total(told.amount(Key::Carbonation)?, told.grams(choice));
+    Some((total, relation.by_gauge(), t))
+}
+
 impl Otherwise for Keg {
     fn questions(&self) -> Vec<Question> {
-        let told = &self.0;
+        let told = &self.told;
         let mut all =
             vec![Relation::question(told.kind), Question::GasVolume, Question::Reference, Question::PressureLabel];
         all.extend(told.air(true));
@@ -53,11 +73,8 @@ impl Otherwise for Keg {
     }
 
     fn value(&self, choice: &Choice) -> Option<f64> {
-        let told = &self.0;
-        let t = told.temperature(Key::Temperature, choice)?;
-        let relation = Relation::of(told.kind, told.composition, choice).at(t);
-        let total = relation.total(told.amount(Key::Carbonation)?, choice.of::<GasVolume>().grams());
-        gauge_of(told, total, relation.by_gauge(), t, choice)
+        let (total, by_gauge, t) = self.total.get(choice, || holding(&self.told, choice))?;
+        gauge_of(&self.told, total, by_gauge, t, choice)
     }
 }
 
@@ -84,18 +101,24 @@ pub(super) fn gauge_of(told: &Told, total: f64, by_gauge: bool, t: f64, choice: 
     Some((gauge + by_rule) * Told::pressure_label(told.unit, choice)?)
 }
 
-struct Dissolved(Told);
+struct Dissolved {
+    told: Told,
+    /// The relation, and the temperature.
+    relation: Memo<Option<(At, f64)>>,
+}
 
 /// What other programs make of the CO2 under a pressure.
 pub(super) fn dissolved(claim: &Claim) -> Result<Box<dyn Otherwise>, Error> {
-    Ok(Box::new(Dissolved(Told::of(claim)?)))
+    let told = Told::of(claim)?;
+    let by = vec![Relation::question(told.kind), Question::TemperatureScale];
+    Ok(Box::new(Dissolved { relation: Memo::of(by), told }))
 }
 
 impl Otherwise for Dissolved {
     fn questions(&self) -> Vec<Question> {
-        let told = &self.0;
+        let told = &self.told;
         let mut all =
-            vec![Relation::question(told.kind), Question::GasVolume, Question::PressureLabel, Question::Reference];
+            vec![Relation::question(told.kind), Question::GasVolume, Question::GivenPressure, Question::Reference];
         // Absolute pressure asks for no air outside.
         if told.request.number(Key::Gauge).is_some() {
             all.extend(told.air(true));
@@ -106,14 +129,16 @@ impl Otherwise for Dissolved {
     }
 
     fn value(&self, choice: &Choice) -> Option<f64> {
-        let told = &self.0;
-        let t = told.temperature(Key::Temperature, choice)?;
-        let relation = Relation::of(told.kind, told.composition, choice).at(t);
+        let told = &self.told;
+        let (relation, t) = self.relation.get(choice, || {
+            let t = told.temperature(Key::Temperature, choice)?;
+            Some((Relation::of(told.kind, told.composition, choice).at(t), t))
+        })?;
         let outside = told.outside(choice);
         // The number that was told, as it was understood.
         let given = |key| {
             let unit = told.request.name_of(key)?.unit?;
-            Some(told.request.number(key)? / Told::pressure_label(unit, choice)?)
+            Some(told.request.number(key)? * Told::given_pressure(unit, choice)?)
         };
         let mistaken = choice.of::<Reference>() == Reference::Absolute;
         let total = match told.request.number(Key::Gauge) {
@@ -132,7 +157,7 @@ impl Otherwise for Dissolved {
             (Some(share), Blend::ByGauge) => outside + (total - outside) * share,
         };
         let base = if relation.by_gauge() { STANDARD_ATMOSPHERE - Told::sea_level(choice) } else { 0.0 };
-        let value = claimed(relation.dissolved(alone + base), told.unit, choice.of::<GasVolume>().grams());
+        let value = claimed(relation.dissolved(alone + base), told.unit, told.grams(choice));
         (value > 0.0).then_some(value)
     }
 }
@@ -140,6 +165,20 @@ impl Otherwise for Dissolved {
 /// A handbook's table of CO2 in water under 1 atm of it: °C, volumes.
 const WATER_HANDBOOK: [(f64, f64); 7] =
     [(0.0, 1.713), (5.0, 1.424), (10.0, 1.194), (15.0, 1.019), (20.0, 0.878), (25.0, 0.759), (30.0, 0.665)];
+
+/// The same, with a line for each degree from 0 °C on.
+const WATER_BY_DEGREE: [f64; 31] = [
+    1.713, 1.646, 1.584, 1.527, 1.473, 1.424, 1.377, 1.331, 1.282, 1.237, 1.194, 1.154, 1.117, 1.083, 1.050, 1.019,
+    0.985, 0.956, 0.928, 0.902, 0.878, 0.854, 0.829, 0.804, 0.781, 0.759, 0.738, 0.718, 0.699, 0.682, 0.665,
+];
+
+/// Read between its lines, in volumes; `None` beyond its ends.
+fn water_by_degree(t: f64) -> Option<f64> {
+    let celsius = CELSIUS.from_si(t);
+    let at = floor(celsius.max(0.0));
+    let (low, high) = (*WATER_BY_DEGREE.get(at as usize)?, *WATER_BY_DEGREE.get(at as usize + 1)?);
+    (celsius > -1e-9).then_some(low + (high - low) * (celsius - at))
+}
 
 /// Read between its lines, in volumes; `None` beyond its ends.
 fn water_handbook(t: f64) -> Option<f64> {
@@ -157,6 +196,7 @@ pub(super) struct Left {
     told: Told,
     /// By this library, kg/m3.
     ours: f64,
+    known: Memo<Option<Amount>>,
 }
 
 /// What raises the pressure over the fermenting drink.
@@ -167,20 +207,29 @@ impl Left {
         let taken = told.request.given().filter(|name| !RESIDUAL_CO2.takes(name.key));
         let asked = taken.fold(told.request, |request, name| request.without(name.key));
         let answer = RESIDUAL_CO2.answer(&asked, &mut NoSteps)?;
-        Ok(Self { ours: answer.value.as_slice()[0], told })
+        let known = Memo::of(Self::asked(&told));
+        Ok(Self { ours: answer.value.as_slice()[0], known, told })
     }
 
     pub fn questions(&self) -> Vec<Question> {
+        Self::asked(&self.told)
+    }
+
+    fn asked(told: &Told) -> Vec<Question> {
         let mut all = vec![Question::Residual];
-        all.extend(self.told.air(false));
-        all.extend(self.told.scale(Key::Warmest));
-        if self.told.request.number(Key::FermenterGauge).is_some() {
+        all.extend(told.air(false));
+        all.extend(told.scale(Key::Warmest));
+        if told.request.number(Key::FermenterGauge).is_some() {
             all.extend([Question::FermenterPressure, Question::Reference]);
         }
         all
     }
 
     pub fn amount(&self, choice: &Choice) -> Option<Amount> {
+        self.known.get(choice, || self.find(choice))
+    }
+
+    fn find(&self, choice: &Choice) -> Option<Amount> {
         let told = &self.told;
         let t = told.temperature(Key::Warmest, choice)?;
         let place = match choice.of() {
@@ -188,14 +237,19 @@ impl Left {
             _ => STANDARD_ATMOSPHERE,
         };
         let over = match choice.of() {
-            FermenterPressure::Counted if choice.of::<Reference>() == Reference::Absolute => {
-                told.request.number(Key::FermenterGauge).unwrap_or(place)
-            }
-            FermenterPressure::Counted => place + told.request.number(Key::FermenterGauge).unwrap_or_default(),
+            FermenterPressure::Counted => match (told.request.number(Key::FermenterGauge), choice.of()) {
+                (None, _) => place,
+                (Some(gauge), Reference::Told) => place + gauge,
+                (Some(gauge), Reference::Absolute) => gauge,
+            },
             FermenterPressure::Ignored => place,
         };
         let scale = over / STANDARD_ATMOSPHERE;
-        let pure = |model| Relation::Model(model, Factor::Laboratory, 0.0, 0.0).at(t).dissolved(over);
+        // Told for one atmosphere, and taken in proportion.
+        let pure = |model| {
+            let at = Relation::Model(model, Factor::Laboratory, 0.0, 0.0).at(t);
+            at.dissolved(STANDARD_ATMOSPHERE).times(scale)
+        };
         let amount = match choice.of() {
             Residual::Table => {
                 let f = FAHRENHEIT.from_si(t);
@@ -210,6 +264,7 @@ impl Left {
                 }
             }
             Residual::WaterHandbook => Amount::Volumes(water_handbook(t)? * scale),
+            Residual::WaterByDegree => Amount::Volumes(water_by_degree(t)? * scale),
             Residual::BeerChart => pure(Model::ChartFit),
             Residual::European => pure(Model::European),
             Residual::Water => pure(Model::WaterCore),
@@ -244,7 +299,8 @@ impl Otherwise for LeftAfter {
 
     fn value(&self, choice: &Choice) -> Option<f64> {
         let amount = self.0.amount(choice)?;
-        let value = claimed(amount, self.0.told.unit, choice.of::<GasVolume>().grams());
+        let told = &self.0.told;
+        let value = claimed(amount, told.unit, told.grams(choice));
         (value >= 0.0).then_some(value)
     }
 }

@@ -6,7 +6,7 @@
 
 use super::finding::{Departure, SAME, Searched};
 use super::question::{COUNT, Choice, Question};
-use super::search::Found;
+use super::search::{Found, LEFT};
 use alloc::collections::BTreeMap;
 use alloc::vec;
 use alloc::vec::Vec;
@@ -64,7 +64,15 @@ pub(super) fn survivors(claims: &[&Searched]) -> Vec<(f64, Vec<f64>, Vec<Departu
             .collect();
         joints = merged(joints, claims, &later);
     }
-    joints.into_iter().map(|joint| told(joint, claims)).collect()
+    // As of readings, the least likely are left out.
+    let all: f64 = joints.iter().map(|joint| joint.prior).sum();
+    let mut seen = 0.0;
+    let kept = joints.into_iter().take_while(|joint| {
+        let before = seen;
+        seen += joint.prior;
+        before < (1.0 - LEFT) * all
+    });
+    kept.map(|joint| told(joint, claims)).collect()
 }
 
 /// The order in which claims are joined: the one with fewest readings first, then always one that shares most questions.

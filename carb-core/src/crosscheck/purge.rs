@@ -2,11 +2,11 @@
 
 use super::claim::Claim;
 use super::quantity::Otherwise;
-use super::question::{AirOxygen, Choice, CyclesRounding, GasOxygen, PressureLabel, Question, Reference};
+use super::question::{AirOxygen, Choice, CyclesRounding, GasOxygen, Question, Reference};
 use super::told::Told;
 use crate::error::Error;
 use crate::kegging::purge::cycles;
-use crate::number::ceil;
+use crate::number::{ceil, floor};
 use crate::property::oxygen::{IN_AIR, IN_GAS};
 use crate::quantity::Key;
 use alloc::boxed::Box;
@@ -17,6 +17,8 @@ struct Purge {
     told: Told,
     /// Oxygen that may be left, at the start, in the gas; pressure of a filling, as it was told.
     numbers: [f64; 4],
+    /// Whether cycles are printed without decimals.
+    whole: bool,
 }
 
 /// What other programs make of purge cycles.
@@ -27,12 +29,12 @@ pub(super) fn otherwise(claim: &Claim) -> Result<Box<dyn Otherwise>, Error> {
     let supplied = number(Key::GasOxygen).unwrap_or(IN_GAS);
     let numbers =
         [number(Key::Oxygen).unwrap_or_default(), start, supplied, number(Key::PurgeGauge).unwrap_or_default()];
-    Ok(Box::new(Purge { told, numbers }))
+    Ok(Box::new(Purge { told, numbers, whole: claim.printed.step >= 1.0 }))
 }
 
 impl Otherwise for Purge {
     fn questions(&self) -> Vec<Question> {
-        let mut all = vec![Question::CyclesRounding, Question::Reference, Question::PressureLabel];
+        let mut all = vec![Question::CyclesRounding, Question::Reference, Question::GivenPressure];
         all.extend(self.told.request.number(Key::StartOxygen).is_none().then_some(Question::AirOxygen));
         all.extend(self.told.request.number(Key::GasOxygen).is_none().then_some(Question::GasOxygen));
         all.extend(self.told.air(true));
@@ -41,8 +43,10 @@ impl Otherwise for Purge {
 
     fn value(&self, choice: &Choice) -> Option<f64> {
         let [limit, start, supplied, gauge] = self.numbers;
+        let of_air = self.told.request.number(Key::StartOxygen).is_none();
         let start = match choice.of() {
-            AirOxygen::Rounded if self.told.request.number(Key::StartOxygen).is_none() => 0.21,
+            AirOxygen::Fine if of_air => 0.20946,
+            AirOxygen::Rounded if of_air => 0.21,
             _ => start,
         };
         let supplied = match choice.of() {
@@ -51,10 +55,7 @@ impl Otherwise for Purge {
         };
         let outside = self.told.outside(choice);
         let unit = self.told.request.name_of(Key::PurgeGauge)?.unit?;
-        let gauge = match choice.of::<PressureLabel>() {
-            PressureLabel::Told => gauge,
-            _ => gauge / Told::pressure_label(unit, choice)?,
-        };
+        let gauge = gauge * Told::given_pressure(unit, choice)?;
         let filled = match choice.of() {
             Reference::Told => gauge,
             // To this pressure above vacuum, which may be none above the air outside.
@@ -65,6 +66,8 @@ impl Otherwise for Purge {
         }
         let exact = cycles([limit, start, supplied, outside, filled]);
         Some(match choice.of() {
+            // What comes as it is, and is printed whole, is rounded to the nearest.
+            CyclesRounding::Exact if self.whole => floor(exact + 0.5),
             CyclesRounding::Exact => exact,
             CyclesRounding::Up => ceil(exact),
         })

@@ -147,21 +147,22 @@ impl Choice {
 
 questions! {
     GasVolume "gas_volume" "what a volume of CO2 weighs" {
-        Real "real" 0.28 "takes a volume for 1.9768 g/L, the real gas at 0 °C and 1 atm";
+        Real "real" 0.30 "takes a volume for 1.9768 g/L, the real gas at 0 °C and 1 atm";
         Ideal "ideal" 0.30 "takes a volume for 1.9635 g/L, the ideal gas at 0 °C and 1 atm";
         RoundedMolar "rounded_molar" 0.10 "takes a volume for 44.01/22.4 = 1.9647 g/L";
         Rounded "rounded" 0.09 "takes a volume for 1.96 g/L";
-        RealRounded "real_rounded" 0.07 "takes a volume for 1.977 g/L";
+        RealRounded "real_rounded" 0.05 "takes a volume for 1.977 g/L";
         Two "two" 0.05 "takes a volume for 2 g/L";
         OneBar "one_bar" 0.02 "takes a volume for 1.9508 g/L, the real gas at 0 °C and 1 bar";
         IdealOneBar "ideal_one_bar" 0.02 "takes a volume for 1.9378 g/L, the ideal gas at 0 °C and 1 bar";
         At60F "at_60_f" 0.02 "takes a volume for 1.8682 g/L, gas at 60 °F";
         At20C "at_20_c" 0.03 "takes a volume for 1.839 g/L, gas at 20 °C";
-        At25C "at_25_c" 0.02 "takes a volume for 1.808 g/L, gas at 25 °C";
+        At25C "at_25_c" 0.01 "takes a volume for 1.808 g/L, gas at 25 °C";
+        AtDrink "at_drink" 0.01 "takes a volume for ideal gas at the temperature of the drink";
     }
     BeerSolubility "beer_solubility" "how much CO2 beer, cider or mead holds" {
-        ChartFit "chart_fit" 0.40 "takes the fit of the printed beer chart";
-        Quadratic "quadratic" 0.27 "takes the trade's quadratic in °F and psi";
+        ChartFit "chart_fit" 0.31 "takes the fit of the printed beer chart";
+        Quadratic "quadratic" 0.36 "takes the trade's quadratic in °F and psi";
         European "european" 0.11 "takes the European breweries' exponential form";
         BreweryPolynomial "brewery_polynomial" 0.05 "takes a polynomial that a brewery fitted to the beer chart in 2009";
         WaterCore "water_core" 0.06 "takes beer for pure water";
@@ -187,8 +188,9 @@ questions! {
         European "european" 0.08 "takes the European breweries' form for wine";
     }
     Residual "residual" "how much CO2 is in the drink before it is primed" {
-        Table "table" 0.50 "takes the trade's quadratic for what is left after fermentation";
-        WaterHandbook "water_handbook" 0.09 "takes a handbook's table of CO2 in water for what is left after fermentation";
+        Table "table" 0.49 "takes the trade's quadratic for what is left after fermentation";
+        WaterHandbook "water_handbook" 0.06 "takes a handbook's table of CO2 in water, a line for 5 °C, for what is left after fermentation";
+        WaterByDegree "water_by_degree" 0.04 "takes a handbook's table of CO2 in water, a line for each °C, for what is left after fermentation";
         BeerChart "beer_chart" 0.09 "takes the beer chart at 1 atm for what is left after fermentation";
         European "european" 0.05 "takes the European breweries' form at 1 atm for what is left after fermentation";
         Water "water" 0.05 "takes pure water under 1 atm for what is left after fermentation";
@@ -230,9 +232,9 @@ questions! {
         Other "other" 0.02 "takes degrees Celsius for Fahrenheit, or the reverse";
     }
     Altitude "altitude" "whether the air pressure at the place counts" {
-        Used "used" 0.60 "reckons with the air pressure at the place";
-        Forgotten "forgotten" 0.34 "forgets the altitude: it reckons at sea level";
-        Rule "rule" 0.06 "adds 1 psi for each 2000 ft of altitude";
+        Used "used" 0.58 "reckons with the air pressure at the place";
+        Forgotten "forgotten" 0.38 "forgets the altitude: it reckons at sea level";
+        Rule "rule" 0.04 "adds 1 psi for each 2000 ft of altitude";
     }
     Atmosphere "atmosphere" "what the air pressure at sea level is" {
         Standard "standard" 0.55 "takes 1.01325 bar (14.696 psi) for the air outside";
@@ -245,10 +247,18 @@ questions! {
         Absolute "absolute" 0.04 "mistakes absolute pressure for gauge pressure";
     }
     PressureLabel "pressure_label" "in which unit a pressure is" {
-        Told "told" 0.97 "means the unit that was told";
+        Told "told" 0.964 "means the unit that was told";
         Psi "psi" 0.01 "means psi, whatever its label says";
         Bar "bar" 0.01 "means bar, whatever its label says";
         Kpa "kpa" 0.01 "means kPa, whatever its label says";
+        Atmosphere "atm" 0.003 "means atmospheres of 1.01325 bar, whatever its label says";
+        KilogramForce "kgf_per_cm2" 0.003 "means kilograms-force on a square centimetre, 0.980665 bar, whatever its label says";
+    }
+    GivenPressure "given_pressure" "in which unit a pressure was given" {
+        Told "told" 0.985 "takes the pressure in the unit in which it was given";
+        Psi "psi" 0.005 "takes the pressure that was given for psi";
+        Bar "bar" 0.005 "takes the pressure that was given for bar";
+        Kpa "kpa" 0.005 "takes the pressure that was given for kPa";
     }
     MassLabel "mass_label" "what an ounce or a gram is" {
         Told "told" 0.92 "means the unit that was told";
@@ -289,7 +299,8 @@ questions! {
         Up "up" 0.45 "rounds purge cycles up";
     }
     AirOxygen "air_oxygen" "how much oxygen is in air" {
-        Standard "standard" 0.55 "takes 20.95 % of oxygen in air";
+        Standard "standard" 0.40 "takes 20.95 % of oxygen in air";
+        Fine "fine" 0.15 "takes 20.946 % of oxygen in air";
         Rounded "rounded" 0.45 "takes 21 % of oxygen in air";
     }
     GasOxygen "gas_oxygen" "how much oxygen is in the CO2" {
@@ -298,17 +309,19 @@ questions! {
     }
     TubeResistance "tube_resistance" "what a tube resists" {
         Told "told" 0.45 "takes the handbook's resistance of the tube";
-        Low "low" 0.10 "takes the least resistance that trade texts give for the tube";
-        R18 "r_1_8" 0.06 "takes 1.8 psi/ft for the tube";
-        R2 "r_2" 0.12 "takes 2 psi/ft for the tube";
+        Low "low" 0.07 "takes the least resistance that trade texts give for the tube";
+        Vendor "vendor" 0.07 "takes a vendor's resistance of the tube";
+        R18 "r_1_8" 0.05 "takes 1.8 psi/ft for the tube";
+        R2 "r_2" 0.11 "takes 2 psi/ft for the tube";
         R22 "r_2_2" 0.11 "takes 2.2 psi/ft for the tube";
-        R27 "r_2_7" 0.08 "takes 2.7 psi/ft for the tube";
-        R3 "r_3" 0.08 "takes 3 psi/ft for the tube";
+        R27 "r_2_7" 0.07 "takes 2.7 psi/ft for the tube";
+        R3 "r_3" 0.07 "takes 3 psi/ft for the tube";
     }
     Lift "lift" "what a rise takes" {
-        HalfPsi "half_psi" 0.70 "takes 0.5 psi for each foot of rise";
-        Water "water" 0.18 "takes 0.4335 psi for each foot of rise, that of water";
-        Ignored "ignored" 0.12 "leaves out the rise";
+        HalfPsi "half_psi" 0.67 "takes 0.5 psi for each foot of rise";
+        Water "water" 0.16 "takes 0.4335 psi for each foot of rise, that of water";
+        PerMetre "per_metre" 0.06 "takes 0.1 bar for each metre of rise";
+        Ignored "ignored" 0.11 "leaves out the rise";
     }
     Faucet "faucet" "what is left at the faucet" {
         Told "told" 0.75 "lets the line take all the pressure";
@@ -317,10 +330,11 @@ questions! {
     AlcoholFormula "alcohol_formula" "how alcohol follows from gravity" {
         Balling "balling" 0.28 "takes Balling's relations, and 0.794 kg/L for ethanol";
         Balling791 "balling_791" 0.07 "takes Balling's relations, and 0.791 kg/L for ethanol";
-        Quick "quick" 0.36 "takes 131.25 times the fall of the gravity";
+        Quick "quick" 0.35 "takes 131.25 times the fall of the gravity";
         Quick131 "quick_131" 0.05 "takes 131 times the fall of the gravity";
-        Hall "hall" 0.17 "takes 76.08 times the fall of the gravity over 1.775 less the original gravity, as mass, times the gravity over 0.794";
-        ByMass "by_mass" 0.07 "prints alcohol by mass";
+        Hall "hall" 0.16 "takes 76.08 times the fall of the gravity over 1.775 less the original gravity, as mass, times the gravity over 0.794";
+        ByRatio "by_ratio" 0.04 "takes 1.05 times the fall of the gravity over the gravity, as mass, over 0.79";
+        ByMass "by_mass" 0.05 "prints alcohol by mass";
     }
     ExtractScale "extract_scale" "how extract follows from gravity" {
         Asbc "asbc" 0.55 "takes the ASBC's polynomial for extract";

@@ -21,6 +21,14 @@ pub(super) enum Amount {
 }
 
 impl Amount {
+    /// So many times as much.
+    pub fn times(self, factor: f64) -> Self {
+        match self {
+            Amount::Volumes(volumes) => Amount::Volumes(volumes * factor),
+            Amount::Grams(grams) => Amount::Grams(grams * factor),
+        }
+    }
+
     /// In grams per litre, where a volume weighs `grams`.
     pub fn grams(self, grams: f64) -> f64 {
         match self {

@@ -17,6 +17,8 @@ pub(super) struct Found {
     pub prior: f64,
     /// What such a program computes, SI.
     pub value: f64,
+    /// How many habits are not this library's.
+    pub departures: usize,
 }
 
 /// Least prior that is looked at, for sets of questions that came up before.
@@ -78,7 +80,7 @@ pub(super) fn each(otherwise: &dyn Otherwise, questions: &[Question], least: f64
         rest[at] = rest[at + 1] * levels[at].habits[0].1;
     }
     let mut walk = Walk { otherwise, levels: &levels, rest: &rest, least, look, seen: 0.0 };
-    walk.down(0, &mut Choice::OURS.clone(), 1.0);
+    walk.down(0, &mut Choice::OURS.clone(), 1.0, 0);
     walk.seen
 }
 
@@ -107,12 +109,12 @@ struct Walk<'a> {
 }
 
 impl Walk<'_> {
-    fn down(&mut self, at: usize, choice: &mut Choice, prior: f64) {
+    fn down(&mut self, at: usize, choice: &mut Choice, prior: f64, departures: usize) {
         let levels = self.levels;
         let Some(level) = levels.get(at) else {
             if let Some(value) = self.otherwise.value(choice) {
                 self.seen += prior;
-                (self.look)(Found { choice: *choice, prior, value });
+                (self.look)(Found { choice: *choice, prior, value, departures });
             }
             return;
         };
@@ -122,7 +124,7 @@ impl Walk<'_> {
                 break;
             }
             choice.set(level.question, habit);
-            self.down(at + 1, choice, prior);
+            self.down(at + 1, choice, prior, departures + usize::from(habit > 0));
         }
     }
 }

@@ -2,13 +2,13 @@
 
 use super::claim::Claim;
 use super::question::{
-    Altitude, Atmosphere, Choice, Gallon, GasVolume, Habits, MassLabel, PressureLabel, Question, TemperatureScale,
+    Altitude, Atmosphere, Choice, Gallon, GasVolume, GivenPressure, Habits, MassLabel, PressureLabel, Question, TemperatureScale,
 };
 use super::relation::Amount;
 use crate::basis::{BasisName, Kind, Request};
 use crate::error::Error;
 use crate::evidence::NoSteps;
-use crate::property::constant::STANDARD_ATMOSPHERE;
+use crate::property::constant::{CO2_MOLAR_MASS, GAS_CONSTANT, STANDARD_ATMOSPHERE, STANDARD_GRAVITY};
 use crate::quantity::unit::{
     BAR, CELSIUS, FAHRENHEIT, GRAM, IMPERIAL_GALLON, KILOPASCAL, OUNCE, POUND, PSI, US_FLUID_OUNCE, US_GALLON, VOLUMES,
 };
@@ -17,6 +17,8 @@ use alloc::vec::Vec;
 
 /// Imperial fluid ounces in an imperial gallon.
 const OUNCES_IN_IMPERIAL_GALLON: f64 = 160.0;
+/// A kilogram-force on a square centimetre, Pa: by standard gravity.
+const KILOGRAM_FORCE: f64 = STANDARD_GRAVITY * 1.0e4;
 /// Nearer to sea level than this, Pa, altitude makes no difference to anybody.
 const SEA_LEVEL: f64 = 20.0;
 
@@ -33,10 +35,19 @@ pub(super) struct Told {
     pub unit: &'static Unit,
 }
 
-impl GasVolume {
+impl Told {
+    pub fn of(claim: &Claim) -> Result<Self, Error> {
+        let request = claim.asked();
+        let context = request.context(BasisName::Handbook)?;
+        let drink = context.beverage;
+        let ambient = context.ambient.map(|_| context.ambient(&mut NoSteps)).transpose()?;
+        let composition = [drink.abv(), drink.extract()];
+        Ok(Self { request, kind: drink.kind, composition, ambient, unit: claim.unit.unit })
+    }
+
     /// What a volume weighs, g/L.
-    pub(super) fn grams(self) -> f64 {
-        match self {
+    pub fn grams(&self, choice: &Choice) -> f64 {
+        match choice.of() {
             GasVolume::Real => VOLUMES.scale,
             GasVolume::Ideal => 44.0095 / 22.413_97,
             GasVolume::RoundedMolar => 44.01 / 22.4,
@@ -48,18 +59,12 @@ impl GasVolume {
             GasVolume::At60F => 1.8682,
             GasVolume::At20C => 1.839,
             GasVolume::At25C => 1.808,
+            GasVolume::AtDrink => {
+                let told = |key| self.request.number(key);
+                let t = told(Key::Temperature).or(told(Key::Warmest)).unwrap_or(CELSIUS.to_si(0.0));
+                STANDARD_ATMOSPHERE * CO2_MOLAR_MASS / (GAS_CONSTANT * t)
+            }
         }
-    }
-}
-
-impl Told {
-    pub fn of(claim: &Claim) -> Result<Self, Error> {
-        let request = claim.asked();
-        let context = request.context(BasisName::Handbook)?;
-        let drink = context.beverage;
-        let ambient = context.ambient.map(|_| context.ambient(&mut NoSteps)).transpose()?;
-        let composition = [drink.abv(), drink.extract()];
-        Ok(Self { request, kind: drink.kind, composition, ambient, unit: claim.unit.unit })
     }
 
     /// Whether the place is not at sea level, so that a program may forget it.
@@ -161,8 +166,21 @@ impl Told {
             PressureLabel::Psi => &PSI,
             PressureLabel::Bar => &BAR,
             PressureLabel::Kpa => &KILOPASCAL,
+            PressureLabel::Atmosphere => return Some(unit.scale / STANDARD_ATMOSPHERE),
+            PressureLabel::KilogramForce => return Some(unit.scale / KILOGRAM_FORCE),
         };
         (really != unit).then(|| unit.scale / really.scale)
+    }
+
+    /// The same for a pressure that was given in `unit`: what the number was taken for.
+    pub fn given_pressure(unit: &'static Unit, choice: &Choice) -> Option<f64> {
+        let taken: &Unit = match choice.of() {
+            GivenPressure::Told => return Some(1.0),
+            GivenPressure::Psi => &PSI,
+            GivenPressure::Bar => &BAR,
+            GivenPressure::Kpa => &KILOPASCAL,
+        };
+        (taken != unit).then(|| taken.scale / unit.scale)
     }
 
     /// The same for masses.
