@@ -19,13 +19,16 @@ OUTSIDE = {"standard": ATMOSPHERE, "psi_14_7": 14.7 * PSI, "bar_1_013": 1.013 * 
 # CO2 by stoichiometry, g/g.
 THEORY = {"sucrose": 4 * CO2 / 342.297, "dextrose_anhydrous": 2 * CO2 / 180.156}
 FIXED = {"fixed_0_85": 0.85, "fixed_0_9": 0.9, "fixed_1": 1.0, "none": 0.0}
-# CO2 in water under one atmosphere of it, volumes, at 0, 5 ... 30 degC.
-HANDBOOK = (1.713, 1.424, 1.194, 1.019, 0.878, 0.759, 0.665)
-HANDBOOK_STEP = 5
-# Resistances, psi/ft: the handbook's, and the least of trade texts.
+# CO2 in water under one atmosphere of it, volumes, at 0, 1 ... 30 degC: Bohr and Bock as in handbooks, from memory.
+HANDBOOK = (
+    1.713, 1.646, 1.584, 1.527, 1.473, 1.424, 1.377, 1.331, 1.282, 1.237, 1.194, 1.154, 1.117, 1.083, 1.050, 1.019,
+    0.985, 0.956, 0.928, 0.902, 0.878, 0.854, 0.829, 0.804, 0.781, 0.759, 0.738, 0.718, 0.699, 0.682, 0.665,
+)
+# Resistances, psi/ft, by whoever tells them: the handbook, a vendor, and the least of trade texts.
 TUBES = {
-    "vinyl_3_16_in": (3.0, 1.8), "vinyl_1_4_in": (0.85, 0.4), "vinyl_3_8_in": (0.20, 0.07),
-    "vinyl_1_2_in": (0.025, 0.025), "barrier_5_16_in": (0.10, 0.10),
+    "told": {"vinyl_3_16_in": 3.0, "vinyl_1_4_in": 0.85, "vinyl_1_2_in": 0.025, "barrier_5_16_in": 0.10},
+    "vendor": {"vinyl_3_16_in": 2.7, "vinyl_3_8_in": 0.11},
+    "low": {"vinyl_3_8_in": 0.07},
 }
 
 
@@ -47,6 +50,14 @@ def litres(told):
     return first(told, "packaged_l", 1, "packaged_us_gal", GALLON, "packaged_imp_gal", IMPERIAL_GALLON)
 
 
+def a_volume(told, habits):
+    """What a volume weighs, g/L."""
+    habit = habits.get("gas_volume", "real")
+    if habit == "at_drink":
+        return ATMOSPHERE * CO2 / (GAS * (celsius(told, "warmest") + 273.15)) / 1000
+    return VOLUMES[habit]
+
+
 def residual(told, habits):
     """Volumes left after fermentation, at sea level."""
     habit = habits.get("residual", "table")
@@ -56,10 +67,11 @@ def residual(told, habits):
     if habit == "table":
         f = 1.8 * c + 32
         return 3.0378 - 0.050062 * f + 0.00026555 * f * f
-    assert habit == "water_handbook", habit
-    at = min(int(c / HANDBOOK_STEP), len(HANDBOOK) - 2)
-    part = c / HANDBOOK_STEP - at
-    return HANDBOOK[at] * (1 - part) + HANDBOOK[at + 1] * part
+    step = {"water_handbook": 5, "water_by_degree": 1}[habit]
+    lines = HANDBOOK[::step]
+    at = min(int(c / step), len(lines) - 2)
+    part = c / step - at
+    return lines[at] * (1 - part) + lines[at + 1] * part
 
 
 def residual_co2(told, unit, habits):
@@ -68,7 +80,7 @@ def residual_co2(told, unit, habits):
 
 
 def priming_sugar(told, unit, habits):
-    weighs = VOLUMES[habits.get("gas_volume", "real")]
+    weighs = a_volume(told, habits)
     target = first(told, "co2_g_per_l", 1, "volumes", weighs)
     before = first(told, "residual_co2_g_per_l", 1, "residual_volumes", weighs)
     if before is None:
@@ -105,7 +117,7 @@ def dissolved_co2(told, unit, habits):
 
 def total_pressure(told, habits):
     """Pa, absolute, of CO2 alone."""
-    c, weighs = celsius(told, "temperature"), VOLUMES[habits.get("gas_volume", "real")]
+    c, weighs = celsius(told, "temperature"), a_volume(told, habits)
     grams = first(told, "co2_g_per_l", 1, "volumes", weighs)
     match habits.get("beer_solubility", "chart_fit"):
         case "chart_fit":
@@ -129,24 +141,23 @@ def line_length(told, unit, habits):
     assert unit == "ft"
     resistance = first(told, "resistance_psi_per_ft", 1)
     if resistance is None:
-        handbook, least = TUBES[told["tube"]]
-        resistance = {"told": handbook, "low": least, "r_2_7": 2.7}[habits.get("tube_resistance", "told")]
+        resistance = TUBES[habits.get("tube_resistance", "told")][told["tube"]]
     left = float(told["gauge_psi"]) - 0.5 * float(told.get("rise_ft", 0)) - float(told.get("hardware_psi", 0))
     return left / resistance
 
 
 def purge_cycles(told, _unit, habits):
     outside = OUTSIDE[habits.get("atmosphere", "standard")]
-    air = {"standard": 0.20946, "rounded": 0.21}[habits.get("air_oxygen", "standard")]
-    pure = habits.get("gas_oxygen") == "pure"
-    gas = 0.0 if pure else float(told.get("gas_oxygen_ppm", 30)) * 1e-6
+    assert habits["air_oxygen"] == "rounded"
+    gas = 0.0 if habits.get("gas_oxygen") == "pure" else float(told["gas_oxygen_ppm"]) * 1e-6
     share = outside / (outside + float(told["purge_gauge_psi"]) * PSI)
-    return log((float(told["oxygen_ppm"]) * 1e-6 - gas) / (air - gas)) / log(share)
+    return log((float(told["oxygen_ppm"]) * 1e-6 - gas) / (0.21 - gas)) / log(share)
 
 
 def alcohol(told, _unit, habits):
-    by = {"quick": 131.25, "quick_131": 131.0}[habits["alcohol_formula"]]
-    return by * (float(told["original_sg"]) - float(told["current_sg"]))
+    original, current = float(told["original_sg"]), float(told["current_sg"])
+    by = {"quick": 131.25, "quick_131": 131.0, "by_ratio": 105 / current / 0.79}
+    return by[habits["alcohol_formula"]] * (original - current)
 
 
 def bottle_count(told, _unit, _habits):
