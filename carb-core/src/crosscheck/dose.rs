@@ -1,6 +1,7 @@
 //! Claims of priming sugar.
 
 use super::claim::Claim;
+use super::memo::Memo;
 use super::pressure::Left;
 use super::quantity::Otherwise;
 use super::question::{Choice, DoseHeadspace, ExtractLeft, Question, SugarTaken, SugarYield, Syrup};
@@ -15,6 +16,18 @@ use alloc::boxed::Box;
 use alloc::vec;
 use alloc::vec::Vec;
 
+/// What sugar and extract make by a program's habits.
+#[derive(Clone, Copy)]
+struct Made {
+    /// What a volume weighs, g/L.
+    volume: f64,
+    /// CO2 from a gram of sugar, and of extract.
+    by_sugar: f64,
+    by_extract: f64,
+    /// Room that a kilogram of sugar takes in solution, m3.
+    room: f64,
+}
+
 struct Dose {
     told: Told,
     left: Option<Left>,
@@ -28,6 +41,8 @@ struct Dose {
     packaged: f64,
     /// Water of the syrup, m3.
     syrup: Option<f64>,
+    made: Memo<Option<Made>>,
+    scale: Memo<Option<f64>>,
 }
 
 /// What other programs make of a dose.
@@ -46,6 +61,8 @@ pub(super) fn otherwise(claim: &Claim) -> Result<Box<dyn Otherwise>, Error> {
         extract: request.number(Key::Fermentable).unwrap_or_default(),
         packaged: request.number(Key::Packaged).unwrap_or_default(),
         syrup: request.number(Key::SyrupWater),
+        made: Memo::of(vec![Question::GasVolume, Question::SugarYield, Question::SugarTaken]),
+        scale: Memo::of(vec![Question::DoseHeadspace, Question::Gallon, Question::MassLabel]),
         told,
     }))
 }
@@ -63,6 +80,32 @@ impl Dose {
             SugarTaken::Monohydrate => named("dextrose_monohydrate"),
             SugarTaken::Sucrose => Some(&SUCROSE),
         }
+    }
+
+    fn find_made(&self, choice: &Choice) -> Option<Made> {
+        let (sugar, volume) = (self.taken(choice)?, self.told.grams(choice));
+        let fermentable = sugar.sugars.parts().iter().sum();
+        Some(Made {
+            volume,
+            by_sugar: made(sugar.theoretical_yield(), fermentable, volume, choice),
+            by_extract: made(extract_yield(), 1.0, volume, choice),
+            room: volume_per_mass(sugar.water),
+        })
+    }
+
+    /// What a dose (kg/m3) is multiplied by.
+    fn find_scale(&self, choice: &Choice) -> Option<f64> {
+        let headspace = match choice.of() {
+            DoseHeadspace::LeftOut => 1.0,
+            DoseHeadspace::Adds3 => 1.03,
+            DoseHeadspace::Adds4 => 1.04,
+            DoseHeadspace::Adds5 => 1.05,
+        };
+        if *self.told.unit == GRAMS_PER_LITRE {
+            return Some(headspace);
+        }
+        let batch = self.packaged * self.told.gallon(Key::Packaged, choice)?;
+        Some(headspace * batch * self.told.mass_label(choice)?)
     }
 }
 
@@ -93,8 +136,28 @@ impl Otherwise for Dose {
         all
     }
 
+    fn factors(&self) -> Vec<Question> {
+        // Where extract counts, or the sugar's own room, a dose is no product any more.
+        if self.extract > 0.0 || self.syrup.is_some() {
+            return Vec::new();
+        }
+        let product = [
+            Question::SugarYield,
+            Question::SugarTaken,
+            Question::DoseHeadspace,
+            Question::Gallon,
+            Question::MassLabel,
+        ];
+        self.questions().into_iter().filter(|question| product.contains(question)).collect()
+    }
+
+    fn group(&self) -> Option<Question> {
+        Some(Question::GasVolume)
+    }
+
     fn value(&self, choice: &Choice) -> Option<f64> {
-        let grams = self.told.grams(choice);
+        let made = self.made.get(choice, || self.find_made(choice))?;
+        let scale = self.scale.get(choice, || self.find_scale(choice))?;
         let before = match (&self.left, self.measured) {
             (Some(left), _) => left.amount(choice)?,
             (None, measured) => measured?,
@@ -103,33 +166,18 @@ impl Otherwise for Dose {
             ExtractLeft::Counted => self.extract,
             ExtractLeft::Ignored => 0.0,
         };
-        let sugar = self.taken(choice)?;
-        let by_gram = made(sugar.theoretical_yield(), sugar.sugars.parts().iter().sum(), grams, choice);
-        let (target, held) =
-            (self.target.grams(grams), before.grams(grams) + extract * made(extract_yield(), 1.0, grams, choice));
+        let (target, held) = (self.target.grams(made.volume), before.grams(made.volume) + extract * made.by_extract);
         // The water of a syrup, and the sugar in it, are drink that holds nothing yet.
-        let (diluted, by_sugar) = match choice.of() {
+        let (diluted, room) = match choice.of() {
             Syrup::LeftOut => (1.0, 0.0),
             Syrup::Counted => {
                 let packaged = self.packaged * self.told.gallon(Key::Packaged, choice)?;
-                (1.0 + self.syrup? / packaged, volume_per_mass(sugar.water))
+                (1.0 + self.syrup? / packaged, made.room)
             }
         };
         let wanted = target * diluted - held;
-        let headspace = match choice.of() {
-            DoseHeadspace::LeftOut => 1.0,
-            DoseHeadspace::Adds3 => 1.03,
-            DoseHeadspace::Adds4 => 1.04,
-            DoseHeadspace::Adds5 => 1.05,
-        };
         // Grams per litre are kilograms per cubic metre.
-        let dose = wanted / (by_gram - target * by_sugar) * headspace;
-        if wanted <= 0.0 || dose <= 0.0 {
-            return None;
-        }
-        if *self.told.unit == GRAMS_PER_LITRE {
-            return Some(dose);
-        }
-        Some(dose * self.packaged * self.told.gallon(Key::Packaged, choice)? * self.told.mass_label(choice)?)
+        let value = wanted / (made.by_sugar - target * room) * scale;
+        (wanted > 0.0 && value > 0.0).then_some(value)
     }
 }

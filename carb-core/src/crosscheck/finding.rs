@@ -172,9 +172,9 @@ pub(super) fn look_into(claim: &Claim, thresholds: &mut Thresholds) -> Result<(O
         let off = (value - claimed).abs();
         if off <= half {
             inside += reading.prior;
-            found.push(reading);
+            found.push(reading.kept());
         } else if nearest.is_none_or(|(best, _)| off < best) && reading.departures <= 2 {
-            nearest = Some((off, reading));
+            nearest = Some((off, reading.kept()));
         }
     });
     found.sort_by(|a, b| b.prior.total_cmp(&a.prior).then_with(|| a.choice.key().cmp(&b.choice.key())));
@@ -216,7 +216,8 @@ pub(super) fn look_into(claim: &Claim, thresholds: &mut Thresholds) -> Result<(O
 /// Printed numbers within [`RANDOM`] of this library's, and which of them some reading makes.
 struct Near {
     low: f64,
-    step: f64,
+    /// Numbers in a unit.
+    dense: f64,
     hit: Vec<bool>,
 }
 
@@ -227,11 +228,11 @@ impl Near {
     fn around(ours: f64, step: f64) -> Self {
         let width = 2.0 * RANDOM * ours.abs();
         let count = (width / step).clamp(1.0, Self::MOST);
-        Self { low: ours - 0.5 * width, step: (width / count).max(step), hit: vec![false; count as usize] }
+        Self { low: ours - 0.5 * width, dense: 1.0 / (width / count).max(step), hit: vec![false; count as usize] }
     }
 
     fn hit(&mut self, value: f64) {
-        let at = (value - self.low) / self.step;
+        let at = (value - self.low) * self.dense;
         if at >= 0.0
             && let Some(hit) = self.hit.get_mut(at as usize)
         {

@@ -1,11 +1,9 @@
 //! Claims of CO2 under a pressure: the keg, what is dissolved, and what is left after fermentation.
 
 use super::claim::Claim;
-use super::quantity::Otherwise;
-use super::question::{
-    Altitude, Blend, Choice, FermenterPressure, Question, Reference, Residual, TemperatureScale,
-};
 use super::memo::Memo;
+use super::quantity::Otherwise;
+use super::question::{Altitude, Blend, Choice, FermenterPressure, Question, Reference, Residual, TemperatureScale};
 use super::relation::{Amount, At, Relation};
 use super::told::Told;
 use crate::balance::open::{TABLE_END_F, TABLE_START_F, quadratic};

@@ -53,6 +53,14 @@ pub(super) trait Otherwise {
     fn questions(&self) -> Vec<Question>;
     /// The answer, SI; `None` where there is none by these habits.
     fn value(&self, choice: &Choice) -> Option<f64>;
+    /// Which of the questions only multiply an answer, so that their product is looked up and not worked out again.
+    fn factors(&self) -> Vec<Question> {
+        Vec::new()
+    }
+    /// The question on which the factors depend, if they depend on one.
+    fn group(&self) -> Option<Question> {
+        None
+    }
 }
 
 /// Assumptions: they are what is looked for, so a claim does not tell them.

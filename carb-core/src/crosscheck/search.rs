@@ -9,6 +9,23 @@ use alloc::vec::Vec;
 /// Share of all readings, by their priors, that is left out: the least likely of them.
 pub const LEFT: f64 = 1e-3;
 
+/// A reading as it passes by: most are looked at and dropped.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Passing<'a> {
+    choice: &'a Choice,
+    factors: &'a Choice,
+    pub prior: f64,
+    pub value: f64,
+    pub departures: usize,
+}
+
+impl Passing<'_> {
+    /// The reading, to be kept.
+    pub fn kept(&self) -> Found {
+        Found { choice: self.choice.joined(self.factors), prior: self.prior, value: self.value }
+    }
+}
+
 /// A reading: a habit for each question that matters, and what a program with these habits computes.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Found {
@@ -17,8 +34,6 @@ pub(super) struct Found {
     pub prior: f64,
     /// What such a program computes, SI.
     pub value: f64,
-    /// How many habits are not this library's.
-    pub departures: usize,
 }
 
 /// Least prior that is looked at, for sets of questions that came up before.
@@ -70,16 +85,27 @@ fn threshold(questions: &[Question]) -> f64 {
 
 /// Looks at every reading whose prior is at least `least`. Gives how much was looked at, by priors; of readings without an
 /// answer nothing counts.
-pub(super) fn each(otherwise: &dyn Otherwise, questions: &[Question], least: f64, look: &mut dyn FnMut(Found)) -> f64 {
-    let mut levels: Vec<Level> = questions.iter().map(|&question| Level::of(question)).collect();
+pub(super) fn each(
+    otherwise: &dyn Otherwise,
+    questions: &[Question],
+    least: f64,
+    look: &mut dyn FnMut(Passing<'_>),
+) -> f64 {
+    let factors = otherwise.factors();
+    let (factors, base): (Vec<Question>, Vec<Question>) = questions.iter().partition(|q| factors.contains(q));
+    let mut levels: Vec<Level> = base.into_iter().map(Level::of).collect();
     // What can vary most comes last, so that what is unlikely is cut early.
     levels.sort_by(|a, b| b.habits[0].1.total_cmp(&a.habits[0].1));
+    let best: f64 = factors.iter().map(|&question| Level::of(question).habits[0].1).product();
     // The best that the questions behind a level can still do.
-    let mut rest = vec![1.0; levels.len() + 1];
+    let mut rest = vec![best; levels.len() + 1];
     for at in (0..levels.len()).rev() {
         rest[at] = rest[at + 1] * levels[at].habits[0].1;
     }
-    let mut walk = Walk { otherwise, levels: &levels, rest: &rest, least, look, seen: 0.0 };
+    let group = otherwise.group();
+    let groups = group.map_or(1, |question| question.matter().habits.len());
+    let products = vec![None; groups];
+    let mut walk = Walk { otherwise, levels: &levels, rest: &rest, least, factors, group, products, look, seen: 0.0 };
     walk.down(0, &mut Choice::OURS.clone(), 1.0, 0);
     walk.seen
 }
@@ -99,12 +125,25 @@ impl Level {
     }
 }
 
+/// A set of habits that multiply an answer.
+#[derive(Clone, Copy)]
+struct Product {
+    prior: f64,
+    factor: f64,
+    choice: Choice,
+    departures: usize,
+}
+
 struct Walk<'a> {
     otherwise: &'a dyn Otherwise,
     levels: &'a [Level],
     rest: &'a [f64],
     least: f64,
-    look: &'a mut dyn FnMut(Found),
+    factors: Vec<Question>,
+    group: Option<Question>,
+    /// The products of the factors, the likeliest first, for each habit of the group's question.
+    products: Vec<Option<Vec<Product>>>,
+    look: &'a mut dyn FnMut(Passing<'_>),
     seen: f64,
 }
 
@@ -112,11 +151,7 @@ impl Walk<'_> {
     fn down(&mut self, at: usize, choice: &mut Choice, prior: f64, departures: usize) {
         let levels = self.levels;
         let Some(level) = levels.get(at) else {
-            if let Some(value) = self.otherwise.value(choice) {
-                self.seen += prior;
-                (self.look)(Found { choice: *choice, prior, value, departures });
-            }
-            return;
+            return self.leaf(choice, prior, departures);
         };
         for &(habit, share) in &level.habits {
             let prior = prior * share;
@@ -126,5 +161,50 @@ impl Walk<'_> {
             choice.set(level.question, habit);
             self.down(at + 1, choice, prior, departures + usize::from(habit > 0));
         }
+    }
+
+    /// All products of the factors, on a choice of everything else.
+    fn leaf(&mut self, choice: &Choice, prior: f64, departures: usize) {
+        let Some(value) = self.otherwise.value(choice) else { return };
+        let group = self.group.and_then(|question| choice.at(question)).unwrap_or_default();
+        let products = match self.products[group].take() {
+            Some(products) => products,
+            None => self.all_products(choice, value),
+        };
+        for product in &products {
+            let prior = prior * product.prior;
+            if prior < self.least {
+                break;
+            }
+            self.seen += prior;
+            let departures = departures + product.departures;
+            let value = value * product.factor;
+            (self.look)(Passing { choice, factors: &product.choice, prior, value, departures });
+        }
+        self.products[group] = Some(products);
+    }
+
+    /// The products of the factors, from the answers to one choice of everything else.
+    fn all_products(&self, base: &Choice, value: f64) -> Vec<Product> {
+        let mut all = vec![Product { prior: 1.0, factor: 1.0, choice: Choice::OURS, departures: 0 }];
+        for &question in &self.factors {
+            let habits = question.matter().habits.iter().enumerate();
+            let with = |product: &Product, (at, habit): (usize, &super::question::Habit)| Product {
+                prior: product.prior * habit.prior,
+                choice: product.choice.with(question, at),
+                departures: product.departures + usize::from(at > 0),
+                ..*product
+            };
+            all = habits.flat_map(|habit| all.iter().map(move |product| with(product, habit))).collect();
+        }
+        all.retain_mut(|product| match self.otherwise.value(&base.joined(&product.choice)) {
+            Some(answer) => {
+                product.factor = answer / value;
+                true
+            }
+            None => false,
+        });
+        all.sort_by(|a, b| b.prior.total_cmp(&a.prior));
+        all
     }
 }

@@ -2,7 +2,8 @@
 
 use super::claim::Claim;
 use super::question::{
-    Altitude, Atmosphere, Choice, Gallon, GasVolume, GivenPressure, Habits, MassLabel, PressureLabel, Question, TemperatureScale,
+    Altitude, Atmosphere, Choice, Gallon, GasVolume, GivenPressure, Habits, MassLabel, PressureLabel, Question,
+    TemperatureScale,
 };
 use super::relation::Amount;
 use crate::basis::{BasisName, Kind, Request};
