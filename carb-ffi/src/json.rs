@@ -3,6 +3,7 @@
 use crate::boundary::{self, guard};
 use crate::error::{Fault, carb_error, carb_status};
 use carb_core::basis::Refusal;
+use carb_core::crosscheck;
 use carb_core::plan::json;
 use core::ffi::c_char;
 
@@ -56,7 +57,7 @@ impl Buffer {
     }
 }
 
-/// Answers a request of a function, of a table, or of a job ("bottling", "kegging", "plan"): JSON in, JSON out. Tables and jobs take
+/// Answers a request of a function, of a table, or of a job ("bottling", "kegging", "plan", "crosscheck"): JSON in, JSON out. Tables and jobs take
 /// lists of rows, such as "bottles". A request may hold "uncertainty", half widths by the names of inputs; a function's name with ".markdown" behind it gives its working in Markdown. The request
 /// need not end with a NUL; the answer does. needed receives the bytes of the answer, its NUL included. Returns CARB_OK, or the code of the error that the
 /// answer tells (it is written all the same), or CARB_BUFFER_TOO_SMALL; with capacity 0 the buffer may be NULL.
@@ -168,6 +169,23 @@ pub unsafe extern "C" fn carb_kegging_page(
     error: *mut carb_error,
 ) -> i32 {
     let find = |text: &str| json::kegging_of(text).map(|job| (job.to_text(), job.danger()));
+    // SAFETY: by the contract of this function.
+    unsafe { page(find, (request, request_length), Buffer { start: buffer, capacity, needed }, danger, error) }
+}
+
+/// What is found about claims of other programs, as a page of text, from a request {"carb": 1, "claims": [...]}; everything else as
+/// carb_plan_page, danger where following a claim may hurt somebody.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_crosscheck_page(
+    request: *const c_char,
+    request_length: usize,
+    buffer: *mut c_char,
+    capacity: usize,
+    needed: *mut usize,
+    danger: *mut i32,
+    error: *mut carb_error,
+) -> i32 {
+    let find = |text: &str| crosscheck::json::crosscheck_of(text).map(|found| (found.to_text(), found.danger()));
     // SAFETY: by the contract of this function.
     unsafe { page(find, (request, request_length), Buffer { start: buffer, capacity, needed }, danger, error) }
 }

@@ -18,7 +18,7 @@ pub use call::{carb_convert, carb_series};
 pub use error::{carb_error, carb_status};
 pub use generated::*;
 pub use inputs::{carb_inputs_choose, carb_inputs_init, carb_inputs_set, carb_is_first_name};
-pub use json::{carb_bottling_page, carb_json, carb_kegging_page, carb_plan_page};
+pub use json::{carb_bottling_page, carb_crosscheck_page, carb_json, carb_kegging_page, carb_plan_page};
 
 use core::ffi::{CStr, c_char};
 

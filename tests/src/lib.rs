@@ -75,6 +75,9 @@ impl Case {
 
 /// Runs a table or a job. A job answers part by part; only a request that is none has a code of its own.
 fn job(name: &str, request: &str) -> Result<(), Refusal> {
+    if name == "crosscheck" {
+        return carb_core::crosscheck::json::crosscheck_of(request).map(|_| ());
+    }
     let asked = json::ask(request)?;
     let lists = asked.lists()?;
     match name {
@@ -679,6 +682,24 @@ const BY_HAND: &[(&str, &str)] = &[
     ("break_even", "packaged_l=19;bottle_money=0.6;cap_money=0.04;mass_g=116;sugar_money_per_kg=2;outfit_money=320"),
     ("break_even", "packaged_l=19;outfit_money=0"),
     ("break_even", "packaged_l=19;bottle_money=0.1;outfit_money=2000"),
+    // Claims: explained, agreeing, by several of one program, without an answer, and malformed.
+    (
+        "crosscheck",
+        r#"claims=[{"quantity":"priming_sugar","value":"124.6","unit":"g","volumes":2.5,"warmest_f":68,"packaged_us_gal":5,"sugar":"dextrose_monohydrate","altitude_m":0}];most_readings=3"#,
+    ),
+    (
+        "crosscheck",
+        r#"claims=[{"label":"sugar","program":"A","quantity":"priming_sugar","value":"3.20","unit":"oz","volumes":2.2,"warmest_f":64,"packaged_us_gal":4.5,"altitude_m":1600},{"label":"keg","program":"A","quantity":"keg_pressure","value":"11.3","unit":"psi","volumes":2.5,"temperature_f":38,"altitude_m":1600},{"program":"A","quantity":"alcohol","value":4.99,"unit":"abv_percent","original_sg":1.048,"current_sg":1.01}]"#,
+    ),
+    (
+        "crosscheck",
+        r#"claims=[{"quantity":"priming_sugar","value":"400","unit":"g","volumes":2.5,"warmest_c":20,"packaged_l":19,"altitude_m":0},{"quantity":"package_pressure","value":"2.0","unit":"bar","volumes":2.4,"temperature_c":30,"headspace_percent":4,"altitude_m":240},{"quantity":"bottle_count","value":"54","unit":"count","packaged_us_gal":5,"bottle_us_fl_oz":12},{"quantity":"line_length","value":"3.7","unit":"ft","gauge_psi":11,"tube":"vinyl_3_16_in","rise_ft":2},{"quantity":"gas_used","value":"125","unit":"g","packaged_us_gal":5,"volumes":2.5,"start_volumes":0.84,"temperature_f":38,"gauge_psi":11,"altitude_m":0},{"quantity":"purge_cycles","value":"4.808","unit":"count","purge_gauge_psi":30,"oxygen_ppm":1000,"altitude_m":0},{"quantity":"residual_co2","value":"0.88","unit":"volumes","warmest_c":20,"altitude_m":0},{"quantity":"dissolved_co2","value":"2.60","unit":"volumes","gauge_psi":12,"temperature_f":38,"altitude_m":0},{"quantity":"keg_pressure","value":"12","unit":"psi","volumes":2.5,"temperature_f":38}];most_readings=2"#,
+    ),
+    ("crosscheck", r#"claims=[{"quantity":"priming_suger","value":"124.6","unit":"g"}]"#),
+    ("crosscheck", r#"claims=[{"quantity":"priming_sugar","value":"12,5","unit":"g"}]"#),
+    ("crosscheck", r#"claims=[{"quantity":"priming_sugar","value":"12.5","unit":"psi"}]"#),
+    ("crosscheck", r#"claims=[{"quantity":"priming_sugar","value":"12.5","unit":"g","altitud_m":0}]"#),
+    ("crosscheck", "most_readings=2"),
     ("kegging", "packaged_l=19.2;volumes=2.4;warmest_c=20.5;altitude_m=240"),
     (
         "kegging",

@@ -116,6 +116,9 @@ pub(super) struct Searched {
     pub found: Vec<Found>,
     /// One step of the claim's last digit, SI.
     pub step: f64,
+    /// The claim, and how far a number may lie from it to be rounded to it, SI.
+    claimed: f64,
+    half: f64,
 }
 
 /// How far a number may lie from the printed one, in its unit.
@@ -179,7 +182,8 @@ pub(super) fn look_into(claim: &Claim, thresholds: &mut Thresholds) -> Result<(O
     });
     found.sort_by(|a, b| b.prior.total_cmp(&a.prior).then_with(|| a.choice.key().cmp(&b.choice.key())));
     let step = unit.scale * claim.printed.step;
-    let searched = Searched { otherwise, questions, ours, found, step };
+    let (claimed_si, half_si) = (unit.to_si(claimed), unit.scale * half);
+    let searched = Searched { otherwise, questions, ours, found, step, claimed: claimed_si, half: half_si };
     let mass = if seen > 0.0 { inside / seen } else { 0.0 };
     let ours_told = unit.from_si(ours);
     let chance = (claim.printed.step / (2.0 * RANDOM * ours_told.abs())).min(1.0);
@@ -262,13 +266,18 @@ impl Searched {
         all
     }
 
+    /// Whether another number says the same as one that was found: next to it, and rounded to the claim where that is.
+    pub fn same(&self, value: f64, found: f64) -> bool {
+        let rounds = |value: f64| (value - self.claimed).abs() <= self.half;
+        (value - found).abs() < SAME * self.step && (rounds(value) || !rounds(found))
+    }
+
     /// The habits of a reading without those that make no difference.
     fn needed(&self, found: &Found) -> Choice {
         let mut choice = found.choice;
         for &question in &self.questions {
             let without = choice.with(question, 0);
-            let same = |value: f64| (value - found.value).abs() < SAME * self.step;
-            if self.otherwise.value(&without).is_some_and(same) {
+            if self.otherwise.value(&without).is_some_and(|value| self.same(value, found.value)) {
                 choice = without;
             }
         }

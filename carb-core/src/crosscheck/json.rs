@@ -145,9 +145,12 @@ fn departures_node(departures: &[Departure]) -> Node {
     Node::List(all.collect())
 }
 
-fn reading_node(reading: &Reading) -> Node {
+fn reading_node(reading: &Reading, share: Option<f64>) -> Node {
     let mut node = object();
     node.put("prior", Node::number(reading.prior));
+    if let Some(share) = share {
+        node.put("share", Node::number(share));
+    }
     node.put("value", Node::number(reading.value));
     node.put("text", Node::text(format!("a program that {}", super::text::habits(&reading.departures))));
     node.put("departures", departures_node(&reading.departures));
@@ -187,9 +190,11 @@ fn finding_node(finding: &Finding, most: usize) -> Node {
     node.put("mass", Node::number(outcome.mass));
     node.put("matched", Node::number(outcome.matched));
     node.put("count", Node::Whole(outcome.readings.len() as i64));
-    node.put("readings", Node::List(outcome.readings.iter().take(most).map(reading_node).collect()));
+    let listed = outcome.readings.iter().take(most);
+    let readings = listed.map(|reading| reading_node(reading, Some(outcome.share(reading))));
+    node.put("readings", Node::List(readings.collect()));
     if let Some(nearest) = &outcome.nearest {
-        node.put("nearest", reading_node(nearest));
+        node.put("nearest", reading_node(nearest, None));
     }
     node
 }

@@ -59,14 +59,13 @@ pub const USUAL_READINGS: usize = 10;
 ///
 /// ```
 /// use carb_core::basis::Request;
+/// use carb_core::basis::request::Raw;
 /// use carb_core::crosscheck::{Claim, Verdict, crosscheck};
-/// use carb_core::quantity::{Carbonation, Length, Temperature, Volume};
-/// let told = Request::new()
-///     .carbonation(Carbonation::from_volumes(2.5))
-///     .packaged(Volume::from_us_gal(5.0))
-///     .warmest(Temperature::from_f(68.0))
-///     .altitude(Length::from_m(0.0))
-///     .sugar("dextrose_monohydrate")?;
+/// // What the program was told, in the units in which it was told.
+/// let mut told = Request::new().sugar("dextrose_monohydrate")?;
+/// for (name, number) in [("volumes", 2.5), ("packaged_us_gal", 5.0), ("warmest_f", 68.0), ("altitude_m", 0.0)] {
+///     told.set(name, Raw::Number(number))?;
+/// }
 /// let found = crosscheck(vec![Claim::new("priming_sugar", "124.6", "g", told)?]);
 /// let outcome = found.claims[0].outcome.as_ref().expect("an answer");
 /// assert_eq!(format!("{:.1}", outcome.ours), "138.0");

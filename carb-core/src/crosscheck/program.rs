@@ -144,9 +144,11 @@ fn told(joint: Joint, claims: &[&Searched]) -> (f64, Vec<f64>, Vec<Departure>) {
     let mut choice = joint.choice;
     for &question in Question::ALL.iter().filter(|&&q| joint.choice.at(q).is_some_and(|at| at > 0)) {
         let without = choice.with(question, 0);
-        let same = claims.iter().zip(&joint.values).filter(|(claim, _)| claim.questions.contains(&question)).all(
-            |(claim, value)| claim.otherwise.value(&without).is_some_and(|v| (v - value).abs() < SAME * claim.step),
-        );
+        let same = claims
+            .iter()
+            .zip(&joint.values)
+            .filter(|(claim, _)| claim.questions.contains(&question))
+            .all(|(claim, value)| claim.otherwise.value(&without).is_some_and(|v| claim.same(v, *value)));
         if same {
             choice = without;
         }

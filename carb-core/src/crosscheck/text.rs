@@ -19,7 +19,11 @@ const DEFER: &str = "Glass can burst, and a keg under more than its rating can. 
 /// A change, in percent with its sign.
 fn percent(share: f64) -> String {
     let value = 100.0 * share;
-    if value.abs() < 9.95 { format!("{value:+.1} %") } else { format!("{value:+.0} %") }
+    match value.abs() {
+        small if small < 0.095 => format!("{value:+.2} %"),
+        small if small < 9.95 => format!("{value:+.1} %"),
+        _ => format!("{value:+.0} %"),
+    }
 }
 
 /// A share of many, in words.
@@ -28,6 +32,14 @@ fn of_a_hundred(share: f64) -> String {
         hundredth if hundredth < 1.0 => "fewer than 1 in 100".into(),
         hundredth => format!("{hundredth:.0} in 100"),
     }
+}
+
+/// A text as a sentence.
+fn sentence(text: &str) -> String {
+    let mut letters = text.chars();
+    let first: String = letters.next().into_iter().flat_map(char::to_uppercase).collect();
+    let end = if text.ends_with('.') { "" } else { "." };
+    format!("{first}{}{end}", letters.as_str())
 }
 
 /// What a program with these habits does.
@@ -62,6 +74,12 @@ impl Outcome {
         )
     }
 
+    /// How likely a reading is among those that round to the claim.
+    pub fn share(&self, reading: &Reading) -> f64 {
+        let all: f64 = self.readings.iter().map(|reading| reading.prior).sum();
+        if all > 0.0 { reading.prior / all } else { 0.0 }
+    }
+
     /// How far the claim lies from this library's answer, as a share of it.
     pub fn difference(&self, claimed: f64) -> Option<f64> {
         (self.ours != 0.0).then(|| claimed / self.ours - 1.0)
@@ -74,17 +92,26 @@ impl Outcome {
         let within = self
             .uncertainty
             .map(|unsure| format!("±{} (k = 2)", significant(100.0 * unsure / self.ours.abs(), 2) + " %"));
-        let first = |reading: Option<&Reading>| reading.map(|r| habits(&r.departures)).unwrap_or_default();
-        let likeliest = first(self.readings.first());
-        let others = match self.readings.len() {
-            0 | 1 => String::new(),
-            2 => " One other reading rounds to it too.".into(),
-            n => format!(" {} other readings round to it too.", n - 1),
+        let likeliest = self.readings.first().map(|reading| habits(&reading.departures)).unwrap_or_default();
+        let share = self.readings.first().map(|first| self.share(first)).unwrap_or_default();
+        let likely = if share > 0.995 { String::new() } else { format!(", most likely ({:.0} %),", 100.0 * share) };
+        // What else may be meant, where it is not far behind.
+        let others = match self.readings.as_slice() {
+            [] | [_] => String::new(),
+            [_, second, rest @ ..] => {
+                let more = match rest.len() {
+                    0 => String::new(),
+                    1 => "; one more reading rounds to it".into(),
+                    n => format!("; {n} more readings round to it"),
+                };
+                let share = 100.0 * self.share(second);
+                format!(" Or ({share:.0} %) by a program that {}{more}.", habits(&second.departures))
+            }
         };
         match self.verdict {
             Verdict::Agrees => format!("It agrees: this library says {ours}."),
             Verdict::Explained => {
-                format!("This library says {ours}{off}. Explained by a program that {likeliest}.{others}")
+                format!("This library says {ours}{off}. Explained{likely} by a program that {likeliest}.{others}")
             }
             Verdict::WithinUncertainty if self.readings.is_empty() => format!(
                 "It agrees within what the equations are unsure of: this library says {ours} {}.{}",
@@ -92,11 +119,11 @@ impl Outcome {
                 self.nearest_said(finding)
             ),
             Verdict::WithinUncertainty => format!(
-                "It agrees within what the equations are unsure of: this library says {ours} {}. It would also come from a program that {likeliest}.{others}",
+                "It agrees within what the equations are unsure of: this library says {ours} {}. It is also made{likely} by a program that {likeliest}.{others}",
                 within.unwrap_or_default()
             ),
             Verdict::Possible => format!(
-                "This library says {ours}{off}. Possible, no more: {}, but some reading matches a wrong number {} times. The likeliest: a program that {likeliest}.",
+                "This library says {ours}{off}. Possible, no more: {}, but {} wrong numbers are matched by some reading. Made{likely} by a program that {likeliest}.{others}",
                 match self.readings.len() {
                     1 => "1 reading rounds to it".into(),
                     n => format!("{n} readings round to it"),
@@ -134,7 +161,7 @@ impl Finding {
     pub fn sentences(&self) -> String {
         match &self.outcome {
             Ok(outcome) => match &outcome.danger {
-                Some(danger) => format!("{UNSAFE} {danger} {}", outcome.sentences(self)),
+                Some(danger) => format!("{UNSAFE} {} {}", sentence(danger), outcome.sentences(self)),
                 None => outcome.sentences(self),
             },
             Err(error) => format!("This library has no answer: {error}"),
@@ -210,7 +237,7 @@ impl Crosscheck {
             page.heading("UNSAFE - do not follow these numbers");
             for finding in dangers {
                 let danger = finding.outcome.as_ref().ok().and_then(|outcome| outcome.danger.clone());
-                page.bullet(&format!("{}. {}", finding.title(), danger.unwrap_or_default()));
+                page.bullet(&format!("{}. {}", finding.title(), sentence(&danger.unwrap_or_default())));
             }
             page.bullet(DEFER);
         }

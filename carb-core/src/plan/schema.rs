@@ -9,6 +9,8 @@ use super::{inputs, takes};
 use crate::basis::lists::{LISTS, MOST_ROWS};
 use crate::basis::request::choices;
 use crate::basis::{Input, List, Need};
+use crate::crosscheck::QUANTITIES;
+use crate::crosscheck::json::MOST_CLAIMS;
 use crate::quantity::field::Kind;
 use crate::quantity::name::TEXT_BYTES;
 use crate::quantity::{Key, Name};
@@ -222,6 +224,108 @@ fn standing(properties: &mut Node) {
     properties.put("uncertainty", list_of(see("estimate")));
 }
 
+/// Claims: what a claim may hold is what its quantity takes.
+fn claims_request() -> Node {
+    let kinds = QUANTITIES.iter().map(|quantity| {
+        let text = || of_type("string");
+        let mut properties = object(vec![
+            ("label", text()),
+            ("program", object(vec![("type", texts(["string", "number", "null"]))])),
+            ("quantity", object(vec![("const", Node::text(quantity.name))])),
+            ("value", object(vec![("type", texts(["string", "number"]))])),
+            ("unit", text()),
+        ]);
+        for name in Key::ALL.iter().filter(|&&key| quantity.takes(key)).flat_map(|&key| Name::of(key)) {
+            let mut node = input(name);
+            // Nothing is what a table has where nothing was told.
+            if matches!(name.key.field().kind, Kind::Number { .. }) {
+                node.put("type", texts(["number", "null"]));
+                if let Node::Object(members) = &mut node {
+                    members.remove(0);
+                }
+            }
+            properties.put(name, node);
+        }
+        closed(properties, texts(["quantity", "value", "unit"]))
+    });
+    let mut claims = list_of(one_of(kinds.collect()));
+    claims.put("maxItems", Node::Whole(MOST_CLAIMS as i64));
+    let most = object(vec![("type", Node::text("integer")), ("minimum", Node::Whole(0))]);
+    let properties = object(vec![("carb", version()), ("claims", claims), ("most_readings", most)]);
+    closed(properties, texts(["carb", "claims"]))
+}
+
+/// What is found about claims.
+fn crosscheck_answer() -> Node {
+    let (number, text, maybe) =
+        (|| of_type("number"), || of_type("string"), || object(vec![("type", texts(["number", "null"]))]));
+    let departure = closed(
+        object(vec![
+            ("question", text()),
+            ("habit", text()),
+            ("prior", number()),
+            ("size_percent", maybe()),
+            ("text", text()),
+        ]),
+        texts(["question", "habit", "prior", "size_percent", "text"]),
+    );
+    let reading = closed(
+        object(vec![
+            ("prior", number()),
+            ("share", number()),
+            ("value", number()),
+            ("text", text()),
+            ("departures", list_of(departure.clone())),
+        ]),
+        texts(["prior", "value", "text", "departures"]),
+    );
+    let mut claim = object(vec![]);
+    for name in ["label", "quantity", "value", "unit", "verdict", "danger", "text"] {
+        claim.put(name, text());
+    }
+    claim.put("program", object(vec![("type", texts(["string", "null"]))]));
+    claim.put("unsafe", of_type("boolean"));
+    for name in ["claimed", "half_step", "ours", "difference", "chance", "mass", "matched"] {
+        claim.put(name, number());
+    }
+    for name in ["difference_percent", "uncertainty_percent"] {
+        claim.put(name, maybe());
+    }
+    claim.put("count", of_type("integer"));
+    claim.put("readings", list_of(reading.clone()));
+    claim.put("nearest", reading);
+    claim.put("error", of_type("object"));
+    let survivor = closed(
+        object(vec![
+            ("prior", number()),
+            ("share", number()),
+            ("values", list_of(number())),
+            ("text", text()),
+            ("departures", list_of(departure)),
+        ]),
+        texts(["prior", "share", "values", "text", "departures"]),
+    );
+    let program = closed(
+        object(vec![
+            ("program", text()),
+            ("claims", list_of(of_type("integer"))),
+            ("count", of_type("integer")),
+            ("text", text()),
+            ("survivors", list_of(survivor)),
+        ]),
+        texts(["program", "claims", "count", "text", "survivors"]),
+    );
+    let claim = closed(claim, texts(["label", "program", "quantity", "value", "unit"]));
+    let properties = object(vec![
+        ("carb", version()),
+        ("unsafe", of_type("boolean")),
+        ("answered", of_type("boolean")),
+        ("claims", list_of(claim)),
+        ("programs", list_of(program)),
+    ]);
+    closed(properties, texts(["carb", "unsafe", "answered", "claims", "programs"]))
+}
+
 /// The parts of the bottling job that are objects.
 const BOTTLING_PARTS: [&str; 15] = [
     "drink",
@@ -327,6 +431,8 @@ pub fn schema_text() -> String {
     properties.put("uncertainty", sure());
     let required = texts(["carb", "request", "answered", "danger", "bottling", "kegging"]);
     defs.put("answer.plan", one_of(vec![closed(properties, required), see("error")]));
+    defs.put("request.crosscheck", claims_request());
+    defs.put("answer.crosscheck", one_of(vec![crosscheck_answer(), see("error")]));
     let schema = object(vec![
         ("$schema", Node::text(DRAFT)),
         ("title", Node::text("requests and answers of carb, version 1")),

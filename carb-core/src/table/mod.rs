@@ -3,6 +3,8 @@
 pub mod bottle_tables;
 pub mod catalogue;
 pub mod costs;
+#[cfg(feature = "alloc")]
+pub mod crosscheck_tables;
 pub mod fillings;
 pub mod functions;
 pub mod gas_tables;

@@ -3,6 +3,8 @@
 #[cfg(feature = "alloc")]
 use super::bottle_tables::FILL_LIST;
 use super::bottle_tables::{BOTTLE_DOSES, BOTTLE_PRESSURES, BOTTLE_VERDICTS, CONDITIONING_DAYS, PRESSURE_PARTS};
+#[cfg(feature = "alloc")]
+use super::crosscheck_tables::{CLAIM_QUANTITIES, CROSSCHECK_HABITS};
 use super::gas_tables::{EXPOSURE_LIST, FILLING_LIST, OXYGEN_LIST};
 use super::inputs::{
     ABV, BEVERAGE, EXTRACT, GAUGE_ALTITUDE, GAUGE_AMBIENT, HANDBOOK, SEA_LEVEL, SOLUBILITY, carbonation, temperature,
@@ -147,6 +149,10 @@ pub static TABLES: &[&Table] = &[
     &EQUATION_LIST,
     &SOURCE_LIST,
     &CAUTION_LIST,
+    #[cfg(feature = "alloc")]
+    &CLAIM_QUANTITIES,
+    #[cfg(feature = "alloc")]
+    &CROSSCHECK_HABITS,
     &UNIT_LIST,
     &INSTRUMENT_LIST,
 ];
