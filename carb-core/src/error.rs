@@ -207,11 +207,25 @@ pub enum Error {
         part: &'static str,
         /// What was given.
         given: ShortText,
-        /// What there is to choose from, if it is a choice.
-        allowed: &'static [&'static str],
-        /// What to do; to be read before the list of what is allowed.
-        advice: &'static str,
+        /// What to do.
+        advice: &'static Advice,
     },
+}
+
+/// What to do about a part that cannot be read.
+#[derive(Debug, PartialEq)]
+pub struct Advice {
+    /// In words; to be read before the list of what is allowed.
+    pub text: &'static str,
+    /// What there is to choose from, if it is a choice.
+    pub allowed: &'static [&'static str],
+}
+
+impl Advice {
+    /// To do something, where there is nothing to choose from.
+    pub const fn to(text: &'static str) -> Self {
+        Self { text, allowed: &[] }
+    }
 }
 
 macro_rules! codes {
@@ -594,12 +608,14 @@ impl fmt::Display for Error {
                 Short(start, parameter.unit),
                 Short(end, parameter.unit)
             ),
-            Error::WrongClaim { part, given, allowed: [], advice } if given.as_str().is_empty() => {
-                write!(f, "{part} is missing: {advice}")
+            Error::WrongClaim { part, given, advice } if advice.allowed.is_empty() && given.as_str().is_empty() => {
+                write!(f, "{part} is missing: {}", advice.text)
             }
-            Error::WrongClaim { part, given, allowed: [], advice } => write!(f, "{part} = \"{given}\": {advice}"),
-            Error::WrongClaim { part, given, allowed, advice } => {
-                write!(f, "{part} = \"{given}\": {advice} {}", List(allowed))
+            Error::WrongClaim { part, given, advice } if advice.allowed.is_empty() => {
+                write!(f, "{part} = \"{given}\": {}", advice.text)
+            }
+            Error::WrongClaim { part, given, advice } => {
+                write!(f, "{part} = \"{given}\": {} {}", advice.text, List(advice.allowed))
             }
             Error::WrongVersion => f.write_str("the request should name the one version there is, {\"carb\": 1, ...}"),
         }

@@ -2,7 +2,7 @@
 
 use super::quantity::{ClaimUnit, QUANTITIES, Quantity};
 use crate::basis::Request;
-use crate::error::Error;
+use crate::error::{Advice, Error};
 use crate::quantity::{Key, Name, ShortText};
 use alloc::format;
 use alloc::string::String;
@@ -37,11 +37,13 @@ impl Printed {
     /// # Errors
     /// Where it is no number with a point for its decimals.
     pub fn read(text: &str) -> Result<Self, Error> {
-        const ADVICE: &str = "a claimed value is a number as it is printed, such as \"124.6\", with a point for its decimals and nothing else";
-        const MISSING: &str = "give the number that is claimed, as it is printed";
+        const ADVICE: Advice = Advice::to(
+            "a claimed value is a number as it is printed, such as \"124.6\", with a point for its decimals and nothing else",
+        );
+        const MISSING: Advice = Advice::to("give the number that is claimed, as it is printed");
         let trimmed = text.trim();
-        let advice = if trimmed.is_empty() { MISSING } else { ADVICE };
-        let wrong = Error::WrongClaim { part: "value", given: ShortText::new(trimmed), allowed: &[], advice };
+        let advice = if trimmed.is_empty() { &MISSING } else { &ADVICE };
+        let wrong = Error::WrongClaim { part: "value", given: ShortText::new(trimmed), advice };
         let (digits, power) = match trimmed.split_once(['e', 'E']) {
             Some((digits, power)) => (digits, power.parse::<i8>().map_err(|_| wrong)?),
             None => (trimmed, 0),
@@ -134,8 +136,8 @@ impl Quantity {
     /// Where there is none.
     pub fn named(text: &str) -> Result<&'static Quantity, Error> {
         let given = ShortText::new(text);
-        let wrong =
-            Error::WrongClaim { part: "quantity", given, allowed: super::quantity::NAMES, advice: "choose one of" };
+        const ADVICE: Advice = Advice { text: "choose one of", allowed: super::quantity::NAMES };
+        let wrong = Error::WrongClaim { part: "quantity", given, advice: &ADVICE };
         QUANTITIES.iter().find(|quantity| quantity.name == text).ok_or(wrong)
     }
 
@@ -143,10 +145,9 @@ impl Quantity {
     ///
     /// # Errors
     /// Where the quantity is not told in it.
-    pub fn unit(&self, text: &str) -> Result<&'static ClaimUnit, Error> {
+    pub fn unit(&'static self, text: &str) -> Result<&'static ClaimUnit, Error> {
         let given = ShortText::new(text);
-        let wrong =
-            Error::WrongClaim { part: "unit", given, allowed: self.unit_names, advice: "this quantity is claimed in" };
+        let wrong = Error::WrongClaim { part: "unit", given, advice: &self.known_units };
         // The whole name of what is claimed will do as well: gauge_psi, abv_percent.
         let whole = |unit: &&ClaimUnit| {
             let output = self.function.and_then(|function| function.outputs.get(unit.output));

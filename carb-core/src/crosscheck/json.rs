@@ -8,7 +8,7 @@ use super::finding::{Departure, Finding};
 use super::program::Program;
 use super::{Crosscheck, Reading, USUAL_READINGS, crosscheck};
 use crate::basis::{Refusal, Request};
-use crate::error::Error;
+use crate::error::{Advice, Error};
 use crate::plan::json::{Members, Read, VERSION, error_node, object, raw, reason, start, write};
 use crate::plan::node::Node;
 use crate::quantity::ShortText;
@@ -85,14 +85,14 @@ fn read(text: &str) -> Result<(Vec<Claim>, usize), Refusal> {
 
 /// The parts of a claim that are texts.
 const PARTS: [&str; 5] = ["label", "program", "quantity", "value", "unit"];
-const TWICE: &str = "it is given twice: give it once";
 
 fn read_claim(members: &[(alloc::borrow::Cow<'_, str>, Read<'_>)]) -> Result<Claim, Error> {
-    const TEXT: &str = "a text of one line is wanted";
-    const QUANTITY: &str = "say what is claimed, such as \"priming_sugar\"";
-    const UNIT: &str = "say in which unit it is claimed, such as \"g\"";
+    const TEXT: Advice = Advice::to("a text of one line is wanted");
+    const QUANTITY: Advice = Advice::to("say what is claimed, such as \"priming_sugar\"");
+    const UNIT: Advice = Advice::to("say in which unit it is claimed, such as \"g\"");
+    const TWICE: Advice = Advice::to("it is given twice: give it once");
     let wrong =
-        |part, given: &str, advice| Error::WrongClaim { part, given: ShortText::new(given), allowed: &[], advice };
+        |part, given: &str, advice: &'static Advice| Error::WrongClaim { part, given: ShortText::new(given), advice };
     let mut parts: [Option<String>; PARTS.len()] = [const { None }; PARTS.len()];
     let mut request = Request::new();
     for (name, value) in members {
@@ -110,20 +110,20 @@ fn read_claim(members: &[(alloc::borrow::Cow<'_, str>, Read<'_>)]) -> Result<Cla
             Read::Number(number) if PARTS[at] == "value" => Printed::of(*number)?.text,
             Read::Number(number) if at < 2 => format!("{number}"),
             Read::Other => continue,
-            _ => return Err(wrong(PARTS[at], "", TEXT)),
+            _ => return Err(wrong(PARTS[at], "", &TEXT)),
         };
         if parts[at].is_some() {
-            return Err(wrong(PARTS[at], &text, TWICE));
+            return Err(wrong(PARTS[at], &text, &TWICE));
         }
         // What a row is called may be longer than a name, and it is printed on a page.
         if at < 2 && (text.len() > 4 * TEXT_BYTES || text.chars().any(char::is_control)) {
-            return Err(wrong(PARTS[at], &text, TEXT));
+            return Err(wrong(PARTS[at], &text, &TEXT));
         }
         parts[at] = Some(text);
     }
     let [label, program, quantity, value, unit] = parts;
-    let quantity = quantity.ok_or(wrong("quantity", "", QUANTITY))?;
-    let unit = unit.ok_or(wrong("unit", "", UNIT))?;
+    let quantity = quantity.ok_or(wrong("quantity", "", &QUANTITY))?;
+    let unit = unit.ok_or(wrong("unit", "", &UNIT))?;
     let claim = Claim::new(&quantity, &value.unwrap_or_default(), &unit, request)?;
     let claim = claim.labelled(&label.unwrap_or_default());
     Ok(match program.filter(|program| !program.trim().is_empty()) {

@@ -4,7 +4,7 @@ use super::claim::{Claim, PACKAGE};
 use super::question::{Choice, Question};
 use super::{alcohol, bottles, dose, gas, line, package, pressure, purge};
 use crate::basis::Function;
-use crate::error::Error;
+use crate::error::{Advice, Error};
 use crate::quantity::unit::{
     BAR, CO2_GRAMS_PER_LITRE, FOOT, GRAM, GRAMS_PER_LITRE, KILOGRAM, KILOPASCAL, METRE, OUNCE, PERCENT, POUND, PSI,
     THINGS, VOLUMES,
@@ -39,8 +39,8 @@ pub struct Quantity {
     pub function: Option<&'static Function>,
     /// Units in which it is claimed.
     pub units: &'static [ClaimUnit],
-    /// Their names.
-    pub unit_names: &'static [&'static str],
+    /// Their names, as they are told to who gives another.
+    pub(super) known_units: Advice,
     /// Inputs where there is no function.
     inputs: &'static [Key],
     /// What other programs may make of a claim's inputs.
@@ -102,12 +102,12 @@ macro_rules! quantities {
             title: $title,
             function: $function,
             units: &[$(unit(&$unit, $output)),*],
-            unit_names: &[$($unit.name),*],
+            known_units: Advice { text: "this quantity is claimed in", allowed: &[$($unit.name),*] },
             inputs: &[$($input),*],
             otherwise: $otherwise,
         }),*];
         /// Their names.
-        pub static NAMES: &[&str] = &[$($name),*];
+        pub const NAMES: &[&str] = &[$($name),*];
     };
 }
 
