@@ -391,12 +391,8 @@ fn the_pages() {
     let day = br#"{"carb": 1, "packaged_l": 10, "volumes": 2.4, "warmest_c": 18, "altitude_m": 0}"#;
     let claims = br#"{"carb": 1, "claims": [{"quantity": "keg_pressure", "value": "11.3", "unit": "psi", "volumes": 2.5, "temperature_f": 38, "altitude_m": 0}]}"#;
     // A pointer to either, as C has it.
-    let pages: [(ThePage, &[u8]); 4] = [
-        (carb_plan_page, day),
-        (carb_bottling_page, carb_crosscheck_page, day),
-        (carb_kegging_page, day),
-        (carb_crosscheck_page, claims),
-    ];
+    let pages: [(ThePage, &[u8]); 4] =
+        [(carb_plan_page, day), (carb_bottling_page, day), (carb_kegging_page, day), (carb_crosscheck_page, claims)];
     for (page, request) in pages {
         the_page(page, request);
     }

@@ -11,6 +11,7 @@ use carb_core::basis::{Function, List, Refusal, Request, Values};
 use carb_core::evidence::NoSteps;
 use carb_core::evidence::caution::CAUTIONS;
 use carb_core::plan::json;
+use carb_core::quantity::field::Kind;
 use carb_core::quantity::{Name, Unit};
 use carb_core::table::functions;
 use numpy::{PyArray1, PyReadonlyArray1};
@@ -20,6 +21,8 @@ use pyo3::sync::PyOnceLock;
 use pyo3::types::{PyDict, PyList, PyString, PyType};
 use std::borrow::Cow;
 use std::panic::{AssertUnwindSafe, catch_unwind};
+
+mod crosscheck;
 
 /// Runs what the core does; a panic, which would be a defect of the core, becomes a `RuntimeError`.
 fn guarded<T>(work: impl FnOnce() -> T) -> PyResult<T> {
@@ -227,6 +230,17 @@ fn lists() -> Vec<&'static str> {
     LISTS.iter().map(|list| list.name).collect()
 }
 
+/// What a name of the vocabulary takes.
+#[pyfunction]
+fn kind(py: Python<'_>, name: &str) -> PyResult<&'static str> {
+    Ok(match known(py, name)?.key.field().kind {
+        Kind::Number { .. } => "number",
+        Kind::Choice => "choice",
+        Kind::Flag => "flag",
+        _ => "text",
+    })
+}
+
 /// Answers a request in JSON: that of a function, of a table, or of a job.
 #[pyfunction(name = "json")]
 fn json_text(function: &str, text: &str) -> PyResult<String> {
@@ -273,9 +287,12 @@ fn caution_codes() -> Vec<(&'static str, &'static str, Option<u8>)> {
 mod native {
     #[pymodule_export]
     use super::{
-        Record, answer, bottling_page, caution_codes, codes, each, json_text, kegging_page, lists, plan_page, request,
-        tables,
+        Record, answer, bottling_page, caution_codes, codes, each, json_text, kegging_page, kind, lists, plan_page,
+        request, tables,
     };
+
+    #[pymodule_export]
+    use super::crosscheck::{Crosscheck, claims_checked, crosscheck, crosscheck_merged};
 
     #[pymodule_export]
     #[allow(non_upper_case_globals)]

@@ -39,7 +39,10 @@ def test_signature(function):
     assert all(name in bound.__doc__ for name in names)
 
 
-@pytest.mark.parametrize("module", [carb, carb._generated, carb._plan, carb._result, carb._table, carb._uncertainty])
+MODULES = (carb, carb._claims, carb._crosscheck, carb._generated, carb._plan, carb._result, carb._table, carb._uncertainty)
+
+
+@pytest.mark.parametrize("module", MODULES)
 def test_doctests(module):
     found = doctest.testmod(module)
     assert found.attempted > 0 and found.failed == 0

@@ -30,6 +30,14 @@ estimate: carb.Estimate = sure["gauge_psi"]
 entries: tuple[carb.Estimate, ...] = sure.outputs + sure[:1]
 reasons: list[str] = [share.name for share in estimate.budget] + [estimate.noun, estimate.method]
 markdown: str = keg.working("markdown") + keg.working(form="text")
+claim: dict[str, object] = {"quantity": "alcohol", "value": "5.1", "unit": "abv_percent", "original_sg": 1.05}
+found: carb.Crosscheck = carb.crosscheck([claim], most_readings=3, progress=lambda done, total: print(done / total))
+one: carb.Crosscheck = carb.crosscheck(quantity="alcohol", value=5.1, unit="abv_percent")
+of_columns: carb.Crosscheck = carb.crosscheck({"quantity": ["alcohol"], "value": np.array([5.1])})
+of_a_file: carb.Crosscheck = carb.crosscheck(carb.read_claims("claims.csv"))
+told: list[str] = [found.page(), found.to_json(), *found.to_columns(), *found.to_dict()]
+verdicts: list[str] = [row.verdict for row in found.claims] + [program.text for program in found.programs]
+unsafe: bool = found.danger and found.answered
 
 carb.keg_pressure(volumes=2.5, tempertaure_c=4)  # type: ignore[call-overload]
 carb.keg_pressure(volumes=2.5, beverage="tea")  # type: ignore[call-overload]
@@ -49,3 +57,7 @@ models["name"] = 1  # type: ignore[index]
 keg.working("html")  # type: ignore[arg-type]
 keg.uncertainty(volumes=[0.1])  # type: ignore[arg-type]
 sure.outputs = ()  # type: ignore[misc]
+carb.crosscheck("claims.csv")  # type: ignore[arg-type]
+carb.crosscheck([claim], progress=print, most_readings="10")  # type: ignore[arg-type]
+carb.crosscheck([claim], progress=lambda done: None)  # type: ignore[arg-type, misc]
+found.claims = ()  # type: ignore[misc]

@@ -1,7 +1,7 @@
 //! A claim: a number that some program prints, and what the program was told.
 
 use super::quantity::{ClaimUnit, QUANTITIES, Quantity};
-use crate::basis::Request;
+use crate::basis::{Request, kernel};
 use crate::error::{Advice, Error};
 use crate::quantity::{Key, Name, ShortText};
 use alloc::format;
@@ -88,7 +88,8 @@ impl Claim {
     /// A claim by the texts of its parts.
     ///
     /// # Errors
-    /// Where one of them cannot be read, or something was told that the quantity does not depend on.
+    /// Where one of them cannot be read, or something was told that the quantity does not depend on, or that lies outside
+    /// what is answered.
     pub fn new(quantity: &str, value: &str, unit: &str, request: Request) -> Result<Self, Error> {
         let quantity = Quantity::named(quantity)?;
         let claim = Self {
@@ -99,10 +100,15 @@ impl Claim {
             unit: quantity.unit(unit)?,
             request,
         };
-        match request.given().find(|name| !quantity.takes(name.key)) {
-            Some(parameter) => Err(Error::NotTaken { parameter, function: quantity.name }),
-            None => Ok(claim),
+        for name in request.given() {
+            if !quantity.takes(name.key) {
+                return Err(Error::NotTaken { parameter: name, function: quantity.name });
+            }
+            if let Some(value) = request.number(name.key) {
+                kernel::check(name.key, value).map_err(|error| error.renamed(|key| request.name_of(key)))?;
+            }
         }
+        Ok(claim)
     }
 
     /// The same claim with what its row is called.

@@ -37,8 +37,11 @@ pub fn answer(found: &Crosscheck) -> String {
     write(&found_node(found))
 }
 
-/// Reads the claims, and how many readings are wanted.
-fn read(text: &str) -> Result<(Vec<Claim>, usize), Refusal> {
+/// Reads the claims, and how many readings are wanted, and looks into none.
+///
+/// # Errors
+/// As [`crosscheck_of`].
+pub fn read(text: &str) -> Result<(Vec<Claim>, usize), Refusal> {
     const WANTED: &str = "a list of claims is wanted, each an object of names and values";
     let bad = |text: &str| Error::BadJson { line: 1, column: 1, reason: ShortText::new(text) };
     let Members(members) = serde_json::from_str(text).map_err(|error| Error::BadJson {

@@ -46,7 +46,7 @@ use search::Thresholds;
 pub struct Crosscheck {
     /// The claims, in the order in which they were given.
     pub claims: Vec<Finding>,
-    /// The programs with more than one claim, in the order in which they come up.
+    /// The programs with more than one claim, in the order in which their answers come up.
     pub programs: Vec<Program>,
     /// The most readings that are listed for a claim, or survivors for a program.
     pub most_readings: usize,
@@ -125,6 +125,8 @@ pub fn crosscheck(claims: Vec<Claim>) -> Crosscheck {
             claims: answered.iter().map(|at| at + 1).collect(),
         });
     }
+    // As in `merged`, which knows of no claim without an answer.
+    all.programs.sort_by_key(|program| program.claims.first().copied());
     all.claims = findings.into_iter().flatten().collect();
     all
 }

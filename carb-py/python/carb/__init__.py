@@ -8,11 +8,13 @@
 Functions take names with units and give results with names and units; ``pressure.working()`` shows how a number was
 found, ``pressure.cautions`` what to mind, ``pressure.sources`` where the equations come from, and
 ``pressure.uncertainty(temperature_f="thermometer")`` how sure it is. ``carb.bottling``,
-``carb.kegging`` and ``carb.plan`` do whole jobs.
+``carb.kegging`` and ``carb.plan`` do whole jobs, and ``carb.crosscheck`` tells why another program says something else.
 """
 
 from . import _generated
 from ._carb import __version__
+from ._claims import read_claims
+from ._crosscheck import Crosscheck, crosscheck
 from ._errors import CarbError, CarbWarning
 from ._generated import *  # noqa: F403
 from ._generated import At
@@ -30,6 +32,7 @@ __all__ = [
     "CarbError",
     "CarbWarning",
     "Caution",
+    "Crosscheck",
     "Estimate",
     "Kegging",
     "Plan",
@@ -39,5 +42,7 @@ __all__ = [
     "Uncertainty",
     "__version__",
     "at",
+    "crosscheck",
     "plan",
+    "read_claims",
 ]

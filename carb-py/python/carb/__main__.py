@@ -1,29 +1,35 @@
-"""``python -m carb plan FILE.json``, ``python -m carb bottling FILE.json``, the same with ``kegging``, and ``python -m carb version``."""
+"""``python -m carb plan FILE.json``, the same with bottling and kegging, ``crosscheck FILE.csv``, and ``version``."""
 
 from __future__ import annotations
 
 import argparse
 import sys
 
-from . import Bottling, CarbError, Kegging, Plan, __version__
+from . import Bottling, CarbError, Kegging, Plan, __version__, _crosscheck_command
 
 JOBS = {Plan: "a plan", Bottling: "a bottling", Kegging: "a kegging"}
 
 
 def main(arguments: list[str] | None = None) -> int:
     """Runs a command; gives 0, or 1 where a job holds a danger, or 2 where it has no answer."""
-    parser = argparse.ArgumentParser(prog="python -m carb", description="Plan a packaging day.")
+    parser = argparse.ArgumentParser(
+        prog="python -m carb", description="Plan a packaging day, or check what other programs print."
+    )
     commands = parser.add_subparsers(dest="command", required=True)
     for kind, said in JOBS.items():
         doing = commands.add_parser(kind.job, help=f"print the page of {said}; exit code 1 where it holds a danger")
         doing.add_argument("file", metavar="FILE.json", help="the request")
         doing.add_argument("--json", action="store_true", help="the answer as JSON instead of a page")
-        doing.set_defaults(kind=kind)
-    commands.add_parser("version", help="print the version")
+        doing.set_defaults(kind=kind, run=job)
+    _crosscheck_command.declare(commands)
+    commands.add_parser("version", help="print the version").set_defaults(run=version)
     asked = parser.parse_args(arguments)
-    if asked.command == "version":
-        print(__version__)
-        return 0
+    code: int = asked.run(asked)
+    return code
+
+
+def job(asked: argparse.Namespace) -> int:
+    """Prints a whole job."""
     try:
         with open(asked.file, encoding="utf-8") as file:
             done = asked.kind(file.read())
@@ -32,6 +38,12 @@ def main(arguments: list[str] | None = None) -> int:
         return 2
     sys.stdout.buffer.write((f"{done.to_json()}\n" if asked.json else done.page()).encode())
     return (1 if done.danger else 0) if done["answered"] else 2
+
+
+def version(_: argparse.Namespace) -> int:
+    """Prints the version."""
+    print(__version__)
+    return 0
 
 
 if __name__ == "__main__":

@@ -56,10 +56,10 @@ def _of_columns(name: str, columns: Mapping[Any, Any]) -> Any:
 
 def _known(row: Mapping[Any, Any]) -> dict[Any, Any]:
     """A row without what is missing in it: in a column of numbers, what is missing is NaN."""
-    return {name: value for name, value in row.items() if not _missing(value)}
+    return {name: value for name, value in row.items() if not missing(value)}
 
 
-def _missing(value: Any) -> bool:
+def missing(value: Any) -> bool:
     try:
         return bool(value != value)
     except TypeError:  # The NA of a data frame is neither equal nor unequal.
