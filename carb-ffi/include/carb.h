@@ -80,6 +80,8 @@ typedef enum carb_status {
     CARB_OUT_OF_REACH = -25,
     // A carbonation that the drink never comes to under this pressure.
     CARB_NEVER_REACHED = -26,
+    // A claim that says nothing that can be looked into.
+    CARB_WRONG_CLAIM = -27,
     // A pointer is NULL, or not aligned for its type.
     CARB_NULL_POINTER = -100,
     // A struct_size that no struct has, or a member set that this version does not know.
@@ -3274,7 +3276,7 @@ int32_t carb_inputs_choose(struct carb_inputs *inputs,
 // 1 if the name is that of a member of carb_inputs, which carb_inputs_set sets without conversion; 0 if it is another.
 int32_t carb_is_first_name(const char *name);
 
-// Answers a request of a function, of a table, or of a job ("bottling", "kegging", "plan"): JSON in, JSON out. Tables and jobs take
+// Answers a request of a function, of a table, or of a job ("bottling", "kegging", "plan", "crosscheck"): JSON in, JSON out. Tables and jobs take
 // lists of rows, such as "bottles". A request may hold "uncertainty", half widths by the names of inputs; a function's name with ".markdown" behind it gives its working in Markdown. The request
 // need not end with a NUL; the answer does. needed receives the bytes of the answer, its NUL included. Returns CARB_OK, or the code of the error that the
 // answer tells (it is written all the same), or CARB_BUFFER_TOO_SMALL; with capacity 0 the buffer may be NULL.
@@ -3313,6 +3315,16 @@ int32_t carb_kegging_page(const char *request,
                           size_t *needed,
                           int32_t *danger,
                           struct carb_error *error);
+
+// What is found about claims of other programs, as a page of text, from a request {"carb": 1, "claims": [...]}; everything else as
+// carb_plan_page, danger where following a claim may hurt somebody.
+int32_t carb_crosscheck_page(const char *request,
+                             size_t request_length,
+                             char *buffer,
+                             size_t capacity,
+                             size_t *needed,
+                             int32_t *danger,
+                             struct carb_error *error);
 
 #ifdef __cplusplus
 }  // extern "C"

@@ -68,6 +68,8 @@ pub enum carb_status {
     CARB_OUT_OF_REACH = -25,
     /// A carbonation that the drink never comes to under this pressure.
     CARB_NEVER_REACHED = -26,
+    /// A claim that says nothing that can be looked into.
+    CARB_WRONG_CLAIM = -27,
     /// A pointer is NULL, or not aligned for its type.
     CARB_NULL_POINTER = -100,
     /// A struct_size that no struct has, or a member set that this version does not know.

@@ -260,11 +260,13 @@ __all__ = [
     "carbonation_schedule",
     "carbonation_time",
     "cautions",
+    "claim_quantities",
     "closed_fermentation",
     "co2_saturation",
     "conditioning",
     "conditioning_days",
     "conditioning_time",
+    "crosscheck_habits",
     "cylinder_contents",
     "cylinder_left",
     "cylinder_sizes",
@@ -9089,7 +9091,7 @@ def equations(**unknown: Any) -> Table:
     --------
     >>> import carb
     >>> len(carb.equations())
-    157
+    160
     """
     raise NotImplementedError  # The decorator answers.
 
@@ -9110,7 +9112,7 @@ def sources(**unknown: Any) -> Table:
     --------
     >>> import carb
     >>> len(carb.sources())
-    76
+    78
     """
     raise NotImplementedError  # The decorator answers.
 
@@ -9133,6 +9135,54 @@ def cautions(**unknown: Any) -> Table:
     >>> import carb
     >>> len(carb.cautions())
     92
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+@table
+def claim_quantities(**unknown: Any) -> Table:
+    """What can be claimed in a cross-check: each quantity in each unit in which it may be printed.
+
+    Returns
+    -------
+    Table
+        The columns:
+
+        - ``quantity``: its name in a claim
+        - ``title``: in words
+        - ``unit``: a unit in which it may be claimed
+        - ``function``: the function whose inputs it takes, its assumptions left out; none for bottles
+
+    Examples
+    --------
+    >>> import carb
+    >>> len(carb.claim_quantities())
+    24
+    """
+    raise NotImplementedError  # The decorator answers.
+
+
+@table
+def crosscheck_habits(**unknown: Any) -> Table:
+    """On what programs differ: every habit that a cross-check looks for, this library's own first, and how
+    common it is among programs; judgement, nobody has counted.
+
+    Returns
+    -------
+    Table
+        The columns:
+
+        - ``question``: on what programs differ
+        - ``asks``: the question in words
+        - ``habit``: a way to answer it
+        - ``prior_percent`` (%): how many programs in a hundred have it: judgement
+        - ``says``: what a program with this habit does: a program that ...
+
+    Examples
+    --------
+    >>> import carb
+    >>> len(carb.crosscheck_habits())
+    139
     """
     raise NotImplementedError  # The decorator answers.
 
