@@ -59,10 +59,11 @@ PRIORS: dict[str, dict[str, float]] = {
         "real": 27, "ideal": 30, "rounded_molar": 14, "rounded": 12, "real_rounded": 3, "two": 4, "one_bar": 2,
         "ideal_one_bar": 2, "at_60_f": 2, "at_20_c": 2, "at_25_c": 2,
     },
-    # The quadratic is everywhere in spreadsheets, the exponential fit second, the European form in German texts.
+    # The quadratic is everywhere in public texts; the exponential fit's coefficients hardly anywhere. The European form is in
+    # German texts.
     "beer_solubility": {
-        "chart_fit": 22, "quadratic": 46, "european": 12, "brewery_polynomial": 4, "water_core": 3, "carroll": 3,
-        "iapws": 3, "sander": 7,
+        "chart_fit": 15, "quadratic": 51, "european": 13, "brewery_polynomial": 4, "water_core": 3, "carroll": 3,
+        "iapws": 3, "sander": 8,
     },
     "water_solubility": {
         "water_core": 30, "sander": 25, "chart_fit": 15, "quadratic": 15, "carroll": 8, "iapws": 7,
@@ -122,7 +123,7 @@ SYSTEMS: dict[str, tuple[float, dict[str, Any]]] = {
 # Decimals that are printed of a unit, and how many programs in a hundred print so many: what stands on a screen, which is
 # finer than a scale or a regulator can be read. Gas is told more coarsely, and has units of its own here.
 DIGITS: dict[str, dict[int, float]] = {
-    "g": {1: 70, 2: 30}, "oz": {2: 70, 3: 30}, "kg": {4: 100}, "lb": {3: 100}, "g_per_l": {2: 80, 3: 20},
+    "g": {1: 60, 2: 40}, "oz": {2: 60, 3: 40}, "kg": {4: 100}, "lb": {3: 100}, "g_per_l": {2: 80, 3: 20},
     "volumes": {2: 95, 3: 5}, "co2_g_per_l": {2: 100},
     "psi": {1: 95, 2: 5}, "bar": {2: 95, 3: 5}, "kpa": {0: 90, 1: 10},
     "count": {0: 100}, "cycles": {1: 90, 2: 10}, "ft": {1: 50, 2: 50}, "m": {2: 100},
