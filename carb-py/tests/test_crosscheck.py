@@ -370,6 +370,9 @@ def test_claims_and_a_claim():
     assert len(carb.crosscheck([]).claims) == 0 and carb.crosscheck([]).answered is False
     with pytest.raises(carb.CarbError) as caught:
         carb.crosscheck()
+    assert caught.value.parameter == "claims"
+    with pytest.raises(carb.CarbError) as caught:
+        carb.crosscheck(volumes=2.5)
     assert caught.value.parameter == "quantity"
 
 

@@ -196,7 +196,7 @@ def crosscheck(
     agrees
     """
     if claims is None:
-        rows = [one_claim(claim)]
+        rows = [one_claim(claim)] if claim else None
     elif claim:
         name = next(iter(claim))
         text = f"claims and {name} exclude each other: give claims, or one claim by its names"
