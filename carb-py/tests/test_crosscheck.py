@@ -370,6 +370,9 @@ def test_claims_and_a_claim():
     assert len(carb.crosscheck([]).claims) == 0 and carb.crosscheck([]).answered is False
     with pytest.raises(carb.CarbError) as caught:
         carb.crosscheck()
+    assert caught.value.parameter == "claims"
+    with pytest.raises(carb.CarbError) as caught:
+        carb.crosscheck(volumes=2.5)
     assert caught.value.parameter == "quantity"
 
 
@@ -777,23 +780,11 @@ def test_said():
     assert all(name in said for name in [*parameters, "label", "program", "quantity", "value", "unit"])
     for function in ("crosscheck", "read_claims", "Crosscheck"):
         assert function in carb.__all__ and inspect.getdoc(getattr(carb, function))
-    # Every quantity is in the text with all its units: the core says which there are.
-    for quantity, units in quantities().items():
-        (line,) = [line for line in said.splitlines() if line.startswith(f"    ``{quantity}``")]
-        assert all(unit in line for unit in units)
-
-
-def quantities():
-    """Every quantity and its units, by what the core says where one is not known."""
-
-    def allowed(**claim):
-        with pytest.raises(carb.CarbError) as caught:
-            carb.crosscheck(**claim)
-        return [text for text in str(caught.value).split('"')[3::2]]
-
-    names = allowed(quantity="?", value="1", unit="?")
-    assert len(names) == 10
-    return {name: allowed(quantity=name, value="1", unit="?") for name in names}
+    # Every quantity is in the text, with all its units and where its inputs are told.
+    for row in carb.claim_quantities():
+        (line,) = [line for line in said.splitlines() if line.startswith(f"    ``{row.quantity}``")]
+        assert row.unit in line.replace(",", "").replace(";", "").split()
+        assert f"as ``carb.{row.function}``" in line or row.function is None
 
 
 def demo():

@@ -162,8 +162,9 @@ def crosscheck(
         ``alcohol``             percent, abv_percent              as ``carb.attenuation``
         ======================  ================================  ==========================================
 
-        What is an assumption (``basis``, ``model``, factors, whether a headspace or a syrup counts) is looked for, and
-        not told. ``bottle_class``, ``rating_gauge_bar`` and ``keg_rating_gauge_bar`` may be told of any claim: they
+        ``carb.claim_quantities()`` has the same. What is an assumption (``basis``, ``model``, factors, whether a
+        headspace or a syrup counts) is not told but looked for: ``carb.crosscheck_habits()`` lists what is gone
+        through. ``bottle_class``, ``rating_gauge_bar`` and ``keg_rating_gauge_bar`` may be told of any claim: they
         judge whether it may hurt somebody.
     most_readings : int
         The most ways of reproducing a number that are listed for a claim, or for a program.
@@ -195,7 +196,7 @@ def crosscheck(
     agrees
     """
     if claims is None:
-        rows = [one_claim(claim)]
+        rows = [one_claim(claim)] if claim else None
     elif claim:
         name = next(iter(claim))
         text = f"claims and {name} exclude each other: give claims, or one claim by its names"
