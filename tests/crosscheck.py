@@ -219,15 +219,17 @@ def departs(case: Case) -> bool:
     return f"{ours:.{decimals}f}" != str(row["value"])
 
 
-def table(title: str, verdicts: dict[str, Counter[str]]) -> None:
+def table(title: str, verdicts: dict[str, Counter[str]], *more: str) -> None:
     print(f"  {title}:")
-    print("    " + f"{'':18}{'claims':>8}" + "".join(f"{verdict:>20}" for verdict in VERDICTS) + f"{'listed':>10}")
+    heads = "".join(f"{head:>10}" for head in ("listed", *more))
+    print("    " + f"{'':18}{'claims':>8}" + "".join(f"{verdict:>20}" for verdict in VERDICTS) + heads)
     for name in ("all", *programs.QUANTITIES):
         counts = verdicts.get(name, Counter())
         if not (total := counts["claims"]):
             continue
         shares = "".join(f"{percent(counts[verdict], total):>18.1f} %" for verdict in VERDICTS)
-        print(f"    {name:18}{total:>8}{shares}{percent(counts['listed'], total):>8.1f} %")
+        others = "".join(f"{percent(counts[what], total):>8.1f} %" for what in ("listed", *more))
+        print(f"    {name:18}{total:>8}{shares}{others}")
 
 
 def check_singles(report: Report, first: int, count: int) -> None:
@@ -240,16 +242,19 @@ def check_singles(report: Report, first: int, count: int) -> None:
         for (seed, case), answer in zip(batch, answers, strict=True):
             row, truth, exact = case
             group = other if departs(case) else same
-            found = any(near(reading["value"], exact, row) for reading in answer.get("readings", ()))
+            hits = [near(reading["value"], exact, row) for reading in answer.get("readings", ())]
+            found, leads = any(hits), hits[:1] == [True]
             listed += found
             for counts in (group["all"], group.setdefault(row["quantity"], Counter())):
-                counts.update({"claims": 1, "listed": int(found), answer.get("verdict", "error"): 1})
+                counts.update({"claims": 1, "listed": int(found), "first": int(leads), answer.get("verdict", "error"): 1})
             if not found:
                 said = answer.get("error") or f"{answer['verdict']}, {len(answer['readings'])} readings"
                 report.miss(f"single {seed}: {told(row)}, computed as {exact:.6g} by {habits(truth)}: {said}")
     print(f"{count} single claims:")
     report.figure("what they were made with is listed", percent(listed, count), " %", least=LISTED)
-    table("verdicts on claims that print another number than ours", other)
+    reached = percent(other["all"]["explained"], other["all"]["claims"])
+    print(f"    of {other['all']['claims']} that print another number than ours {reached:.1f} % are called explained")
+    table("verdicts on claims that print another number than ours", other, "first")
     table("verdicts on claims that print our number", same)
 
 
@@ -272,8 +277,9 @@ def check_random(report: Report, first: int, count: int) -> None:
     table("verdicts (listed: any reading at all)", verdicts)
 
 
-def check_programs(report: Report, first: int, count: int) -> None:
-    invented = [(seed, programs.six(seed)) for seed in range(first, first + count)]
+def check_programs(report: Report, first: int, count: int, coarse: bool = False) -> None:
+    digits = programs.COARSE if coarse else programs.DIGITS
+    invented = [(seed, programs.six(seed, digits)) for seed in range(first, first + count)]
     found = leads = 0
     survivors: list[int] = []
     for batch in batches(invented, CLAIMS_PER_CALL // 6):
@@ -295,13 +301,20 @@ def check_programs(report: Report, first: int, count: int) -> None:
                     report.miss(f"    {told(row)}, computed as {exact:.6g}")
             elif not hits[0]:
                 report.miss(f"six {seed}: the truth is survivor {1 + hits.index(True)} of {len(hits)}")
-    print(f"{count} programs of six claims:")
-    report.figure("the truth survives", percent(found, count), " %", least=SURVIVES)
-    report.figure("survivors, median", statistics.median(survivors), "", most=MEDIAN_SURVIVORS)
+    print(f"{count} programs of six claims{', printed coarsely: held to nothing' if coarse else ''}:")
     ninth = sorted(survivors)[max(0, -(-len(survivors) * 9 // 10) - 1)]
-    report.figure(f"survivors, of {SURVIVORS_SHARE:g} % of the programs", ninth, "", most=MOST_SURVIVORS)
+    # With few digits nobody could tell more.
+    least = {} if coarse else {"survives": SURVIVES, "first": FIRST}
+    most = {} if coarse else {"median": MEDIAN_SURVIVORS, "ninth": MOST_SURVIVORS}
+    report.figure("the truth survives", percent(found, count), " %", least=least.get("survives"))
+    report.figure("survivors, median", statistics.median(survivors), "", most=most.get("median"))
+    report.figure(f"survivors, of {SURVIVORS_SHARE:g} % of the programs", ninth, "", most=most.get("ninth"))
     print(f"    most survivors: {max(survivors)}; none: {percent(survivors.count(0), count):.1f} % of the programs")
-    report.figure("the truth is first", percent(leads, count), " %", least=FIRST)
+    report.figure("the truth is first", percent(leads, count), " %", least=least.get("first"))
+
+
+def check_coarse(report: Report, first: int, count: int) -> None:
+    check_programs(report, first, count, coarse=True)
 
 
 def main() -> int:
@@ -321,6 +334,7 @@ def main() -> int:
         (check_singles, options.singles),
         (check_random, options.random),
         (check_programs, options.programs),
+        (check_coarse, options.programs // 5),
     ):
         if count:
             start = time.perf_counter()

@@ -56,7 +56,7 @@ Case = tuple[Row, Truth, float]
 PRIORS: dict[str, dict[str, float]] = {
     # Most say what they mean by a volume nowhere; 44 g on 22.4 L is what a textbook gives.
     "gas_volume": {
-        "real": 27, "ideal": 30, "rounded_molar": 14, "rounded": 12, "real_rounded": 3, "two": 4, "one_bar": 2,
+        "real": 27, "ideal": 36, "rounded_molar": 8, "rounded": 12, "real_rounded": 3, "two": 4, "one_bar": 2,
         "ideal_one_bar": 2, "at_60_f": 2, "at_20_c": 2, "at_25_c": 2,
     },
     # The quadratic is everywhere in public texts; the exponential fit's coefficients hardly anywhere. The European form is in
@@ -84,7 +84,7 @@ PRIORS: dict[str, dict[str, float]] = {
     "gauge": {"told": 97, "absolute": 3},
     "pressure_label": {"told": 97, "psi": 1, "bar": 1, "kpa": 1},
     "mass_label": {"told": 93, "ounce_28": 3, "ounce_30": 2, "ounce_fluid": 1, "other": 1},
-    "blend": {"absolute": 20, "dry": 48, "by_gauge": 17, "ignored": 15},
+    "blend": {"absolute": 10, "dry": 56, "by_gauge": 18, "ignored": 16},
     "extract_left": {"counted": 65, "ignored": 35},
     "fermenter_pressure": {"counted": 55, "ignored": 45},
     "package_headspace": {"counted": 0, "left_out": 100},
@@ -125,7 +125,7 @@ SYSTEMS: dict[str, tuple[float, dict[str, Any]]] = {
 DIGITS: dict[str, dict[int, float]] = {
     "g": {1: 60, 2: 40}, "oz": {2: 60, 3: 40}, "kg": {4: 100}, "lb": {3: 100}, "g_per_l": {2: 80, 3: 20},
     "volumes": {2: 95, 3: 5}, "co2_g_per_l": {2: 100},
-    "psi": {1: 95, 2: 5}, "bar": {2: 95, 3: 5}, "kpa": {0: 90, 1: 10},
+    "psi": {1: 98, 2: 2}, "bar": {2: 98, 3: 2}, "kpa": {0: 95, 1: 5},
     "count": {0: 100}, "cycles": {1: 90, 2: 10}, "ft": {1: 50, 2: 50}, "m": {2: 100},
     "abv_percent": {2: 90, 1: 10},
     "gas g": {0: 100}, "gas oz": {1: 100}, "gas kg": {3: 100}, "gas lb": {2: 100},

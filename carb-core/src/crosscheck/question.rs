@@ -161,8 +161,8 @@ questions! {
         AtDrink "at_drink" 0.01 "takes a volume for ideal gas at the temperature of the drink";
     }
     BeerSolubility "beer_solubility" "how much CO2 beer, cider or mead holds" {
-        ChartFit "chart_fit" 0.31 "takes the fit of the printed beer chart";
-        Quadratic "quadratic" 0.36 "takes the trade's quadratic in °F and psi";
+        ChartFit "chart_fit" 0.26 "takes the fit of the printed beer chart";
+        Quadratic "quadratic" 0.41 "takes the trade's quadratic in °F and psi";
         European "european" 0.11 "takes the European breweries' exponential form";
         BreweryPolynomial "brewery_polynomial" 0.05 "takes a polynomial that a brewery fitted to the beer chart in 2009";
         WaterCore "water_core" 0.06 "takes beer for pure water";
@@ -268,8 +268,8 @@ questions! {
         Other "other" 0.015 "labels grams as ounces, or ounces as grams";
     }
     Blend "blend" "what nitrogen in the gas does" {
-        Absolute "absolute" 0.30 "takes the share of CO2 of the absolute pressure, less the vapour";
-        Dry "dry" 0.40 "takes the share of CO2 of the absolute pressure";
+        Absolute "absolute" 0.18 "takes the share of CO2 of the absolute pressure, less the vapour";
+        Dry "dry" 0.52 "takes the share of CO2 of the absolute pressure";
         ByGauge "by_gauge" 0.13 "takes the share of CO2 of the gauge pressure";
         Ignored "ignored" 0.17 "takes the blend for CO2";
     }
@@ -299,9 +299,9 @@ questions! {
         Up "up" 0.45 "rounds purge cycles up";
     }
     AirOxygen "air_oxygen" "how much oxygen is in air" {
-        Standard "standard" 0.40 "takes 20.95 % of oxygen in air";
-        Fine "fine" 0.15 "takes 20.946 % of oxygen in air";
-        Rounded "rounded" 0.45 "takes 21 % of oxygen in air";
+        Standard "standard" 0.25 "takes 20.95 % of oxygen in air";
+        Fine "fine" 0.10 "takes 20.946 % of oxygen in air";
+        Rounded "rounded" 0.65 "takes 21 % of oxygen in air";
     }
     GasOxygen "gas_oxygen" "how much oxygen is in the CO2" {
         Usual "usual" 0.45 "takes 30 ppm of oxygen in the CO2";
