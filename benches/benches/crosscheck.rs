@@ -82,7 +82,7 @@ fn whole(c: &mut Criterion) {
             std::thread::scope(|scope| {
                 let halves: Vec<_> = all
                     .chunks(COUNT / 2)
-                    .map(|half| scope.spawn(|| crosscheck(black_box(half).to_vec()).claims.len()))
+                    .map(|half| scope.spawn(move || crosscheck(black_box(half).to_vec()).claims.len()))
                     .collect();
                 halves.into_iter().map(|half| half.join().expect("no panic")).sum::<usize>()
             })

@@ -104,8 +104,11 @@ pub(super) fn each(
     }
     let group = otherwise.group();
     let groups = group.map_or(1, |question| question.matter().habits.len());
-    let products = vec![None; groups];
-    let mut walk = Walk { otherwise, levels: &levels, rest: &rest, least, factors, group, products, look, seen: 0.0 };
+    // What is too unlikely even beside the likeliest of everything else is left out.
+    let products = products(&factors, least * best / rest[0]);
+    let numbers = vec![None; groups];
+    let mut walk =
+        Walk { otherwise, levels: &levels, rest: &rest, least, group, products: &products, numbers, look, seen: 0.0 };
     walk.down(0, &mut Choice::OURS.clone(), 1.0, 0);
     walk.seen
 }
@@ -129,9 +132,25 @@ impl Level {
 #[derive(Clone, Copy)]
 struct Product {
     prior: f64,
-    factor: f64,
     choice: Choice,
     departures: usize,
+}
+
+/// Every set of habits of these questions that is at least so likely, the likeliest first.
+fn products(questions: &[Question], least: f64) -> Vec<Product> {
+    let mut all = vec![Product { prior: 1.0, choice: Choice::OURS, departures: 0 }];
+    for &question in questions {
+        let with = |product: &Product, at: usize, share: f64| Product {
+            prior: product.prior * share,
+            choice: product.choice.with(question, at),
+            departures: product.departures + usize::from(at > 0),
+        };
+        let habits = || question.matter().habits.iter().enumerate();
+        all = all.iter().flat_map(|product| habits().map(move |(at, habit)| with(product, at, habit.prior))).collect();
+        all.retain(|product| product.prior >= least);
+    }
+    all.sort_by(|a, b| b.prior.total_cmp(&a.prior));
+    all
 }
 
 struct Walk<'a> {
@@ -139,10 +158,10 @@ struct Walk<'a> {
     levels: &'a [Level],
     rest: &'a [f64],
     least: f64,
-    factors: Vec<Question>,
     group: Option<Question>,
-    /// The products of the factors, the likeliest first, for each habit of the group's question.
-    products: Vec<Option<Vec<Product>>>,
+    products: &'a [Product],
+    /// By what each product multiplies, for each habit of the group's question; NaN where it has no answer.
+    numbers: Vec<Option<Vec<f64>>>,
     look: &'a mut dyn FnMut(Passing<'_>),
     seen: f64,
 }
@@ -167,44 +186,25 @@ impl Walk<'_> {
     fn leaf(&mut self, choice: &Choice, prior: f64, departures: usize) {
         let Some(value) = self.otherwise.value(choice) else { return };
         let group = self.group.and_then(|question| choice.at(question)).unwrap_or_default();
-        let products = match self.products[group].take() {
-            Some(products) => products,
-            None => self.all_products(choice, value),
-        };
-        for product in &products {
+        let numbers = self.numbers[group].take().unwrap_or_else(|| self.multiply(choice, value));
+        for (product, factor) in self.products.iter().zip(&numbers) {
             let prior = prior * product.prior;
             if prior < self.least {
                 break;
             }
+            if factor.is_nan() {
+                continue;
+            }
             self.seen += prior;
             let departures = departures + product.departures;
-            let value = value * product.factor;
-            (self.look)(Passing { choice, factors: &product.choice, prior, value, departures });
+            (self.look)(Passing { choice, factors: &product.choice, prior, value: value * factor, departures });
         }
-        self.products[group] = Some(products);
+        self.numbers[group] = Some(numbers);
     }
 
-    /// The products of the factors, from the answers to one choice of everything else.
-    fn all_products(&self, base: &Choice, value: f64) -> Vec<Product> {
-        let mut all = vec![Product { prior: 1.0, factor: 1.0, choice: Choice::OURS, departures: 0 }];
-        for &question in &self.factors {
-            let habits = question.matter().habits.iter().enumerate();
-            let with = |product: &Product, (at, habit): (usize, &super::question::Habit)| Product {
-                prior: product.prior * habit.prior,
-                choice: product.choice.with(question, at),
-                departures: product.departures + usize::from(at > 0),
-                ..*product
-            };
-            all = habits.flat_map(|habit| all.iter().map(move |product| with(product, habit))).collect();
-        }
-        all.retain_mut(|product| match self.otherwise.value(&base.joined(&product.choice)) {
-            Some(answer) => {
-                product.factor = answer / value;
-                true
-            }
-            None => false,
-        });
-        all.sort_by(|a, b| b.prior.total_cmp(&a.prior));
-        all
+    /// By what each product multiplies the answer to a choice of everything else.
+    fn multiply(&self, base: &Choice, value: f64) -> Vec<f64> {
+        let answer = |product: &Product| self.otherwise.value(&base.joined(&product.choice));
+        self.products.iter().map(|product| answer(product).map_or(f64::NAN, |answer| answer / value)).collect()
     }
 }
