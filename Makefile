@@ -36,10 +36,11 @@ test-python: $(VENV)/ready ## The Python face
 test-readme: ## The examples of the README, as they stand there
 	@$(call timed,README examples,$(VENV)/bin/python tests/readme.py)
 
-test-answers: $(VENV)/ready ## What is answered: workings and balances by scripts of their own, answers by their schema
+test-answers: $(VENV)/ready ## What is answered: workings, balances and cross-checks by scripts of their own, answers by their schema
 	@$(call timed,printed workings,$(VENV)/bin/python tests/working.py)
 	@$(call timed,schema,$(VENV)/bin/python tests/schema.py)
 	@$(call timed,mass balance,$(VENV)/bin/python tests/balance.py)
+	@$(call timed,cross-check of invented programs,$(VENV)/bin/python tests/crosscheck.py)
 
 count: ## How many values from outside the project were checked
 	@$(CARGO) test -q -p carb-core --features json --test published --test published_bottling --test published_claims \

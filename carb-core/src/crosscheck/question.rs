@@ -233,7 +233,7 @@ questions! {
     }
     Altitude "altitude" "whether the air pressure at the place counts" {
         Used "used" 0.58 "reckons with the air pressure at the place";
-        Forgotten "forgotten" 0.38 "forgets the altitude: it reckons at sea level";
+        Forgotten "forgotten" 0.38 "forgets the altitude";
         Rule "rule" 0.04 "adds 1 psi for each 2000 ft of altitude";
     }
     Atmosphere "atmosphere" "what the air pressure at sea level is" {

@@ -96,17 +96,18 @@ impl Outcome {
         let share = self.readings.first().map(|first| self.share(first)).unwrap_or_default();
         let likely = if share > 0.995 { String::new() } else { format!(", most likely ({:.0} %),", 100.0 * share) };
         // What else may be meant, where it is not far behind.
+        let more = |n: usize| match n {
+            0 => String::new(),
+            1 => " One other reading rounds to it.".into(),
+            n => format!(" {n} other readings round to it."),
+        };
         let others = match self.readings.as_slice() {
             [] | [_] => String::new(),
-            [_, second, rest @ ..] => {
-                let more = match rest.len() {
-                    0 => String::new(),
-                    1 => "; one more reading rounds to it".into(),
-                    n => format!("; {n} more readings round to it"),
-                };
-                let share = 100.0 * self.share(second);
-                format!(" Or ({share:.0} %) by a program that {}{more}.", habits(&second.departures))
+            [_, second, rest @ ..] if self.share(second) >= MENTIONED => {
+                let (share, says) = (100.0 * self.share(second), habits(&second.departures));
+                format!(" Or ({share:.0} %) by a program that {says}.{}", more(rest.len()))
             }
+            [_, rest @ ..] => more(rest.len()),
         };
         match self.verdict {
             Verdict::Agrees => format!("It agrees: this library says {ours}."),
@@ -168,6 +169,28 @@ impl Finding {
         }
     }
 }
+
+/// How another set of habits differs from the first.
+fn but(first: &[Departure], other: &[Departure]) -> String {
+    let known = |list: &[Departure], departure: &Departure| {
+        list.iter().any(|d| d.question == departure.question && d.habit.name == departure.habit.name)
+    };
+    let mut differing: Vec<Departure> = other.iter().filter(|d| !known(first, d)).copied().collect();
+    let back = first.iter().filter(|d| !other.iter().any(|o| o.question == d.question));
+    // What the other does as this library does.
+    differing.extend(back.filter_map(|d| {
+        let habit = d.question.matter().habits.first()?;
+        Some(Departure { question: d.question, habit, size: None })
+    }));
+    habits(&differing)
+}
+
+/// A second reading less likely than this, among those that round to a claim, is only counted.
+const MENTIONED: f64 = 0.05;
+/// Sets of habits less likely than this are not printed on a page.
+const PRINTED: f64 = 0.01;
+/// The most of them that are, behind the first.
+const MOST_PRINTED: usize = 4;
 
 impl Survivor {
     /// What a program with these habits does, in a sentence.
@@ -252,12 +275,20 @@ impl Crosscheck {
             page.heading(&program.map_or_else(|| "Claims".to_string(), |name| format!("Program {name}")));
             if let Some(found) = self.programs.iter().find(|found| Some(found.name.as_str()) == program) {
                 page.wrapped("", 0, &found.sentences());
-                let most = self.most_readings;
-                for survivor in found.survivors.iter().take(most).skip(1) {
-                    page.bullet(&format!("{:.0} %: {}", 100.0 * found.share(survivor), survivor.sentence()));
-                }
-                if found.survivors.len() > most {
-                    page.bullet(&format!("and {} more", found.survivors.len() - most));
+                if let [first, others @ ..] = found.survivors.as_slice() {
+                    let likely = others.iter().take_while(|other| found.share(other) >= PRINTED).take(MOST_PRINTED);
+                    for other in likely.clone() {
+                        let share = 100.0 * found.share(other);
+                        page.bullet(&format!(
+                            "{share:.0} %: the same, but it {}",
+                            but(&first.departures, &other.departures)
+                        ));
+                    }
+                    match others.len() - likely.count() {
+                        0 => {}
+                        1 => page.bullet("one more, less likely"),
+                        n => page.bullet(&format!("{n} more, less likely")),
+                    }
                 }
                 page.line("");
             }
