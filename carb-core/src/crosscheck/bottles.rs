@@ -44,6 +44,7 @@ impl Otherwise for Bottles {
             CountRounding::Down => floor(bottles + ROUNDING),
             CountRounding::Up => ceil(bottles - ROUNDING),
             CountRounding::Nearest => floor(bottles + 0.5),
+            CountRounding::Exact => bottles,
         })
     }
 }

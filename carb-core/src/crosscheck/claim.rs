@@ -133,7 +133,17 @@ impl Claim {
 }
 
 /// What tells of the package, and judges a claim without entering into it.
-pub(super) const PACKAGE: [Key; 3] = [Key::BottleClass, Key::RatingGauge, Key::KegRating];
+const PACKAGE: [Key; 3] = [Key::BottleClass, Key::RatingGauge, Key::KegRating];
+
+/// What of it judges a quantity: bottles are primed, kegs are put under pressure, and what is sealed may be either.
+pub(super) const fn judged_by(quantity: &str) -> &'static [Key] {
+    match quantity.as_bytes() {
+        b"priming_sugar" => &[Key::BottleClass, Key::RatingGauge],
+        b"package_pressure" => &PACKAGE,
+        b"keg_pressure" | b"dissolved_co2" | b"gas_used" | b"purge_cycles" | b"residual_co2" => &[Key::KegRating],
+        _ => &[],
+    }
+}
 
 impl Quantity {
     /// The quantity of a name.

@@ -5,7 +5,6 @@ use super::memo::Memo;
 use super::pressure::Left;
 use super::quantity::Otherwise;
 use super::question::{Choice, DoseHeadspace, ExtractLeft, Question, SugarTaken, SugarYield, Syrup};
-use super::relation::Amount;
 use super::told::Told;
 use crate::error::Error;
 use crate::property::fermentable::{FERMENTABLES, Fermentable, SUCROSE, extract_yield};
@@ -31,9 +30,6 @@ struct Made {
 struct Dose {
     told: Told,
     left: Option<Left>,
-    target: Amount,
-    /// What was measured to be in the drink.
-    measured: Option<Amount>,
     sugar: Fermentable,
     /// Fermentable extract in the drink, g/L.
     extract: f64,
@@ -50,13 +46,11 @@ pub(super) fn otherwise(claim: &Claim) -> Result<Box<dyn Otherwise>, Error> {
     const TARGET: &str = "give the wanted carbonation, as volumes or co2_g_per_l";
     let told = Told::of(claim)?;
     let request = &told.request;
-    let target = told.amount(Key::Carbonation).ok_or(Error::Missing { parameter: Key::Carbonation, advice: TARGET })?;
-    let measured = told.amount(Key::Residual);
-    let left = if measured.is_some() { None } else { Some(Left::of(told.clone())?) };
+    request.number(Key::Carbonation).ok_or(Error::Missing { parameter: Key::Carbonation, advice: TARGET })?;
+    let measured = request.number(Key::Residual).is_some();
+    let left = if measured { None } else { Some(Left::of(told.clone())?) };
     Ok(Box::new(Dose {
         left,
-        target,
-        measured,
         sugar: request.priming_sugar()?,
         extract: request.number(Key::Fermentable).unwrap_or_default(),
         packaged: request.number(Key::Packaged).unwrap_or_default(),
@@ -125,7 +119,13 @@ fn made(theory: f64, fermentable: f64, grams: f64, choice: &Choice) -> f64 {
 impl Otherwise for Dose {
     fn questions(&self) -> Vec<Question> {
         let told = &self.told;
-        let mut all = vec![Question::GasVolume, Question::SugarYield, Question::SugarTaken, Question::DoseHeadspace];
+        let mut all = vec![
+            Question::GasVolume,
+            Question::CarbonationUnit,
+            Question::SugarYield,
+            Question::SugarTaken,
+            Question::DoseHeadspace,
+        ];
         all.extend(self.left.iter().flat_map(Left::questions));
         all.extend((self.extract > 0.0).then_some(Question::ExtractLeft));
         all.extend(self.syrup.map(|_| Question::Syrup));
@@ -158,15 +158,18 @@ impl Otherwise for Dose {
     fn value(&self, choice: &Choice) -> Option<f64> {
         let made = self.made.get(choice, || self.find_made(choice))?;
         let scale = self.scale.get(choice, || self.find_scale(choice))?;
-        let before = match (&self.left, self.measured) {
-            (Some(left), _) => left.amount(choice)?,
-            (None, measured) => measured?,
+        let before = match &self.left {
+            Some(left) => left.amount(choice)?,
+            None => self.told.amount(Key::Residual, choice)?,
         };
         let extract = match choice.of() {
             ExtractLeft::Counted => self.extract,
             ExtractLeft::Ignored => 0.0,
         };
-        let (target, held) = (self.target.grams(made.volume), before.grams(made.volume) + extract * made.by_extract);
+        let (target, held) = (
+            self.told.amount(Key::Carbonation, choice)?.grams(made.volume),
+            before.grams(made.volume) + extract * made.by_extract,
+        );
         // The water of a syrup, and the sugar in it, are drink that holds nothing yet.
         let (diluted, room) = match choice.of() {
             Syrup::LeftOut => (1.0, 0.0),

@@ -8,6 +8,7 @@ use super::search::{Found, Thresholds, each};
 use crate::basis::{Answer, Values};
 use crate::error::Error;
 use crate::evidence::NoSteps;
+use crate::quantity::Key;
 use crate::uncertainty::{self, Doubts};
 use alloc::boxed::Box;
 use alloc::string::String;
@@ -18,6 +19,8 @@ use alloc::vec::Vec;
 pub const TIMES_CHANCE: f64 = 3.0;
 /// How far a random number is taken to lie from this library's, either way, of it.
 pub const RANDOM: f64 = 0.2;
+/// Farther off a random number may have any size: even over the logarithm, a hundred times more or less than this library's.
+const WIDE: f64 = 9.210_340_371_976_184;
 /// Readings that lie nearer than this, of a printed step, are one.
 pub const SAME: f64 = 0.1;
 /// What the digits of a program's constants may move a number, of it: molar masses and factors are carried with four or
@@ -85,7 +88,8 @@ pub struct Outcome {
     pub chance: f64,
     /// Share of all readings, by their priors, that round to it.
     pub mass: f64,
-    /// Share of the numbers near this library's that some reading rounds to: how often a wrong number would be matched.
+    /// Share of the numbers near this library's (near the claim, where that lies farther off) that some reading rounds to: how
+    /// often a wrong number would be matched.
     pub matched: f64,
     /// The readings that round to it, the likeliest first.
     pub readings: Vec<Reading>,
@@ -93,8 +97,6 @@ pub struct Outcome {
     pub nearest: Option<Reading>,
     /// What is said.
     pub verdict: Verdict,
-    /// Why somebody may be hurt.
-    pub danger: Option<String>,
 }
 
 /// A claim, and what is found about it.
@@ -104,6 +106,8 @@ pub struct Finding {
     pub claim: Claim,
     /// What is found, or why this library has no answer of its own.
     pub outcome: Result<Outcome, Error>,
+    /// Why somebody who follows the claim may be hurt.
+    pub danger: Option<String>,
 }
 
 /// A claim as it is searched: what other programs would make of it, and the readings that round to it.
@@ -127,17 +131,15 @@ fn half_step(claim: &Claim) -> f64 {
 }
 
 /// This library's answer, SI; of bottles there is no function, so that the count itself is one.
-fn ours(claim: &Claim, otherwise: &dyn Otherwise) -> Result<(f64, Option<Answer<Values>>), Error> {
+fn ours(claim: &Claim, answer: Option<&Answer<Values>>, otherwise: &dyn Otherwise) -> Result<f64, Error> {
     const ADVICE: &str = "this library has no answer of its own to hold the claim against";
-    let Some(function) = claim.quantity.function else {
-        let count = otherwise.value(&Choice::OURS);
-        return count
-            .map(|count| (count, None))
-            .ok_or(Error::Missing { parameter: crate::quantity::Key::Count, advice: ADVICE });
-    };
-    let answer = function.answer(&claim.asked(), &mut NoSteps)?;
-    let value = answer.value.as_slice().get(claim.unit.output).copied().unwrap_or_default();
-    Ok((value, Some(answer)))
+    let missing = Error::Missing { parameter: Key::Count, advice: ADVICE };
+    match answer {
+        // Cycles are claimed whole or as they come; whole ones have to be enough.
+        Some(_) if claim.quantity.name == "purge_cycles" => otherwise.value(&Choice::OURS).ok_or(missing),
+        Some(answer) => Ok(answer.value.as_slice().get(claim.unit.output).copied().unwrap_or_default()),
+        None => otherwise.value(&Choice::OURS).ok_or(missing),
+    }
 }
 
 /// What the equations behind an answer are unsure of, SI (k = 2).
@@ -155,19 +157,33 @@ fn uncertainty(claim: &Claim, answer: &Answer<Values>) -> Option<f64> {
 }
 
 /// Looks into one claim.
-pub(super) fn look_into(claim: &Claim, thresholds: &mut Thresholds) -> Result<(Outcome, Searched), Error> {
+pub(super) fn look_into(claim: &Claim, thresholds: &mut Thresholds) -> (Finding, Option<Searched>) {
+    let asked = claim.asked();
     // This library's own refusal tells best what is missing.
-    if let Some(function) = claim.quantity.function {
-        let _ = function.answer(&claim.asked(), &mut NoSteps)?;
-    }
+    let answer = claim.quantity.function.map(|function| function.answer(&asked, &mut NoSteps)).transpose();
+    let danger = danger(claim, answer.as_ref().ok().and_then(Option::as_ref));
+    let (outcome, searched) = match answer.and_then(|answer| search(claim, answer.as_ref(), thresholds)) {
+        Ok((outcome, searched)) => (Ok(outcome), Some(searched)),
+        Err(error) => (Err(error.renamed(|key| claim.request.name_of(key))), None),
+    };
+    (Finding { claim: claim.clone(), outcome, danger }, searched)
+}
+
+/// Looks for the habits that make a claim.
+fn search(
+    claim: &Claim,
+    answer: Option<&Answer<Values>>,
+    thresholds: &mut Thresholds,
+) -> Result<(Outcome, Searched), Error> {
     let otherwise = (claim.quantity.otherwise)(claim)?;
-    let (ours, answer) = ours(claim, otherwise.as_ref())?;
+    let ours = ours(claim, answer, otherwise.as_ref())?;
     let questions = otherwise.questions();
     let unit = claim.unit.unit;
     let (claimed, half) = (claim.printed.value, half_step(claim));
     let (mut found, mut inside) = (Vec::new(), 0.0);
     let mut nearest: Option<(f64, Found)> = None;
-    let mut near = Near::around(unit.from_si(ours), claim.printed.step);
+    let far = (claimed - unit.from_si(ours)).abs() > RANDOM * unit.from_si(ours).abs();
+    let mut near = Near::around(if far { claimed } else { unit.from_si(ours) }, claim.printed.step);
     let least = thresholds.of(&questions);
     let seen = each(otherwise.as_ref(), &questions, least, &mut |reading| {
         let value = unit.from_si(reading.value);
@@ -186,10 +202,14 @@ pub(super) fn look_into(claim: &Claim, thresholds: &mut Thresholds) -> Result<(O
     let searched = Searched { otherwise, questions, ours, found, step, claimed: claimed_si, half: half_si };
     let mass = if seen > 0.0 { inside / seen } else { 0.0 };
     let ours_told = unit.from_si(ours);
-    let chance = (claim.printed.step / (2.0 * RANDOM * ours_told.abs())).min(1.0);
+    let chance = match far {
+        false => claim.printed.step / (2.0 * RANDOM * ours_told.abs()),
+        true => claim.printed.step / (WIDE * claimed.abs()),
+    };
+    let chance = chance.min(1.0);
     let agrees = (ours_told - claimed).abs() <= half;
-    let unsure = answer.as_ref().and_then(|answer| uncertainty(claim, answer)).map(|unsure| unsure / unit.scale);
-    let within = unsure.is_some_and(|unsure| (ours_told - claimed).abs() <= unsure + half);
+    let unsure = answer.and_then(|answer| uncertainty(claim, answer)).map(|unsure| unsure / unit.scale);
+    let within = unsure.is_some_and(|unsure| (ours_told - claimed).abs() <= unsure);
     let verdict = match () {
         () if agrees => Verdict::Agrees,
         () if mass > 0.0 && mass >= TIMES_CHANCE * chance => Verdict::Explained,
@@ -202,7 +222,6 @@ pub(super) fn look_into(claim: &Claim, thresholds: &mut Thresholds) -> Result<(O
         let found = Found { choice: searched.needed(&found), ..found };
         searched.told(claim, &found)
     });
-    let danger = danger(claim, answer.as_ref());
     let outcome = Outcome {
         ours: ours_told,
         uncertainty: unsure,
@@ -212,12 +231,11 @@ pub(super) fn look_into(claim: &Claim, thresholds: &mut Thresholds) -> Result<(O
         readings,
         nearest,
         verdict,
-        danger,
     };
     Ok((outcome, searched))
 }
 
-/// Printed numbers within [`RANDOM`] of this library's, and which of them some reading makes.
+/// Printed numbers within [`RANDOM`] of this library's, or of a claim that lies farther off, and which of them some reading makes.
 struct Near {
     low: f64,
     /// Numbers in a unit.
@@ -229,10 +247,10 @@ impl Near {
     /// The most printed numbers that are told apart; of finer ones several are taken together.
     const MOST: f64 = 4096.0;
 
-    fn around(ours: f64, step: f64) -> Self {
-        let width = 2.0 * RANDOM * ours.abs();
+    fn around(number: f64, step: f64) -> Self {
+        let width = 2.0 * RANDOM * number.abs();
         let count = (width / step).clamp(1.0, Self::MOST);
-        Self { low: ours - 0.5 * width, dense: 1.0 / (width / count).max(step), hit: vec![false; count as usize] }
+        Self { low: number - 0.5 * width, dense: 1.0 / (width / count).max(step), hit: vec![false; count as usize] }
     }
 
     fn hit(&mut self, value: f64) {
@@ -263,7 +281,15 @@ impl Searched {
             found.choice = self.needed(found);
         }
         all.sort_by(|a, b| b.prior.total_cmp(&a.prior));
-        all
+        // What is left of some is the same.
+        let mut named: Vec<Found> = Vec::new();
+        for found in all {
+            match named.iter_mut().find(|known| known.choice.key() == found.choice.key()) {
+                Some(known) => known.prior += found.prior,
+                None => named.push(found),
+            }
+        }
+        named
     }
 
     /// Whether another number says the same as one that was found: next to it, and rounded to the claim where that is.

@@ -3,7 +3,6 @@
 use super::claim::Claim;
 use super::quantity::Otherwise;
 use super::question::{Choice, GasLaw, KegHeadspace, Question, Reference, StartCo2};
-use super::relation::Amount;
 use super::told::Told;
 use crate::error::Error;
 use crate::evidence::NoSteps;
@@ -17,8 +16,7 @@ use alloc::vec::Vec;
 
 struct Gas {
     told: Told,
-    target: Amount,
-    start: Option<Amount>,
+    start: bool,
     /// Drink, and room over it, m3.
     packaged: f64,
     over: f64,
@@ -30,7 +28,6 @@ struct Gas {
 
 /// What other programs make of a keg's gas.
 pub(super) fn otherwise(claim: &Claim) -> Result<Box<dyn Otherwise>, Error> {
-    const TARGET: &str = "give the carbonation, as volumes or co2_g_per_l";
     let told = Told::of(claim)?;
     let request = &told.request;
     let answer = GAS_BUDGET.answer(request, &mut NoSteps)?;
@@ -41,8 +38,7 @@ pub(super) fn otherwise(claim: &Claim) -> Result<Box<dyn Otherwise>, Error> {
     // The gas in the headspace is as dense as what pushes the drink out.
     let over = if serve > 0.0 { number(Key::Packaged) * headspace / serve } else { 0.0 };
     Ok(Box::new(Gas {
-        target: told.amount(Key::Carbonation).ok_or(Error::Missing { parameter: Key::Carbonation, advice: TARGET })?,
-        start: told.amount(Key::Start),
+        start: request.number(Key::Start).is_some(),
         packaged: number(Key::Packaged),
         over,
         purge,
@@ -55,7 +51,8 @@ pub(super) fn otherwise(claim: &Claim) -> Result<Box<dyn Otherwise>, Error> {
 impl Otherwise for Gas {
     fn questions(&self) -> Vec<Question> {
         let mut all = vec![Question::GasVolume, Question::KegHeadspace, Question::GasLaw, Question::Reference];
-        all.extend(self.start.map(|_| Question::StartCo2));
+        all.extend(self.start.then_some(Question::StartCo2));
+        all.push(Question::CarbonationUnit);
         all.extend(self.told.air(true));
         all.extend(self.told.scale(Key::Temperature));
         all.extend(self.told.gallons(&[Key::Packaged]));
@@ -66,8 +63,8 @@ impl Otherwise for Gas {
     fn value(&self, choice: &Choice) -> Option<f64> {
         let told = &self.told;
         let grams = told.grams(choice);
-        let start = match (self.start, choice.of()) {
-            (Some(start), StartCo2::Counted) => start.grams(grams),
+        let start = match choice.of() {
+            StartCo2::Counted if self.start => told.amount(Key::Start, choice)?.grams(grams),
             _ => 0.0,
         };
         let t = told.temperature(Key::Temperature, choice)?;
@@ -83,7 +80,7 @@ impl Otherwise for Gas {
             KegHeadspace::Counted => self.over,
             KegHeadspace::LeftOut => 0.0,
         };
-        let dissolve = (self.target.grams(grams) - start).max(0.0) * self.packaged;
+        let dissolve = (told.amount(Key::Carbonation, choice)?.grams(grams) - start).max(0.0) * self.packaged;
         let used = dissolve + self.purge + (self.packaged + over) * density;
         // Keg and drink are taken to be told in one kind of gallon.
         Some(used * (1.0 + self.loss) * told.gallon(Key::Packaged, choice)? * told.mass_label(choice)?)

@@ -86,6 +86,11 @@ pub fn read(text: &str) -> Result<(Vec<Claim>, usize), Refusal> {
     Ok((claims, most.unwrap_or(USUAL_READINGS)))
 }
 
+/// What would break a line of a page, or turn its direction.
+fn unprintable(letter: char) -> bool {
+    letter.is_control() || matches!(letter, '\u{200e}'..='\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2066}'..='\u{2069}')
+}
+
 /// The parts of a claim that are texts.
 const PARTS: [&str; 5] = ["label", "program", "quantity", "value", "unit"];
 
@@ -119,7 +124,7 @@ fn read_claim(members: &[(alloc::borrow::Cow<'_, str>, Read<'_>)]) -> Result<Cla
             return Err(wrong(PARTS[at], &text, &TWICE));
         }
         // What a row is called may be longer than a name, and it is printed on a page.
-        if at < 2 && (text.len() > 4 * TEXT_BYTES || text.chars().any(char::is_control)) {
+        if at < 2 && (text.len() > 4 * TEXT_BYTES || text.chars().any(unprintable)) {
             return Err(wrong(PARTS[at], &text, &TEXT));
         }
         parts[at] = Some(text);
@@ -168,6 +173,11 @@ fn finding_node(finding: &Finding, most: usize) -> Node {
     node.put("quantity", Node::text(claim.quantity.name));
     node.put("value", Node::text(&claim.printed.text));
     node.put("unit", Node::text(claim.unit.name));
+    node.put("unsafe", Node::Flag(finding.danger.is_some()));
+    if let Some(danger) = &finding.danger {
+        node.put("danger", Node::text(danger));
+    }
+    node.put("text", Node::text(finding.sentences()));
     let outcome = match &finding.outcome {
         Ok(outcome) => outcome,
         Err(error) => {
@@ -176,11 +186,6 @@ fn finding_node(finding: &Finding, most: usize) -> Node {
         }
     };
     node.put("verdict", Node::text(outcome.verdict));
-    node.put("unsafe", Node::Flag(outcome.danger.is_some()));
-    if let Some(danger) = &outcome.danger {
-        node.put("danger", Node::text(danger));
-    }
-    node.put("text", Node::text(finding.sentences()));
     node.put("claimed", Node::number(claim.printed.value));
     node.put("half_step", Node::number(0.5 * claim.printed.step));
     node.put("ours", Node::number(outcome.ours));

@@ -91,13 +91,13 @@ pub fn crosscheck(claims: Vec<Claim>) -> Crosscheck {
     let mut findings: Vec<Option<Finding>> = claims.iter().map(|_| None).collect();
     let alone = claims.iter().enumerate().filter(|(_, claim)| claim.program.is_none()).map(|(at, _)| at);
     for at in alone {
-        findings[at] = Some(find(&claims[at], &mut thresholds).0);
+        findings[at] = Some(look_into(&claims[at], &mut thresholds).0);
     }
     for (name, places) in programs {
         let mut searched: Vec<Searched> = Vec::new();
         let mut answered = Vec::new();
         for &at in &places {
-            let (finding, search) = find(&claims[at], &mut thresholds);
+            let (finding, search) = look_into(&claims[at], &mut thresholds);
             if let Some(search) = search {
                 searched.push(search);
                 answered.push(at);
@@ -131,16 +131,6 @@ pub fn crosscheck(claims: Vec<Claim>) -> Crosscheck {
     all
 }
 
-fn find(claim: &Claim, thresholds: &mut Thresholds) -> (Finding, Option<Searched>) {
-    match look_into(claim, thresholds) {
-        Ok((outcome, searched)) => (Finding { claim: claim.clone(), outcome: Ok(outcome) }, Some(searched)),
-        Err(error) => {
-            let error = error.renamed(|key| claim.request.name_of(key));
-            (Finding { claim: claim.clone(), outcome: Err(error) }, None)
-        }
-    }
-}
-
 impl Crosscheck {
     /// Several together, as if their claims had been looked into at once: each with the places, from 0, of its claims among
     /// all. Claims of one program have to be in one of them.
@@ -164,7 +154,7 @@ impl Crosscheck {
 
     /// Whether somebody who follows one of the claims may be hurt.
     pub fn danger(&self) -> bool {
-        self.claims.iter().any(|finding| finding.outcome.as_ref().is_ok_and(|outcome| outcome.danger.is_some()))
+        self.claims.iter().any(|finding| finding.danger.is_some())
     }
 
     /// Whether this library could look into any claim.

@@ -5,7 +5,7 @@ use super::memo::Memo;
 use super::pressure::{gauge_of, held_by, holding};
 use super::quantity::Otherwise;
 use super::question::{
-    Altitude, Choice, GasVolume, PackageHeadspace, Question, Reference, TemperatureScale, TrappedAir,
+    Altitude, CarbonationUnit, Choice, GasVolume, PackageHeadspace, Question, Reference, TemperatureScale, TrappedAir,
 };
 use super::relation::{Amount, Relation};
 use super::told::Told;
@@ -49,7 +49,7 @@ impl Package {
         }
         let mut request = told.request;
         // What was understood as it was told goes in as it was told, to the last bit.
-        if choice.of::<GasVolume>() != GasVolume::Real {
+        if choice.of::<GasVolume>() != GasVolume::Real || choice.of::<CarbonationUnit>() != CarbonationUnit::Told {
             let name = Name { key: Key::Carbonation, unit: Some(&CO2_GRAMS_PER_LITRE) };
             request = request.with_number(name, grams);
         }
@@ -73,6 +73,7 @@ impl Otherwise for Package {
             Question::PackageHeadspace,
             Relation::question(told.kind),
             Question::GasVolume,
+            Question::CarbonationUnit,
             Question::TrappedAir,
             Question::Reference,
             Question::PressureLabel,
@@ -85,7 +86,7 @@ impl Otherwise for Package {
     fn value(&self, choice: &Choice) -> Option<f64> {
         let told = &self.told;
         let t = told.temperature(Key::Temperature, choice)?;
-        let amount = told.amount(Key::Carbonation)?;
+        let amount = told.amount(Key::Carbonation, choice)?;
         let here = told.outside(choice);
         let air = match choice.of() {
             TrappedAir::LeftOut => 0.0,

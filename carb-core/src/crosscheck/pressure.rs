@@ -3,7 +3,9 @@
 use super::claim::Claim;
 use super::memo::Memo;
 use super::quantity::Otherwise;
-use super::question::{Altitude, Blend, Choice, FermenterPressure, Question, Reference, Residual, TemperatureScale};
+use super::question::{
+    Altitude, Blend, CarbonationUnit, Choice, FermenterPressure, Question, Reference, Residual, TemperatureScale,
+};
 use super::relation::{Amount, At, Relation};
 use super::told::Told;
 use crate::balance::open::{TABLE_END_F, TABLE_START_F, quadratic};
@@ -25,8 +27,10 @@ use alloc::vec::Vec;
 const RULE: f64 = FOOT.to_si(2000.0);
 
 /// A number of volumes, or grams, as the claim's unit wants it; SI.
-pub(super) fn claimed(amount: Amount, unit: &'static Unit, grams: f64) -> f64 {
-    if *unit == VOLUMES { VOLUMES.to_si(amount.volumes(grams)) } else { amount.grams(grams) }
+pub(super) fn claimed(amount: Amount, unit: &'static Unit, grams: f64, choice: &Choice) -> f64 {
+    let other = choice.of::<CarbonationUnit>() == CarbonationUnit::Other;
+    let number = if (*unit == VOLUMES) != other { amount.volumes(grams) } else { amount.grams(grams) };
+    unit.to_si(number)
 }
 
 struct Keg {
@@ -48,22 +52,27 @@ fn share(told: &Told) -> Option<f64> {
 
 /// What the pressure that holds a carbonation depends on.
 pub(super) fn held_by(told: &Told) -> Vec<Question> {
-    vec![Relation::question(told.kind), Question::GasVolume, Question::TemperatureScale]
+    vec![Relation::question(told.kind), Question::GasVolume, Question::TemperatureScale, Question::CarbonationUnit]
 }
 
 /// The total pressure of CO2 alone that holds the carbonation, whether it is by gauge, and the temperature.
 pub(super) fn holding(told: &Told, choice: &Choice) -> Option<(f64, bool, f64)> {
     let t = told.temperature(Key::Temperature, choice)?;
     let relation = Relation::of(told.kind, told.composition, choice).at(t);
-    let total = relation.total(told.amount(Key::Carbonation)?, told.grams(choice));
+    let total = relation.total(told.amount(Key::Carbonation, choice)?, told.grams(choice));
     Some((total, relation.by_gauge(), t))
 }
 
 impl Otherwise for Keg {
     fn questions(&self) -> Vec<Question> {
         let told = &self.told;
-        let mut all =
-            vec![Relation::question(told.kind), Question::GasVolume, Question::Reference, Question::PressureLabel];
+        let mut all = vec![
+            Relation::question(told.kind),
+            Question::CarbonationUnit,
+            Question::GasVolume,
+            Question::Reference,
+            Question::PressureLabel,
+        ];
         all.extend(told.air(true));
         all.extend(told.scale(Key::Temperature));
         all.extend(share(told).map(|_| Question::Blend));
@@ -115,8 +124,13 @@ pub(super) fn dissolved(claim: &Claim) -> Result<Box<dyn Otherwise>, Error> {
 impl Otherwise for Dissolved {
     fn questions(&self) -> Vec<Question> {
         let told = &self.told;
-        let mut all =
-            vec![Relation::question(told.kind), Question::GasVolume, Question::GivenPressure, Question::Reference];
+        let mut all = vec![
+            Relation::question(told.kind),
+            Question::CarbonationUnit,
+            Question::GasVolume,
+            Question::GivenPressure,
+            Question::Reference,
+        ];
         // Absolute pressure asks for no air outside.
         if told.request.number(Key::Gauge).is_some() {
             all.extend(told.air(true));
@@ -155,7 +169,7 @@ impl Otherwise for Dissolved {
             (Some(share), Blend::ByGauge) => outside + (total - outside) * share,
         };
         let base = if relation.by_gauge() { STANDARD_ATMOSPHERE - Told::sea_level(choice) } else { 0.0 };
-        let value = claimed(relation.dissolved(alone + base), told.unit, told.grams(choice));
+        let value = claimed(relation.dissolved(alone + base), told.unit, told.grams(choice), choice);
         (value > 0.0).then_some(value)
     }
 }
@@ -291,14 +305,14 @@ pub(super) fn residual(claim: &Claim) -> Result<Box<dyn Otherwise>, Error> {
 impl Otherwise for LeftAfter {
     fn questions(&self) -> Vec<Question> {
         let mut all = self.0.questions();
-        all.push(Question::GasVolume);
+        all.extend([Question::GasVolume, Question::CarbonationUnit]);
         all
     }
 
     fn value(&self, choice: &Choice) -> Option<f64> {
         let amount = self.0.amount(choice)?;
         let told = &self.0.told;
-        let value = claimed(amount, told.unit, told.grams(choice));
+        let value = claimed(amount, told.unit, told.grams(choice), choice);
         (value >= 0.0).then_some(value)
     }
 }

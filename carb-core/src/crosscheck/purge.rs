@@ -5,6 +5,7 @@ use super::quantity::Otherwise;
 use super::question::{AirOxygen, Choice, CyclesRounding, GasOxygen, Question, Reference};
 use super::told::Told;
 use crate::error::Error;
+use crate::evidence::caution::SLACK;
 use crate::kegging::purge::cycles;
 use crate::number::{ceil, floor};
 use crate::property::oxygen::{IN_AIR, IN_GAS};
@@ -30,6 +31,11 @@ pub(super) fn otherwise(claim: &Claim) -> Result<Box<dyn Otherwise>, Error> {
     let numbers =
         [number(Key::Oxygen).unwrap_or_default(), start, supplied, number(Key::PurgeGauge).unwrap_or_default()];
     Ok(Box::new(Purge { told, numbers, whole: claim.printed.step >= 1.0 }))
+}
+
+/// The whole number that is enough: as the library's own, which forgives what rounding may add.
+fn enough(exact: f64) -> f64 {
+    ceil(exact - exact * SLACK)
 }
 
 impl Otherwise for Purge {
@@ -66,10 +72,11 @@ impl Otherwise for Purge {
         }
         let exact = cycles([limit, start, supplied, outside, filled]);
         Some(match choice.of() {
-            // What comes as it is, and is printed whole, is rounded to the nearest.
-            CyclesRounding::Exact if self.whole => floor(exact + 0.5),
+            // A whole number that is no less than needed is what this library says too.
+            CyclesRounding::Exact if self.whole => enough(exact),
             CyclesRounding::Exact => exact,
-            CyclesRounding::Up => ceil(exact),
+            CyclesRounding::Nearest => floor(exact + 0.5),
+            CyclesRounding::Up => enough(exact),
         })
     }
 }

@@ -231,6 +231,10 @@ questions! {
         Told "told" 0.98 "takes the degrees that were told";
         Other "other" 0.02 "takes degrees Celsius for Fahrenheit, or the reverse";
     }
+    CarbonationUnit "carbonation_unit" "whether CO2 is told in volumes or in grams per litre" {
+        Told "told" 0.97 "means the unit that was told";
+        Other "other" 0.03 "takes volumes for grams per litre, or the reverse";
+    }
     Altitude "altitude" "whether the air pressure at the place counts" {
         Used "used" 0.58 "reckons with the air pressure at the place";
         Forgotten "forgotten" 0.38 "forgets the altitude";
@@ -290,13 +294,15 @@ questions! {
         Counted "counted" 0.20 "adds the air that is closed in, at the pressure outside";
     }
     CountRounding "count_rounding" "how bottles are rounded" {
-        Down "down" 0.45 "counts full bottles";
-        Up "up" 0.38 "rounds bottles up";
-        Nearest "nearest" 0.17 "rounds bottles to the nearest";
+        Down "down" 0.42 "counts full bottles";
+        Up "up" 0.36 "rounds bottles up";
+        Nearest "nearest" 0.16 "rounds bottles to the nearest";
+        Exact "exact" 0.06 "gives the number of bottles as it comes";
     }
     CyclesRounding "cycles_rounding" "how purge cycles are rounded" {
-        Exact "exact" 0.55 "gives purge cycles as they come";
-        Up "up" 0.45 "rounds purge cycles up";
+        Exact "exact" 0.45 "gives purge cycles as they come, or rounded up where they are whole";
+        Up "up" 0.40 "rounds purge cycles up";
+        Nearest "nearest" 0.15 "rounds purge cycles to the nearest, which may fall short";
     }
     AirOxygen "air_oxygen" "how much oxygen is in air" {
         Standard "standard" 0.25 "takes 20.95 % of oxygen in air";

@@ -2,6 +2,7 @@
 
 use super::finding::{Departure, Finding, Outcome, Verdict};
 use super::program::{Program, Survivor};
+use super::search::LEFT;
 use super::{Crosscheck, Reading};
 use crate::evidence::steps::significant;
 use crate::plan::page::Page;
@@ -94,7 +95,10 @@ impl Outcome {
             .map(|unsure| format!("±{} (k = 2)", significant(100.0 * unsure / self.ours.abs(), 2) + " %"));
         let likeliest = self.readings.first().map(|reading| habits(&reading.departures)).unwrap_or_default();
         let share = self.readings.first().map(|first| self.share(first)).unwrap_or_default();
-        let likely = if share > 0.995 { String::new() } else { format!(", most likely ({:.0} %),", 100.0 * share) };
+        // Of the least likely of all nothing can be said against each other.
+        let rare = self.mass < LEFT;
+        let likely =
+            if share > 0.995 || rare { String::new() } else { format!(", most likely ({:.0} %),", 100.0 * share) };
         // What else may be meant, where it is not far behind.
         let more = |n: usize| match n {
             0 => String::new(),
@@ -103,7 +107,7 @@ impl Outcome {
         };
         let others = match self.readings.as_slice() {
             [] | [_] => String::new(),
-            [_, second, rest @ ..] if self.share(second) >= MENTIONED => {
+            [first, second, rest @ ..] if self.share(second) >= MENTIONED && !rare && !covers(first, second) => {
                 let (share, says) = (100.0 * self.share(second), habits(&second.departures));
                 format!(" Or ({share:.0} %) by a program that {says}.{}", more(rest.len()))
             }
@@ -115,12 +119,12 @@ impl Outcome {
                 format!("This library says {ours}{off}. Explained{likely} by a program that {likeliest}.{others}")
             }
             Verdict::WithinUncertainty if self.readings.is_empty() => format!(
-                "It agrees within what the equations are unsure of: this library says {ours} {}.{}",
+                "It agrees within what the equations are unsure of: this library says {ours} {}{off}.{}",
                 within.unwrap_or_default(),
                 self.nearest_said(finding)
             ),
             Verdict::WithinUncertainty => format!(
-                "It agrees within what the equations are unsure of: this library says {ours} {}. It is also made{likely} by a program that {likeliest}.{others}",
+                "It agrees within what the equations are unsure of: this library says {ours} {}{off}. It is also made{likely} by a program that {likeliest}.{others}",
                 within.unwrap_or_default()
             ),
             Verdict::Possible => format!(
@@ -133,7 +137,7 @@ impl Outcome {
             ),
             Verdict::NotExplained => {
                 format!(
-                    "This library says {ours}{off}. Not explained: no reading rounds to it.{}",
+                    "This library says {ours}{off}. Not explained: none of the readings looked at rounds to it.{}",
                     self.nearest_said(finding)
                 )
             }
@@ -160,12 +164,13 @@ impl Finding {
 
     /// What is found, in sentences; danger first.
     pub fn sentences(&self) -> String {
-        match &self.outcome {
-            Ok(outcome) => match &outcome.danger {
-                Some(danger) => format!("{UNSAFE} {} {}", sentence(danger), outcome.sentences(self)),
-                None => outcome.sentences(self),
-            },
-            Err(error) => format!("This library has no answer: {error}"),
+        let said = match &self.outcome {
+            Ok(outcome) => outcome.sentences(self),
+            Err(error) => format!("This library has no answer: {error}."),
+        };
+        match &self.danger {
+            Some(danger) => format!("{UNSAFE} {} {said}", sentence(danger)),
+            None => said,
         }
     }
 }
@@ -183,6 +188,14 @@ fn but(first: &[Departure], other: &[Departure]) -> String {
         Some(Departure { question: d.question, habit, size: None })
     }));
     habits(&differing)
+}
+
+/// Whether the second reading does all that the first does, and more.
+fn covers(first: &Reading, second: &Reading) -> bool {
+    first
+        .departures
+        .iter()
+        .all(|d| second.departures.iter().any(|o| o.question == d.question && o.habit.name == d.habit.name))
 }
 
 /// A second reading less likely than this, among those that round to a claim, is only counted.
@@ -214,6 +227,9 @@ impl Program {
             [] => format!(
                 "No habits that were looked at reproduce all {claims} claims: one of them may be mistyped, or made otherwise."
             ),
+            [first, ..] if claims == 1 => {
+                format!("Of its claims this library could look into one, which fits {}.", first.sentence())
+            }
             [only] => format!("All {claims} claims fit {}, and no other habits that were looked at.", only.sentence()),
             [first, ..] => format!(
                 "All {claims} claims fit {} sets of habits. The likeliest ({:.0} %): {}.",
@@ -240,8 +256,7 @@ impl Crosscheck {
         let of = |verdict| {
             self.claims.iter().filter(|finding| finding.outcome.as_ref().is_ok_and(|o| o.verdict == verdict)).count()
         };
-        let dangers: Vec<&Finding> =
-            self.claims.iter().filter(|finding| finding.outcome.as_ref().is_ok_and(|o| o.danger.is_some())).collect();
+        let dangers: Vec<&Finding> = self.claims.iter().filter(|finding| finding.danger.is_some()).collect();
         let unanswered = self.claims.iter().filter(|finding| finding.outcome.is_err()).count();
         let counted = [
             (dangers.len(), "unsafe"),
@@ -259,8 +274,8 @@ impl Crosscheck {
         if !dangers.is_empty() {
             page.heading("UNSAFE - do not follow these numbers");
             for finding in dangers {
-                let danger = finding.outcome.as_ref().ok().and_then(|outcome| outcome.danger.clone());
-                page.bullet(&format!("{}. {}", finding.title(), sentence(&danger.unwrap_or_default())));
+                let danger = finding.danger.as_deref().unwrap_or_default();
+                page.bullet(&format!("{}. {}", finding.title(), sentence(danger)));
             }
             page.bullet(DEFER);
         }

@@ -2,8 +2,8 @@
 
 use super::claim::Claim;
 use super::question::{
-    Altitude, Atmosphere, Choice, Gallon, GasVolume, GivenPressure, Habits, MassLabel, PressureLabel, Question,
-    TemperatureScale,
+    Altitude, Atmosphere, CarbonationUnit, Choice, Gallon, GasVolume, GivenPressure, Habits, MassLabel, PressureLabel,
+    Question, TemperatureScale,
 };
 use super::relation::Amount;
 use crate::basis::{BasisName, Kind, Request};
@@ -122,11 +122,18 @@ impl Told {
         }
     }
 
-    /// A carbonation, in the unit in which it was told.
-    pub fn amount(&self, key: Key) -> Option<Amount> {
+    /// A carbonation, in the unit in which it was told, or was taken to be.
+    pub fn amount(&self, key: Key, choice: &Choice) -> Option<Amount> {
         let unit = self.request.name_of(key)?.unit?;
         let si = self.request.number(key)?;
-        Some(if *unit == VOLUMES { Amount::Volumes(unit.from_si(si)) } else { Amount::Grams(si) })
+        let other = choice.of::<CarbonationUnit>() == CarbonationUnit::Other;
+        let number = unit.from_si(si);
+        Some(match (*unit == VOLUMES, other) {
+            (true, false) | (false, true) => Amount::Volumes(number),
+            (true, true) => Amount::Grams(number),
+            // To the last bit what was told.
+            (false, false) => Amount::Grams(si),
+        })
     }
 
     /// By which a volume is mistaken where its gallon or fluid ounce is: 1 in other units; nothing where it is not given.
