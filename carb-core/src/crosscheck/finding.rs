@@ -5,6 +5,7 @@ use super::danger::danger;
 use super::quantity::Otherwise;
 use super::question::{Choice, Habit, Question};
 use super::search::{Found, Thresholds, each};
+use super::spoken::spoken;
 use crate::basis::{Answer, Values};
 use crate::error::Error;
 use crate::evidence::NoSteps;
@@ -62,6 +63,8 @@ pub struct Departure {
     pub question: Question,
     /// The habit.
     pub habit: &'static Habit,
+    /// What a program with this habit does, to be read after "a program that".
+    pub says: &'static str,
     /// What it alone changes, as a share of this library's answer, where that can be said.
     pub size: Option<f64>,
 }
@@ -120,6 +123,8 @@ pub(super) struct Searched {
     pub found: Vec<Found>,
     /// One step of the claim's last digit, SI.
     pub step: f64,
+    /// Slips that go either way, as they went here.
+    spoken: Vec<(Question, &'static str)>,
     /// The claim, and how far a number may lie from it to be rounded to it, SI.
     claimed: f64,
     half: f64,
@@ -199,7 +204,8 @@ fn search(
     found.sort_by(|a, b| b.prior.total_cmp(&a.prior).then_with(|| a.choice.key().cmp(&b.choice.key())));
     let step = unit.scale * claim.printed.step;
     let (claimed_si, half_si) = (unit.to_si(claimed), unit.scale * half);
-    let searched = Searched { otherwise, questions, ours, found, step, claimed: claimed_si, half: half_si };
+    let searched =
+        Searched { otherwise, questions, ours, found, step, claimed: claimed_si, half: half_si, spoken: spoken(claim) };
     let mass = if seen > 0.0 { inside / seen } else { 0.0 };
     let ours_told = unit.from_si(ours);
     let chance = match far {
@@ -310,6 +316,12 @@ impl Searched {
         choice
     }
 
+    /// What a program with a habit does to this claim.
+    pub fn says(&self, question: Question, habit: &'static Habit) -> &'static str {
+        let slip = self.spoken.iter().find(|(known, _)| *known == question && habit.name == "other");
+        slip.map_or(habit.says, |(_, says)| says)
+    }
+
     /// What a habit alone changes, as a share of this library's answer.
     pub fn size(&self, question: Question, at: usize) -> Option<f64> {
         let value = self.otherwise.value(&Choice::OURS.with(question, at))?;
@@ -321,6 +333,7 @@ impl Searched {
         let departures = found.choice.departures().map(|(question, habit)| Departure {
             question,
             habit,
+            says: self.says(question, habit),
             size: found.choice.at(question).and_then(|at| self.size(question, at)),
         });
         Reading { prior: found.prior, value: claim.unit.unit.from_si(found.value), departures: departures.collect() }

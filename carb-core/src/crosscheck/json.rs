@@ -147,7 +147,7 @@ fn departures_node(departures: &[Departure]) -> Node {
         node.put("habit", Node::text(departure.habit.name));
         node.put("prior", Node::number(departure.habit.prior));
         node.put("size_percent", departure.size.map_or(Node::Null, |size| Node::number(100.0 * size)));
-        node.put("text", Node::text(departure.habit.says));
+        node.put("text", Node::text(departure.says));
         node
     });
     Node::List(all.collect())

@@ -25,6 +25,7 @@ pub mod quantity;
 pub mod question;
 mod relation;
 pub mod search;
+mod spoken;
 mod text;
 mod told;
 

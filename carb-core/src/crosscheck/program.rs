@@ -157,7 +157,12 @@ fn told(joint: Joint, claims: &[&Searched]) -> (f64, Vec<f64>, Vec<Departure>) {
         let at = choice.at(question).unwrap_or_default();
         let sizes = claims.iter().filter(|claim| claim.questions.contains(&question));
         let size = sizes.filter_map(|claim| claim.size(question, at)).max_by(|a, b| a.abs().total_cmp(&b.abs()));
-        Departure { question, habit, size }
+        // Of claims that were told in several units the slip went several ways.
+        let mut said =
+            claims.iter().filter(|claim| claim.questions.contains(&question)).map(|claim| claim.says(question, habit));
+        let first = said.next().unwrap_or(habit.says);
+        let says = if said.all(|says| says == first) { first } else { habit.says };
+        Departure { question, habit, says, size }
     });
     let departures = departures.collect();
     (joint.prior, joint.values, departures)

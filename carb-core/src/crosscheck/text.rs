@@ -48,8 +48,8 @@ pub(super) fn habits(departures: &[Departure]) -> String {
     let said: Vec<String> = departures
         .iter()
         .map(|departure| match departure.size {
-            Some(size) if size.abs() >= 5e-5 => format!("{} ({})", departure.habit.says, percent(size)),
-            _ => departure.habit.says.into(),
+            Some(size) if size.abs() >= 5e-5 => format!("{} ({})", departure.says, percent(size)),
+            _ => departure.says.into(),
         })
         .collect();
     match said.as_slice() {
@@ -185,7 +185,7 @@ fn but(first: &[Departure], other: &[Departure]) -> String {
     // What the other does as this library does.
     differing.extend(back.filter_map(|d| {
         let habit = d.question.matter().habits.first()?;
-        Some(Departure { question: d.question, habit, size: None })
+        Some(Departure { question: d.question, habit, says: habit.says, size: None })
     }));
     habits(&differing)
 }
