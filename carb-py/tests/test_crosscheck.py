@@ -191,7 +191,7 @@ def test_columns():
     assert columns["label"] == ["keg", None, None] and columns["program"] == ["A", None, None]
     assert columns["value"] == ["11.2", "400", "11.2"]
     assert columns["verdict"][0] == "agrees" and columns["verdict"][2] is None
-    assert columns["unsafe"] == [False, True, None]
+    assert columns["unsafe"] == [False, True, False]
     assert columns["ours"][:2] == [found.claims[0].ours] * 2 and columns["ours"][2] is None
     assert columns["explanation"][:2] == [claim.text for claim in found.claims[:2]]
     html = found._repr_html_()

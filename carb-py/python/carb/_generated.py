@@ -9182,7 +9182,7 @@ def crosscheck_habits(**unknown: Any) -> Table:
     --------
     >>> import carb
     >>> len(carb.crosscheck_habits())
-    139
+    143
     """
     raise NotImplementedError  # The decorator answers.
 
