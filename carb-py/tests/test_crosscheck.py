@@ -382,7 +382,10 @@ def test_a_nearest_name():
 
 
 def test_hostile_texts():
-    label = "=1+1|<b>\"&'\u202e"
+    # What turns the direction of a line is refused, the rest is kept as it is.
+    with pytest.raises(carb.CarbError, match="one line"):
+        carb.crosscheck(**KEG, label="\u202epsi 11")
+    label = "=1+1|<b>\"&'"
     found = carb.crosscheck(**KEG, label=label, program="\ud83c\udf7a\ud800")
     assert found.claims[0].label == label and found.claims[0].verdict == "agrees"
     assert "<b>" not in found._repr_html_()
@@ -698,7 +701,7 @@ def test_output(claims_file, tmp_path, capsysbinary):
         assert {name: row[name] for name in KEG} == {name: str(claim.get(name, "")) for name in KEG}
         assert row["explanation"] == columns["explanation"][at] and row["verdict"] == (columns["verdict"][at] or "")
         assert (float(row["ours"]) if row["ours"] else None) == columns["ours"][at]
-    assert [row["unsafe"] for row in rows] == ["false", "", "true"]
+    assert [row["unsafe"] for row in rows] == ["false", "false", "true"]
     assert main(["crosscheck", str(file), "--json", "--output", str(report)]) == 1
     assert report.read_text(encoding="utf-8") == found.to_json() + "\n"
     # What other files may be read by, these may.
@@ -846,7 +849,8 @@ def test_demo(capsysbinary):
     for program in found.programs:
         for at, value in zip(program.claims, program.survivors[0]["values"], strict=True):
             assert value == pytest.approx(computed[claims[at - 1]["label"]], rel=1e-5)
-    assert [claim.label for claim in found.claims if claim.unsafe] == ["program C, sugar for wheat beer"]
+    unsafe = ["program C, keg", "program C, sugar for wheat beer"]
+    assert [claim.label for claim in found.claims if claim.unsafe] == unsafe
     assert main(["crosscheck", str(DEMO)]) == 1
     assert capsysbinary.readouterr().out.decode() == found.page()
 

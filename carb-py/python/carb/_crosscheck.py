@@ -164,8 +164,9 @@ def crosscheck(
 
         ``carb.claim_quantities()`` has the same. What is an assumption (``basis``, ``model``, factors, whether a
         headspace or a syrup counts) is not told but looked for: ``carb.crosscheck_habits()`` lists what is gone
-        through. ``bottle_class``, ``rating_gauge_bar`` and ``keg_rating_gauge_bar`` may be told of any claim: they
-        judge whether it may hurt somebody.
+        through. What the package stands may be told too, to judge whether a claim may hurt somebody: ``bottle_class``
+        and ``rating_gauge_bar`` of bottles, with a dose or a package's pressure; ``keg_rating_gauge_bar`` of a keg,
+        wherever there is a pressure.
     most_readings : int
         The most ways of reproducing a number that are listed for a claim, or for a program.
     progress : callable, optional
