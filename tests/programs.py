@@ -70,7 +70,7 @@ PRIORS: dict[str, dict[str, float]] = {
     },
     "wine_solubility": {"eu_wine": 55, "chart_fit": 20, "water_core": 15, "european": 10},
     "residual": {
-        "table": 62, "water_handbook": 9, "beer_chart": 6, "european": 7, "water": 4, "none": 3, "fixed_0_85": 4,
+        "table": 60, "water_handbook": 7, "water_by_degree": 4, "beer_chart": 6, "european": 7, "water": 4, "none": 3, "fixed_0_85": 4,
         "fixed_0_9": 3, "fixed_1": 2,
     },
     "sugar_yield": {"theory": 52, "ninety_five": 8, "balling": 9, "textbook": 7, "half": 8, "four_grams": 16},
@@ -82,22 +82,24 @@ PRIORS: dict[str, dict[str, float]] = {
     "altitude": {"used": 49, "forgotten": 48, "rule": 3},
     "atmosphere": {"standard": 48, "psi_14_7": 30, "bar_1_013": 16, "one_bar": 6},
     "gauge": {"told": 97, "absolute": 3},
-    "pressure_label": {"told": 97, "psi": 1, "bar": 1, "kpa": 1},
+    "pressure_label": {"told": 96.4, "psi": 1, "bar": 1, "kpa": 1, "atm": 0.3, "kgf_per_cm2": 0.3},
+    "given_pressure": {"told": 98.5, "psi": 0.5, "bar": 0.5, "kpa": 0.5},
+    "carbonation_unit": {"told": 98, "other": 2},
     "mass_label": {"told": 93, "ounce_28": 3, "ounce_30": 2, "ounce_fluid": 1, "other": 1},
     "blend": {"absolute": 10, "dry": 56, "by_gauge": 18, "ignored": 16},
     "extract_left": {"counted": 65, "ignored": 35},
     "fermenter_pressure": {"counted": 55, "ignored": 45},
     "package_headspace": {"counted": 0, "left_out": 100},
     "trapped_air": {"left_out": 90, "counted": 10},
-    "count_rounding": {"down": 60, "up": 15, "nearest": 25},
+    "count_rounding": {"down": 58, "up": 15, "nearest": 24, "exact": 3},
     "cycles_rounding": {"exact": 50, "up": 50},
     "air_oxygen": {"0.20946": 35, "0.21": 65},
     # Who counts purges takes the gas for pure.
     "gas_oxygen": {"usual": 10, "pure": 90},
-    "tube_resistance": {"told": 45, "r_1_8": 5, "r_2": 10, "r_2_2": 15, "r_2_7": 15, "r_3": 10},
-    "lift": {"half_psi": 62, "water": 28, "ignored": 10},
+    "tube_resistance": {"told": 45, "low": 5, "r_1_8": 5, "r_2": 10, "r_2_2": 13, "r_2_7": 13, "r_3": 9},
+    "lift": {"half_psi": 62, "water": 24, "per_metre": 4, "ignored": 10},
     "faucet": {"told": 80, "one_psi": 20},
-    "alcohol_formula": {"balling": 20, "balling_791": 8, "quick": 48, "quick_131": 8, "hall": 12, "by_mass": 4},
+    "alcohol_formula": {"balling": 20, "balling_791": 8, "quick": 46, "quick_131": 8, "hall": 12, "by_ratio": 2, "by_mass": 4},
     "extract_scale": {"asbc": 66, "lincoln": 12, "quick": 22},
     "start_co2": {"counted": 75, "ignored": 25},
     "keg_headspace": {"counted": 50, "left_out": 50},
@@ -123,11 +125,11 @@ SYSTEMS: dict[str, tuple[float, dict[str, Any]]] = {
 # Decimals that are printed of a unit, and how many programs in a hundred print so many: what stands on a screen, which is
 # finer than a scale or a regulator can be read. Gas is told more coarsely, and has units of its own here.
 DIGITS: dict[str, dict[int, float]] = {
-    "g": {1: 60, 2: 40}, "oz": {2: 60, 3: 40}, "kg": {4: 100}, "lb": {3: 100}, "g_per_l": {2: 80, 3: 20},
+    "g": {1: 50, 2: 50}, "oz": {2: 50, 3: 50}, "kg": {4: 100}, "lb": {3: 100}, "g_per_l": {2: 80, 3: 20},
     "volumes": {2: 95, 3: 5}, "co2_g_per_l": {2: 100},
     "psi": {1: 98, 2: 2}, "bar": {2: 98, 3: 2}, "kpa": {0: 95, 1: 5},
-    "count": {0: 100}, "cycles": {1: 90, 2: 10}, "ft": {1: 50, 2: 50}, "m": {2: 100},
-    "abv_percent": {2: 90, 1: 10},
+    "count": {0: 100}, "cycles": {1: 90, 2: 10}, "ft": {1: 30, 2: 70}, "m": {2: 100},
+    "abv_percent": {2: 97, 1: 3},
     "gas g": {0: 100}, "gas oz": {1: 100}, "gas kg": {3: 100}, "gas lb": {2: 100},
 }
 # A rougher screen: whole grams, tenths of an ounce, whole psi. Measured too, and held to nothing.
@@ -206,6 +208,8 @@ OXYGEN = (50.0, 100.0, 200.0, 500.0, 1000.0, 2000.0, 5000.0, 10000.0)
 
 PSI = 0.45359237 * 9.80665 / 0.0254**2  # Pa; pound, standard gravity and inch are exact by definition
 PASCALS = {"psi": PSI, "bar": 1e5, "kpa": 1e3}
+# And what a pressure may be labelled for: atmospheres, kilograms-force on a square centimetre.
+LABELS = {**PASCALS, "atm": 101325.0, "kgf_per_cm2": 98066.5}
 OUNCE = 28.349523125  # g, the pound of 1959 over 16
 LITRES = {"l": 1.0, "ml": 1e-3, "us_gal": 3.785411784, "imp_gal": 4.54609, "us_fl_oz": 3.785411784 / 128}
 OTHER_LITRES = {**LITRES, "us_gal": 4.54609, "imp_gal": 3.785411784, "us_fl_oz": 4.54609 / 160}
@@ -238,12 +242,19 @@ TAKEN = {"anhydrous": "dextrose_anhydrous", "monohydrate": "dextrose_monohydrate
 # g CO2 per g: Balling 1865 (0.9565 g on 2.0665 g of extract), a German textbook's 0.46.
 PER_DRY = {"balling": 0.4629, "textbook": 0.46}
 # Volumes of CO2 in water at 1 atm by °C: Bohr and Bock, as handbooks of chemistry print them.
+# The same with a line for each degree.
+BY_DEGREE = tuple(enumerate((
+    1.713, 1.646, 1.584, 1.527, 1.473, 1.424, 1.377, 1.331, 1.282, 1.237, 1.194, 1.154, 1.117, 1.083, 1.050, 1.019,
+    0.985, 0.956, 0.928, 0.902, 0.878, 0.854, 0.829, 0.804, 0.781, 0.759, 0.738, 0.718, 0.699, 0.682, 0.665,
+)))
 BUNSEN = ((0, 1.713), (5, 1.424), (10, 1.194), (15, 1.019), (20, 0.878), (25, 0.759), (30, 0.665))
 SET_RESIDUAL = {"none": 0.0, "fixed_0_85": 0.85, "fixed_0_9": 0.9, "fixed_1": 1.0}
 # psi/ft: the Draught Beer Quality Manual's table (in secondary texts); the others are the trade's figures for 3/16 in.
 TUBES = {"vinyl_3_16_in": 3.0, "barrier_3_16_in": 2.2, "vinyl_1_4_in": 0.85}
+# The least that trade texts give.
+LOW = {"vinyl_3_16_in": 1.8, "barrier_3_16_in": 2.0, "vinyl_1_4_in": 0.4}
 RESISTANCES = {"r_1_8": 1.8, "r_2": 2.0, "r_2_2": 2.2, "r_2_7": 2.7, "r_3": 3.0}
-LIFTS = {"half_psi": 0.5, "water": 0.4335, "ignored": 0.0}  # psi/ft: the manual's, water's
+LIFTS = {"half_psi": 0.5, "water": 0.4335, "per_metre": 0.1e5 * FOOT / PSI, "ignored": 0.0}  # psi/ft: the manual's, water's, the German rule
 GAS_OXYGEN = 30e-6  # the most that CO2 for drinks may have, ISBT 2006
 KEG_HEADSPACE = 0.035  # of the drink, where the keg is not told: 19.6 L over 18.93 L
 
@@ -281,7 +292,8 @@ class Carbonation:
         return self.value * ask.volume() if self.in_volumes else self.value
 
     def told(self, unit: str, ask: Asked) -> float:
-        return self.volumes(ask) if unit == "volumes" else self.grams(ask)
+        other = ask("carbonation_unit") == "other"
+        return self.volumes(ask) if (unit == "volumes") != other else self.grams(ask)
 
     def times(self, factor: float) -> "Carbonation":
         return Carbonation(self.value * factor, self.in_volumes)
@@ -313,8 +325,24 @@ def gauge(row: Row, name: str) -> float:
     return float(row[f"{name}_{unit}"]) * PASCALS[unit]
 
 
-def wanted(row: Row) -> Carbonation:
-    return Carbonation(row["volumes"], True) if "volumes" in row else Carbonation(row["co2_g_per_l"], False)
+def given(row: Row, name: str, ask: Asked) -> float:
+    """Pa, of a pressure as the program takes its unit."""
+    unit = next(unit for unit in PASCALS if f"{name}_{unit}" in row)
+    taken = ask("given_pressure")
+    if taken == unit:
+        raise Unanswered
+    return float(row[f"{name}_{unit}"]) * PASCALS[unit if taken == "told" else taken]
+
+
+def in_drink(row: Row, name: str, ask: Asked) -> Carbonation:
+    """CO2 that is told in volumes or in g/L, and may be taken for the other."""
+    in_volumes = f"{name}volumes" in row
+    number = float(row[f"{name}volumes"] if in_volumes else row[f"{name}co2_g_per_l"])
+    return Carbonation(number, in_volumes != (ask("carbonation_unit") == "other"))
+
+
+def wanted(row: Row, ask: Asked) -> Carbonation:
+    return in_drink(row, "", ask)
 
 
 def share_at(altitude: float) -> float:
@@ -337,9 +365,10 @@ def ambient(row: Row, ask: Asked) -> float:
     return sea_level(ask) * air_share(row, ask)
 
 
-def absolute(row: Row, name: str, ask: Asked) -> float:
+def absolute(row: Row, name: str, ask: Asked, over: float | None = None) -> float:
     """Pa, of a gauge pressure."""
-    return gauge(row, name) if ask("gauge") == "absolute" else gauge(row, name) + ambient(row, ask)
+    told = gauge(row, name) if over is None else over
+    return told if ask("gauge") == "absolute" else told + ambient(row, ask)
 
 
 # ---------------------------------------------------------------------------------------------- gas and water
@@ -538,8 +567,8 @@ def solubility(row: Row, t: float, ask: Asked) -> Solubility:
 # ---------------------------------------------------------------------------------------------- the quantities
 
 
-def bunsen(t: float) -> float:
-    for (low, one), (high, other) in zip(BUNSEN, BUNSEN[1:], strict=False):
+def bunsen(t: float, table: tuple[tuple[int, float], ...] = BUNSEN) -> float:
+    for (low, one), (high, other) in zip(table, table[1:], strict=False):
         if low <= t <= high:
             return one + (other - one) * (t - low) / (high - low)
     raise Unanswered
@@ -548,7 +577,7 @@ def bunsen(t: float) -> float:
 def residual(row: Row, ask: Asked) -> Carbonation:
     """What the drink holds before it is primed."""
     if "residual_volumes" in row:
-        return Carbonation(row["residual_volumes"], True)
+        return in_drink(row, "residual_", ask)
     habit = ask("residual")
     if habit in SET_RESIDUAL:
         return Carbonation(SET_RESIDUAL[habit], True)
@@ -562,6 +591,8 @@ def residual(row: Row, ask: Asked) -> Carbonation:
             held = Carbonation(3.0378 - 0.050062 * f + 0.00026555 * f * f, True)
         case "water_handbook":
             held = Carbonation(bunsen(c), True)
+        case "water_by_degree":
+            held = Carbonation(bunsen(c, BY_DEGREE), True)
         case "beer_chart":
             held = chart_fit(t).dissolved(ATMOSPHERE)
         case "european":
@@ -598,7 +629,7 @@ def priming(row: Row, ask: Asked) -> float:
     extract = row.get("fermentable_g_per_l", 0.0)
     counted = extract if extract and ask("extract_left") == "counted" else 0.0
     syrup = "syrup_water_ml" in row and ask("syrup") == "counted"
-    target, held = wanted(row), residual(row, ask)
+    target, held = wanted(row, ask), residual(row, ask)
     if habit == "four_grams" and not syrup:
         dose = 4.0 * (target.volumes(ask) - held.volumes(ask)) - counted
     else:
@@ -632,7 +663,7 @@ def labelled_mass(grams: float, unit: str, ask: Asked) -> float:
 
 def labelled_pressure(pascals: float, unit: str, ask: Asked) -> float:
     label = ask("pressure_label")
-    return pascals / PASCALS[unit if label == "told" else label]
+    return pascals / LABELS[unit if label == "told" else label]
 
 
 def dissolved(row: Row, ask: Asked) -> float:
@@ -640,10 +671,10 @@ def dissolved(row: Row, ask: Asked) -> float:
     share = row["co2_percent"] / 100 if "co2_percent" in row else 1.0
     blend = ask("blend") if share < 1 else "ignored"
     if blend == "by_gauge":
-        scaled = share * gauge(row, "gauge")
+        scaled = share * given(row, "gauge", ask)
         total = scaled if ask("gauge") == "absolute" else scaled + ambient(row, ask)
     else:
-        total = absolute(row, "gauge", ask)
+        total = absolute(row, "gauge", ask, given(row, "gauge", ask))
     if blend == "absolute":
         total = vapour(t) + share * (total - vapour(t))
     elif blend == "dry":
@@ -653,7 +684,7 @@ def dissolved(row: Row, ask: Asked) -> float:
 
 def keg(row: Row, ask: Asked) -> float:
     t = celsius(row, "temperature", ask) + 273.15
-    total = solubility(row, t, ask).pressure(wanted(row), ask)
+    total = solubility(row, t, ask).pressure(wanted(row, ask), ask)
     share = row["co2_percent"] / 100 if "co2_percent" in row else 1.0
     blend = ask("blend") if share < 1 else "ignored"
     if blend == "absolute":
@@ -676,7 +707,7 @@ def package(row: Row, ask: Asked) -> float:
     if ask("package_headspace") == "counted":
         return counted_package(row, ask)
     t = celsius(row, "temperature", ask) + 273.15
-    total = solubility(row, t, ask).pressure(wanted(row), ask)
+    total = solubility(row, t, ask).pressure(wanted(row, ask), ask)
     over = total if ask("gauge") == "absolute" else total - ambient(row, ask)
     air = ambient(row, ask) if ask("trapped_air") == "counted" else 0.0
     return labelled_pressure(over + air, row["unit"], ask)
@@ -689,7 +720,7 @@ def counted_package(row: Row, ask: Asked) -> float:
     if "filling_c" in row or "filling_f" in row:
         filling = celsius(row, "filling", ask) + 273.15
     here, liquid = Water(t, factor=beer_factor(*BEER)), water_density(filling) / water_density(t)
-    space, content = 1 + row["headspace_percent"] / 100 - liquid, wanted(row).grams(ask)
+    space, content = 1 + row["headspace_percent"] / 100 - liquid, wanted(row, ask).grams(ask)
     low, high = here.vapour, 4e6
     while low < (middle := (low + high) / 2) < high:
         held = here.told(middle) * liquid + gas_density(middle - here.vapour, t) * space
@@ -701,6 +732,8 @@ def bottles(row: Row, ask: Asked) -> float:
     count = litres(row, "packaged", ask) / litres(row, "bottle", ask)
     # What comes out whole but for the last digits of the arithmetic is whole.
     whole = round(count)
+    if ask("count_rounding") == "exact":
+        return count
     if abs(count - whole) < 1e-9 * count:
         ask("count_rounding")
         return float(whole)
@@ -710,7 +743,8 @@ def bottles(row: Row, ask: Asked) -> float:
 def line(row: Row, ask: Asked) -> float:
     if "tube" in row:
         habit = ask("tube_resistance")
-        resistance = TUBES[row["tube"]] if habit == "told" else RESISTANCES[habit]
+        own = {"told": TUBES, "low": LOW}.get(habit)
+        resistance = own[row["tube"]] if own else RESISTANCES[habit]
     else:
         resistance = float(row["resistance_psi_per_ft"])
     left: float = gauge(row, "gauge") / PSI - row.get("hardware_psi", 0.0)
@@ -724,9 +758,9 @@ def line(row: Row, ask: Asked) -> float:
 
 def gas_used(row: Row, ask: Asked) -> float:
     drink = litres(row, "packaged", ask)
-    taken = wanted(row).grams(ask)
+    taken = wanted(row, ask).grams(ask)
     if ask("start_co2") == "counted":
-        taken -= row["start_volumes"] * ask.volume()
+        taken -= in_drink(row, "start_", ask).grams(ask)
     t = celsius(row, "temperature", ask) + 273.15
     space = drink
     if ask("keg_headspace") == "counted":
@@ -737,7 +771,7 @@ def gas_used(row: Row, ask: Asked) -> float:
 
 
 def purge(row: Row, ask: Asked) -> float:
-    air, full = float(ask("air_oxygen")), absolute(row, "purge_gauge", ask)
+    air, full = float(ask("air_oxygen")), absolute(row, "purge_gauge", ask, given(row, "purge_gauge", ask))
     outside = ambient(row, ask)
     if full < 1.05 * outside:
         raise Unanswered
@@ -781,6 +815,8 @@ def alcohol(row: Row, ask: Asked) -> float:
         case "hall":  # attributed to Hall, Zymurgy 1995
             og, fg = sg("original"), sg("current")
             return 76.08 * (og - fg) / (1.775 - og) * fg / 0.794
+        case "by_ratio":  # common practice
+            return 100 * 1.05 * (sg("original") - sg("current")) / sg("current") / 0.79
     # Balling 1865
     oe, ae = plato("original"), plato("current")
     by_mass = (oe - 0.1808 * oe - 0.8192 * ae) / (2.0665 - 0.010665 * oe)
@@ -832,7 +868,7 @@ class Program:
     def __init__(self, draw: random.Random, name: str, digits: dict[str, dict[int, float]] = DIGITS) -> None:
         self.name = name
         self.habits = {question: pick(draw, habits) for question, habits in PRIORS.items()}
-        if self.habits["temperature_scale"] == "other" and self.habits["residual"] == "water_handbook":
+        if self.habits["temperature_scale"] == "other" and self.habits["residual"].startswith("water_"):
             self.habits["residual"] = "table"
         system = pick(draw, {name: weight for name, (weight, _) in SYSTEMS.items()})
         units = SYSTEMS[system][1]
@@ -845,6 +881,8 @@ class Program:
     def decimals(self, row: Row) -> int:
         unit = row["unit"]
         if row["quantity"] == "purge_cycles" and self.habits["cycles_rounding"] == "exact":
+            unit = "cycles"
+        if row["quantity"] == "bottle_count" and self.habits["count_rounding"] == "exact":
             unit = "cycles"
         if row["quantity"] == "gas_used":
             unit = f"gas {unit}"

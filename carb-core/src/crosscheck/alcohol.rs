@@ -9,6 +9,7 @@ use crate::error::Error;
 use crate::evidence::NoSteps;
 use crate::evidence::equation::{Equation, Measure, Standing, limited, symbol};
 use crate::evidence::source::HALL;
+use crate::property::attenuation::quick_alcohol;
 use crate::property::gravity::Scale;
 use crate::quantity::Key;
 use crate::quantity::unit::{PERCENT, SPECIFIC_GRAVITY};
@@ -78,7 +79,7 @@ impl Otherwise for Alcohol {
         let value = match choice.of() {
             AlcoholFormula::Balling => abv,
             AlcoholFormula::Balling791 => abv * (0.794 / 0.791),
-            AlcoholFormula::Quick => 131.25 * (original - current),
+            AlcoholFormula::Quick => quick_alcohol(original, current),
             AlcoholFormula::Quick131 => 131.0 * (original - current),
             AlcoholFormula::Hall => by_difference(original, current),
             AlcoholFormula::ByRatio => 100.0 * 1.05 * (original - current) / current / 0.79,
