@@ -82,6 +82,7 @@ impl Otherwise for Alcohol {
             AlcoholFormula::Quick => quick_alcohol(original, current),
             AlcoholFormula::Quick131 => 131.0 * (original - current),
             AlcoholFormula::Hall => by_difference(original, current),
+            // Common practice, from memory.
             AlcoholFormula::ByRatio => 100.0 * 1.05 * (original - current) / current / 0.79,
             AlcoholFormula::ByMass => abw,
         };

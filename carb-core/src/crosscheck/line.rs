@@ -27,7 +27,8 @@ pub(super) fn otherwise(claim: &Claim) -> Result<Box<dyn Otherwise>, Error> {
     Ok(Box::new(Line { tube, told: [number(Key::Gauge), told, number(Key::Rise), number(Key::Hardware)] }))
 }
 
-/// Resistances of vinyl by a vendor's sheet: inches, psi/ft.
+/// Resistances of vinyl by a vendor's sheet ([`crate::evidence::source::VENDOR_TUBING`]), the ones that it says to use: inches,
+/// psi/ft.
 const VENDOR: [(f64, f64); 5] = [(3.0 / 16.0, 2.7), (0.25, 0.70), (5.0 / 16.0, 0.17), (0.375, 0.11), (0.5, 0.025)];
 
 /// What a vendor's sheet says of a tube, Pa/m.

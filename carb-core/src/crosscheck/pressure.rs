@@ -174,11 +174,12 @@ impl Otherwise for Dissolved {
     }
 }
 
-/// A handbook's table of CO2 in water under 1 atm of it: °C, volumes.
+/// A handbook's table of CO2 in water under 1 atm of it: °C, volumes. Bunsen coefficients of Bohr and Bock as chemical
+/// handbooks print them; from memory, within 1.4 % of the water core.
 const WATER_HANDBOOK: [(f64, f64); 7] =
     [(0.0, 1.713), (5.0, 1.424), (10.0, 1.194), (15.0, 1.019), (20.0, 0.878), (25.0, 0.759), (30.0, 0.665)];
 
-/// The same, with a line for each degree from 0 °C on.
+/// The same, with a line for each degree from 0 °C on; from memory too.
 const WATER_BY_DEGREE: [f64; 31] = [
     1.713, 1.646, 1.584, 1.527, 1.473, 1.424, 1.377, 1.331, 1.282, 1.237, 1.194, 1.154, 1.117, 1.083, 1.050, 1.019,
     0.985, 0.956, 0.928, 0.902, 0.878, 0.854, 0.829, 0.804, 0.781, 0.759, 0.738, 0.718, 0.699, 0.682, 0.665,

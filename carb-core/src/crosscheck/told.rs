@@ -46,7 +46,8 @@ impl Told {
         Ok(Self { request, kind: drink.kind, composition, ambient, unit: claim.unit.unit })
     }
 
-    /// What a volume weighs, g/L.
+    /// What a volume weighs, g/L: conventions of the trade as programs write them, real gas by Span and Wagner 1996 at other
+    /// conditions; common practice, no source.
     pub fn grams(&self, choice: &Choice) -> f64 {
         match choice.of() {
             GasVolume::Real => VOLUMES.scale,
