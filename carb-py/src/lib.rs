@@ -2,27 +2,25 @@
 //! answers into Python values. Everything else, arithmetic and constants above all, is the core's; the names, types and
 //! texts of the Python functions are written from the core's tables by `generate.py`.
 
-use carb_core::Error;
-use carb_core::basis::function::Slices;
-use carb_core::basis::kernel::Series;
-use carb_core::basis::lists::{LISTS, ROWS_WANTED, not_taken};
-use carb_core::basis::request::{Raw, Value, choices};
-use carb_core::basis::{Function, List, Refusal, Request, Values};
-use carb_core::evidence::NoSteps;
+use carb_core::basis::lists::LISTS;
+use carb_core::basis::{Function, Refusal};
 use carb_core::evidence::caution::CAUTIONS;
-use carb_core::plan::json;
+use carb_core::plan::{json, json_tables};
+use carb_core::quantity::Name;
 use carb_core::quantity::field::Kind;
-use carb_core::quantity::{Name, Unit};
 use carb_core::table::functions;
-use numpy::{PyArray1, PyReadonlyArray1};
+use given::{echo, read_with};
 use pyo3::exceptions::{PyRuntimeError, PyValueError};
 use pyo3::prelude::*;
 use pyo3::sync::PyOnceLock;
-use pyo3::types::{PyDict, PyList, PyString, PyType};
-use std::borrow::Cow;
+use pyo3::types::{PyDict, PyType};
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
+mod columns;
 mod crosscheck;
+mod given;
+mod record;
+mod ufunc;
 
 /// Runs what the core does; a panic, which would be a defect of the core, becomes a `RuntimeError`.
 fn guarded<T>(work: impl FnOnce() -> T) -> PyResult<T> {
@@ -50,164 +48,8 @@ fn raised(py: Python<'_>, refused: impl Into<Refusal>) -> PyErr {
     }
 }
 
-fn named(function: &str) -> PyResult<&'static Function> {
-    functions::named(function).ok_or_else(|| PyValueError::new_err(format!("there is no function {function}")))
-}
-
-/// The name that `text` spells; the core's error says what was meant.
-fn known(py: Python<'_>, text: &str) -> PyResult<Name> {
-    Request::name(text).map_err(|error| raised(py, error))
-}
-
-/// A key of a mapping. What is no text is no name either, and the core's error says so.
-fn spelled(key: &Bound<'_, PyAny>) -> PyResult<String> {
-    Ok(key.str()?.to_string_lossy().into_owned())
-}
-
-/// Sets a value by its name.
-fn set(request: &mut Request, name: &str, value: &Bound<'_, PyAny>) -> Result<(), Error> {
-    if value.is_none() {
-        // Nothing was given, but under a name that there is.
-        Request::name(name).map(|_| ())
-    } else if let Ok(flag) = value.extract::<bool>() {
-        request.set(name, Raw::Flag(flag))
-    } else if let Ok(text) = value.cast::<PyString>() {
-        let text: Cow<'_, str> = text.to_string_lossy();
-        request.set(name, Raw::Text(&text))
-    } else if let Ok(number) = value.extract::<f64>() {
-        request.set(name, Raw::Number(number))
-    } else {
-        request.set(name, Raw::Other)
-    }
-}
-
-/// The rows of a list: a `list` of `dict`s.
-fn read_rows(list: &'static List, value: &Bound<'_, PyAny>) -> PyResult<Vec<Request>> {
-    let py = value.py();
-    let wrong = Error::WrongList { list: list.name, advice: ROWS_WANTED };
-    let Ok(given) = value.cast::<PyList>() else { return Err(raised(py, wrong)) };
-    let mut rows = Vec::new();
-    for (at, row) in given.iter().enumerate() {
-        let placed = |error: Error| raised(py, Refusal { error, place: Some((list.name, at + 1)) });
-        let Ok(cells) = row.cast::<PyDict>() else { return Err(raised(py, wrong)) };
-        let mut request = Request::new();
-        for (name, cell) in cells.iter() {
-            let columns = list.columns.iter().map(|column| column.key);
-            set(&mut request, &spelled(&name)?, &cell).map_err(|error| placed(error.nearest_of(columns)))?;
-        }
-        rows.push(request);
-    }
-    Ok(rows)
-}
-
-/// The lists of a request that were given, with their rows.
-type Given = Vec<(&'static List, Vec<Request>)>;
-
-/// Reads names and values, and lists where they are taken. `None` means that nothing was given.
-fn read_with(given: &Bound<'_, PyDict>, take: bool) -> PyResult<(Request, Given)> {
-    let (mut request, mut lists) = (Request::new(), Given::new());
-    for (name, value) in given.iter() {
-        let name = spelled(&name)?;
-        match LISTS.iter().find(|list| list.name == name) {
-            Some(_) if value.is_none() => {}
-            Some(list) if take => lists.push((list, read_rows(list, &value)?)),
-            Some(list) => return Err(raised(given.py(), not_taken(list))),
-            None => set(&mut request, &name, &value).map_err(|error| raised(given.py(), error))?,
-        }
-    }
-    lists.sort_by_key(|(list, _)| LISTS.iter().position(|known| known.name == list.name));
-    Ok((request, lists))
-}
-
-/// Reads names and values of a function that takes no lists.
-fn read(given: &Bound<'_, PyDict>) -> PyResult<Request> {
-    Ok(read_with(given, false)?.0)
-}
-
-/// Names and values as they were given, in the order of the vocabulary.
-fn echo<'py>(py: Python<'py>, request: &Request) -> PyResult<Bound<'py, PyDict>> {
-    let given = PyDict::new(py);
-    for name in request.given() {
-        let key = name.spelling();
-        match request.get(name.key) {
-            Some(Value::Number(number, _)) => given.set_item(key.as_str(), number)?,
-            Some(Value::Choice(at)) => given.set_item(key.as_str(), choices(name.key).get(at))?,
-            Some(Value::Flag(flag)) => given.set_item(key.as_str(), flag)?,
-            Some(Value::Text(text)) => given.set_item(key.as_str(), text.as_str())?,
-            None => {}
-        }
-    }
-    Ok(given)
-}
-
-/// The output that `name` spells: its place in [`Function::outputs`], and the unit.
-fn output(function: &'static Function, name: &str) -> PyResult<(usize, &'static Unit)> {
-    function.find_output(name).ok_or_else(|| PyValueError::new_err(format!("{} gives no {name}", function.name)))
-}
-
-/// The answer to one request.
-#[pyclass(frozen, module = "carb._carb")]
-struct Record {
-    function: &'static Function,
-    request: Request,
-    values: Values,
-}
-
-#[pymethods]
-impl Record {
-    /// The value of an output by its name, such as `worst_gauge_bar`.
-    fn value(&self, name: &str) -> PyResult<f64> {
-        let (at, unit) = output(self.function, name)?;
-        Ok(unit.from_si(self.values.as_slice()[at]))
-    }
-
-    /// Names and values as they were given, in the order of the vocabulary.
-    #[getter]
-    fn request<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
-        echo(py, &self.request)
-    }
-}
-
-/// Answers one request.
-#[pyfunction]
-fn answer(py: Python<'_>, function: &str, given: &Bound<'_, PyDict>) -> PyResult<Record> {
-    let (function, request) = (named(function)?, read(given)?);
-    let answer = core(py, || function.answer(&request, &mut NoSteps))?;
-    Ok(Record { function, request, values: answer.value })
-}
-
-/// The values and the statuses of one output.
-type Elements<'py> = (Bound<'py, PyArray1<f64>>, Bound<'py, PyArray1<i32>>);
-
-/// Answers element by element: `arrays` vary, each with one element or `count`; `given` is the same for all.
-#[pyfunction(name = "each")]
-fn each<'py>(
-    py: Python<'py>,
-    function: &str,
-    given: &Bound<'py, PyDict>,
-    arrays: &Bound<'py, PyDict>,
-    count: usize,
-    name: &str,
-) -> PyResult<Elements<'py>> {
-    let (function, request) = (named(function)?, read(given)?);
-    let (which, unit) = output(function, name)?;
-    let mut columns: Vec<(Name, PyReadonlyArray1<'py, f64>)> = Vec::new();
-    for (name, values) in arrays.iter() {
-        columns.push((known(py, name.cast::<PyString>()?.to_str()?)?, values.extract()?));
-    }
-    let mut series = Vec::new();
-    for (name, values) in &columns {
-        let values = values.as_slice()?;
-        if values.len() != 1 && values.len() != count {
-            return Err(PyValueError::new_err(format!("{name} has {} elements, not {count}", values.len())));
-        }
-        series.push(Series { name: *name, values });
-    }
-    let (mut out, mut status) = (vec![0.0; count], vec![0; count]);
-    let slices = Slices { series: &series, which, unit, out: &mut out, status: &mut status };
-    let result = py.detach(|| guarded(|| function.each(&request, slices)))?;
-    result.map_err(|error| raised(py, error))?;
-    Ok((PyArray1::from_vec(py, out), PyArray1::from_vec(py, status)))
+fn function_named(name: &str) -> PyResult<&'static Function> {
+    functions::named(name).ok_or_else(|| PyValueError::new_err(format!("there is no function {name}")))
 }
 
 /// Checks names and values without answering, and gives them back in the order of the vocabulary; lists, where they are
@@ -233,12 +75,24 @@ fn lists() -> Vec<&'static str> {
 /// What a name of the vocabulary takes.
 #[pyfunction]
 fn kind(py: Python<'_>, name: &str) -> PyResult<&'static str> {
-    Ok(match known(py, name)?.key.field().kind {
+    Ok(match record::spelt(py, name)?.key.field().kind {
         Kind::Number { .. } => "number",
         Kind::Choice => "choice",
         Kind::Flag => "flag",
         _ => "text",
     })
+}
+
+/// The unit of a name of the vocabulary, such as `psi`; empty where it has none.
+#[pyfunction]
+fn unit(py: Python<'_>, name: &str) -> PyResult<&'static str> {
+    Ok(record::spelt(py, name)?.unit.map_or("", |unit| unit.name))
+}
+
+/// The first (metric) name of the same field.
+#[pyfunction]
+fn first_name(py: Python<'_>, name: &str) -> PyResult<String> {
+    Ok(Name::first(record::spelt(py, name)?.key).spelling().as_str().to_owned())
 }
 
 /// Answers a request in JSON: that of a function, of a table, or of a job.
@@ -268,7 +122,27 @@ fn kegging_page(py: Python<'_>, text: &str) -> PyResult<String> {
 /// The functions of the library, their inputs and outputs, as JSON.
 #[pyfunction]
 fn tables() -> PyResult<String> {
-    guarded(json::tables_text)
+    guarded(json_tables::tables_text)
+}
+
+/// The schema of requests and answers, as JSON.
+#[pyfunction]
+fn schema() -> PyResult<String> {
+    guarded(carb_core::plan::schema::schema_text)
+}
+
+/// One function, table or job, as JSON, as the whole of [`tables`] has it.
+#[pyfunction]
+fn described(name: &str) -> PyResult<String> {
+    guarded(|| json_tables::described_text(name))
+}
+
+/// The names of the functions, of the tables and of the jobs.
+#[pyfunction]
+fn names() -> (Vec<&'static str>, Vec<&'static str>, Vec<&'static str>) {
+    let functions = carb_core::table::FUNCTIONS.iter().map(|function| function.name).collect();
+    let tables = carb_core::table::tables::TABLES.iter().map(|table| table.name).collect();
+    (functions, tables, json_tables::JOBS.iter().map(|job| job.name).collect())
 }
 
 /// The names and numbers of the error codes.
@@ -287,9 +161,18 @@ fn caution_codes() -> Vec<(&'static str, &'static str, Option<u8>)> {
 mod native {
     #[pymodule_export]
     use super::{
-        Record, answer, bottling_page, caution_codes, codes, each, json_text, kegging_page, kind, lists, plan_page,
-        request, tables,
+        bottling_page, caution_codes, codes, described, first_name, json_text, kegging_page, kind, lists, names, plan_page, request, schema,
+        tables, unit,
     };
+
+    #[pymodule_export]
+    use super::columns::{each, print};
+
+    #[pymodule_export]
+    use super::record::{Call, Record, answer, output_unit};
+
+    #[pymodule_export]
+    use super::ufunc::ufunc;
 
     #[pymodule_export]
     use super::crosscheck::{Crosscheck, claims_checked, crosscheck, crosscheck_merged};

@@ -2,6 +2,7 @@
 
 import copy
 import doctest
+import importlib
 import importlib.util
 import inspect
 import json
@@ -12,7 +13,7 @@ from pathlib import Path
 
 import carb
 import pytest
-from shared import FUNCTIONS, ROOT, call, example, pick
+from shared import FUNCTIONS, ROOT, TABLES, call, example, pick
 
 HERE = Path(__file__).parent
 BATCH = {"packaged_l": 19.2, "volumes": 2.4, "warmest_c": 20.5, "altitude_m": 240}
@@ -39,13 +40,21 @@ def test_signature(function):
     assert all(name in bound.__doc__ for name in names)
 
 
-MODULES = (carb, carb._claims, carb._crosscheck, carb._generated, carb._plan, carb._result, carb._table, carb._uncertainty)
+MODULES = ("", "._at", "._claims", "._crosscheck", "._plan", "._result", "._table", "._uncertainty", ".ufunc")
 
 
 @pytest.mark.parametrize("module", MODULES)
 def test_doctests(module):
-    found = doctest.testmod(module)
+    found = doctest.testmod(importlib.import_module(f"carb{module}"))
     assert found.attempted > 0 and found.failed == 0
+
+
+@pytest.mark.parametrize("name", [*FUNCTIONS, *TABLES, "bottling", "kegging"])
+def test_doctests_of_functions(name):
+    function = getattr(carb, name)
+    test = doctest.DocTestParser().get_doctest(function.__doc__, {}, name, None, None)
+    assert test.examples and doctest.DocTestRunner().run(test).failed == 0
+    assert max(map(len, function.__doc__.splitlines())) <= 120
 
 
 @pytest.mark.parametrize("function", FUNCTIONS)

@@ -1,5 +1,6 @@
 """Arrays: the same bits as numbers, broadcast, with missing values and cautions."""
 
+import pickle
 import warnings
 
 import carb
@@ -100,7 +101,7 @@ def test_missing_is_silent():
         hidden = carb.keg_pressure(volumes=masked, temperature_c=4, altitude_m=0)
     assert np.isnan(result.gauge_bar).tolist() == [False, True, True]
     assert result.status.tolist() == [0, carb.CODES["NOT_A_NUMBER"], carb.CODES["NOT_A_NUMBER"]]
-    assert np.isnan(hidden.gauge_bar).tolist() == [False, True]
+    assert hidden.gauge_bar.mask.tolist() == hidden.status.mask.tolist() == [False, True]
 
 
 def test_errors_as_nan():
@@ -120,13 +121,25 @@ def test_one_warning_for_each_code(of):
 
 
 def test_outputs_are_read_only():
-    values = np.array([2.4, 2.5])
+    result = carb.keg_pressure(volumes=np.array([2.4, 2.5]), temperature_c=4, altitude_m=0)
+    for array in (result.gauge_bar, result.status):
+        with pytest.raises(ValueError):
+            array[0] = 0
+
+
+@pytest.mark.parametrize("ask", [lambda r: r.abs_bar, lambda r: r[0], lambda r: r == r, hash, pickle.dumps])
+@pytest.mark.parametrize("change", [lambda v: v.__setitem__(0, 3.0), lambda v: v.sort(), lambda v: v.fill(2.5)])
+def test_an_answer_is_never_mixed_with_numbers_that_were_changed_since(ask, change):
+    values = np.array([2.5, 2.4, 2.6])
     result = carb.keg_pressure(volumes=values, temperature_c=4, altitude_m=0)
-    before = result.gauge_bar.copy()
-    values[:] = 3
-    assert result.abs_bar[0] < 2 and result.gauge_bar.tobytes() == before.tobytes()
-    with pytest.raises(ValueError):
-        result.gauge_bar[0] = 0
+    before = result.gauge_bar
+    ask(result)
+    result = carb.keg_pressure(volumes=values, temperature_c=4, altitude_m=0)
+    result.gauge_bar  # noqa: B018
+    change(values)
+    assert result.gauge_bar.tobytes() == before.tobytes()
+    with pytest.raises(RuntimeError, match="changed since"):
+        ask(result)
 
 
 def test_large():

@@ -15,7 +15,7 @@ BATCH = {"packaged_l": 19.2, "volumes": 2.4, "warmest_c": 20.5, "altitude_m": 24
 CRATES = [{"bottle_ml": 500, "count": 24, "rating_gauge_bar": 8}, {"bottle_ml": 330, "count": 30}]
 COLUMNS = {"bottle_ml": [500, 330], "count": [24, 30], "rating_gauge_bar": [8, None]}
 PARTS = ("residual", "priming", "primed", "sugars", "balance", "storage", "fill", "bottles", "ready", "safety")
-JOB = {"inputs": KNOWN["bottling"], "lists": KNOWN["lists"]}
+JOB = {"inputs": KNOWN["jobs"][0]["inputs"], "lists": KNOWN["lists"]}
 
 
 class Frame:

@@ -4,6 +4,7 @@
 //! are refused; an unknown name is answered with the nearest known one. An answer nests by noun, each quantity under its
 //! metric and its US name; whatever cannot be answered is `{"error": ...}`. The bytes are the same in every language.
 
+use super::json_tables::columns_node;
 use super::node::Node;
 use super::{
     Bottling, Kegging, Part, Plan, Sure, bottle_with, json_bottling, json_kegging, json_uncertainty, keg_inputs,
@@ -11,7 +12,7 @@ use super::{
 };
 use crate::basis::lists::{self, LISTS};
 use crate::basis::request::{Raw, Value, choices};
-use crate::basis::{Answer, Context, Function, Input, List, Lists, Need, Refusal, Request, Values};
+use crate::basis::{Answer, Context, Function, Input, List, Lists, Refusal, Request, Values};
 use crate::crosscheck;
 use crate::error::Error;
 use crate::evidence::steps::Step;
@@ -403,89 +404,6 @@ fn no_function(name: &str) -> String {
     write(&outer)
 }
 
-/// The inputs, outputs and choices of every function, as JSON: what a face needs to offer them.
-#[must_use]
-pub fn tables_text() -> String {
-    let mut functions_node = Vec::new();
-    for function in crate::table::FUNCTIONS {
-        let mut node = object();
-        node.put("name", Node::text(function.name));
-        node.put("summary", Node::text(function.summary));
-        node.put("example", Node::text(function.example));
-        node.put("inputs", inputs_node(function.inputs, Some(function)));
-        let outputs = function.outputs.iter().flat_map(|output| {
-            output.key.dimension().into_iter().flat_map(Unit::of).map(|unit| {
-                let mut node = object();
-                node.put("noun", Node::text(output.noun));
-                node.put("name", Node::text(Name { key: output.key, unit: Some(unit) }));
-                node.put("unit", Node::text(unit.symbol));
-                node.put("shown", Node::Flag(unit.shown));
-                node.put("meaning", Node::text(output.key.field().meaning));
-                node
-            })
-        });
-        node.put("outputs", Node::List(outputs.collect()));
-        functions_node.push(node);
-    }
-    let tables_node = tables::TABLES.iter().map(|table| {
-        let mut node = object();
-        node.put("name", Node::text(table.name));
-        node.put("summary", Node::text(table.summary));
-        node.put("example", Node::text(table.example));
-        node.put("inputs", inputs_node(table.inputs, None));
-        node.put("lists", lists_node(table.lists));
-        node.put("columns", columns_node(table));
-        node
-    });
-    let mut node = start();
-    node.put("functions", Node::List(functions_node));
-    node.put("tables", Node::List(tables_node.collect()));
-    node.put("plan", inputs_node(&super::inputs(), None));
-    node.put("bottling", inputs_node(super::bottling::INPUTS, None));
-    node.put("kegging", inputs_node(keg_inputs::INPUTS, None));
-    node.put("bottling_lists", lists_node(super::bottling::TAKES));
-    node.put("kegging_lists", lists_node(keg_inputs::TAKES));
-    node.put("lists", lists_node(&super::takes()));
-    write(&node)
-}
-
-fn lists_node(lists: &[&List]) -> Node {
-    let all = lists.iter().map(|list| {
-        let mut node = object();
-        node.put("name", Node::text(list.name));
-        node.put("meaning", Node::text(list.meaning));
-        node.put("columns", inputs_node(list.columns, None));
-        node
-    });
-    Node::List(all.collect())
-}
-
-fn inputs_node(inputs: &[Input], function: Option<&Function>) -> Node {
-    let all = inputs.iter().map(|input| {
-        let key = input.key;
-        let mut node = object();
-        node.put("names", Node::List(Name::of(key).map(Node::text).collect()));
-        node.put("meaning", Node::text(key.field().meaning));
-        node.put("array", Node::Flag(function.is_some_and(|function| function.varies(key))));
-        match input.need {
-            Need::Required => node.put("need", Node::text("required")),
-            Need::OneOf(group) => node.put("one_of", Node::text(group)),
-            Need::Optional(instead) => node.put("default", Node::text(instead)),
-        }
-        if !choices(key).is_empty() {
-            node.put("choices", Node::List(choices(key).iter().map(Node::text).collect()));
-        }
-        if let Some((low, high)) = key.limits()
-            && let Some(unit) = key.dimension().map(Unit::first)
-        {
-            node.put("low", Node::number(unit.from_si(low)));
-            node.put("high", Node::number(unit.from_si(high)));
-        }
-        node
-    });
-    Node::List(all.collect())
-}
-
 pub(crate) fn write(node: &Node) -> String {
     // A tree of texts and finite numbers is always written.
     serde_json::to_string(node).unwrap_or_default()
@@ -690,22 +608,6 @@ fn function_node(function: &'static Function, asked: &Asked) -> Result<Node, Err
         }
     }
     Ok(node)
-}
-
-fn columns_node(table: &Table) -> Node {
-    let described = |name: ShortText, unit: &str, meaning: &str| {
-        let mut node = object();
-        node.put("name", Node::text(name));
-        node.put("unit", Node::text(unit));
-        node.put("meaning", Node::text(meaning));
-        node
-    };
-    let all = table.columns.iter().flat_map(|column| {
-        let text = column.dimension.is_none().then(|| described(column.name(None), "", column.meaning));
-        let units = column.units().map(|unit| described(column.name(Some(unit)), unit.symbol, column.meaning));
-        text.into_iter().chain(units.collect::<Vec<_>>())
-    });
-    Node::List(all.collect())
 }
 
 fn table_node(table: &Table, request: &Request, lists: &Lists<'_>) -> Result<Node, Refusal> {

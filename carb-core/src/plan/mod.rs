@@ -12,6 +12,8 @@ mod json_bottling;
 #[cfg(feature = "json")]
 mod json_kegging;
 #[cfg(feature = "json")]
+pub mod json_tables;
+#[cfg(feature = "json")]
 mod json_uncertainty;
 pub mod keg_inputs;
 mod keg_parts;

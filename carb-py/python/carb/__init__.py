@@ -7,42 +7,69 @@
 
 Functions take names with units and give results with names and units; ``pressure.working()`` shows how a number was
 found, ``pressure.cautions`` what to mind, ``pressure.sources`` where the equations come from, and
-``pressure.uncertainty(temperature_f="thermometer")`` how sure it is. ``carb.bottling``,
+``pressure.uncertainty(temperature_f="thermometer")`` how sure it is. Arrays, Series, DataArrays, Dask arrays and
+quantities go in and come out as what they were; ``carb.ufunc`` has the functions as ufuncs of NumPy. ``carb.bottling``,
 ``carb.kegging`` and ``carb.plan`` do whole jobs, and ``carb.crosscheck`` tells why another program says something else.
+``carb.plot`` draws pictures.
 """
 
-from . import _generated
-from ._carb import __version__
-from ._claims import read_claims
-from ._crosscheck import Crosscheck, crosscheck
-from ._errors import CarbError, CarbWarning
-from ._generated import *  # noqa: F403
-from ._generated import At
-from ._plan import Bottling, Kegging, Plan, plan
-from ._result import CODES, Caution, Result, Source
-from ._table import Table
-from ._uncertainty import Estimate, Uncertainty
+from typing import Any
 
-at = At
+from ._carb import __version__ as __version__
 
-__all__ = [
-    *_generated.__all__,
-    "CODES",
-    "Bottling",
-    "CarbError",
-    "CarbWarning",
-    "Caution",
-    "Crosscheck",
-    "Estimate",
-    "Kegging",
-    "Plan",
-    "Result",
-    "Source",
-    "Table",
-    "Uncertainty",
-    "__version__",
-    "at",
-    "crosscheck",
-    "plan",
-    "read_claims",
-]
+# What is not made from the core's tables, and the module in which it stands. All of it is imported when it is asked for.
+_HOMES = {
+    "At": "_at",
+    "at": "_at",
+    "CODES": "_result",
+    "Caution": "_result",
+    "Result": "_result",
+    "Part": "_result",
+    "Source": "_result",
+    "View": "_result",
+    "CarbError": "_errors",
+    "CarbWarning": "_errors",
+    "Crosscheck": "_crosscheck",
+    "crosscheck": "_crosscheck",
+    "read_claims": "_claims",
+    "Bottling": "_plan",
+    "Kegging": "_plan",
+    "Plan": "_plan",
+    "plan": "_plan",
+    "Table": "_table",
+    "Estimate": "_uncertainty",
+    "Uncertainty": "_uncertainty",
+}
+_MODULES = ("plot", "ufunc")
+
+
+def __getattr__(name: str) -> Any:
+    from importlib import import_module
+
+    if name == "__all__":
+        return _public()
+    if name in _MODULES:
+        return import_module(f".{name}", __name__)
+    if name in _HOMES:
+        found = getattr(import_module(f".{_HOMES[name]}", __name__), name)
+    elif name.startswith("_"):
+        found = None
+    elif name.endswith("Warning"):
+        found = import_module("._errors", __name__).WARNINGS.get(name)
+    else:
+        found = import_module("._functions", __name__).made(name)
+    if found is None:
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+    globals()[name] = found
+    return found
+
+
+def _public() -> list[str]:
+    from ._errors import WARNINGS
+    from ._functions import public
+
+    return sorted({*_HOMES, *_MODULES, *WARNINGS, *public(), "__version__"} - {"plot"})
+
+
+def __dir__() -> list[str]:
+    return sorted({*globals(), *_public(), *_MODULES})

@@ -1,4 +1,4 @@
-"""Answers for arrays, element by element."""
+"""Answers for arrays, element by element: arrays of NumPy, and whatever takes its ufuncs."""
 
 from __future__ import annotations
 
@@ -9,145 +9,270 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from . import _carb
-from ._errors import CarbError, CarbWarning
-from ._lists import LISTS, asked
+from . import _carb, ufunc
+from ._errors import WARNINGS, CarbError
+from ._lists import LISTS, asked, missing
+from ._quantities import Measured, is_quantity, plain
 from ._result import CODES, Caution, Result
+
+_last: dict[str, str] = {}
+"""The output of each function that was asked for last: most likely it is the one that is wanted of the next arrays too.
+It makes nothing but the order of the work."""
 
 
 class Elements:
-    """The answers for the elements of arrays. An output is worked out when it is first asked for."""
+    """The answers for the elements of arrays of NumPy. An output is worked out when it is first asked for.
 
-    def __init__(self, kind: type[Result[Any]], given: dict[str, Any], arrays: dict[str, NDArray[np.float64]]) -> None:
+    Arrays are not copied, for that would take longer than the answer; a print of them is kept, so that no answer is mixed
+    with numbers that were changed since.
+    """
+
+    lazy = False
+
+    def __init__(self, kind: type[Result[Any]], given: dict[str, Any], arrays: dict[str, Any]) -> None:
         self.kind = kind
         self.given = given
         self.arrays = arrays
-        self.shape = np.broadcast_shapes(*(array.shape for array in arrays.values()))
         self.cautions: tuple[Caution, ...] = ()
         self._values: dict[str, NDArray[np.float64]] = {}
-        self._columns = {name: self._column(array) for name, array in arrays.items()}
-        self._count = int(np.prod(self.shape))
-        self.status = self._run(kind.outputs[0])
-        self.whole = self.status.min(initial=0) == 0
-        """Whether every element has an answer."""
+        self._begin()
+
+    def _begin(self) -> None:
+        shapes = {array.shape for array in self.arrays.values()}
+        self.shape = shapes.pop() if len(shapes) == 1 else np.broadcast_shapes(*shapes)
+        self._count = int(np.prod(self.shape, dtype=np.int64))
+        self._columns = {name: self._column(array) for name, array in self.arrays.items()}
+        self.status, self._seen, self._print = self._run(_last.get(self.kind.function, self.kind.outputs[0]))
 
     def _column(self, array: NDArray[np.float64]) -> NDArray[np.float64]:
         """One number for all elements, or one for each."""
-        return array.ravel() if array.size == 1 else np.broadcast_to(array, self.shape).ravel()
+        if array.size == 1 or array.shape == self.shape:
+            return array.reshape(-1)
+        return np.broadcast_to(array, self.shape).reshape(-1)
 
-    def _run(self, name: str) -> NDArray[np.int32]:
-        values, status = _carb.each(self.kind.function, self.given, self._columns, self._count, name)
+    def _run(self, name: str) -> tuple[NDArray[np.int32], int, int]:
+        values, status, seen, print_of = _carb.each(self.kind.function, self.given, self._columns, self._count, name)
+        values.flags.writeable = status.flags.writeable = False
         self._values[name] = values.reshape(self.shape)
-        self._values[name].flags.writeable = status.flags.writeable = False
-        return status.reshape(self.shape)
+        return status.reshape(self.shape), seen, print_of
 
-    def value(self, name: str) -> NDArray[np.float64]:
+    def value(self, name: str) -> Any:
+        """The values of an output by its name."""
+        _last[self.kind.function] = name
         if name not in self._values:
-            self._run(name)
+            *_, print_of = self._run(name)
+            if print_of != self._print:
+                del self._values[name]
+                self._refuse_changed()
         return self._values[name]
+
+    def _refuse_changed(self) -> None:
+        raise RuntimeError(
+            f"the arrays given to {self.kind.function} were changed since, so that its outputs would not belong together: "
+            "ask again, or give copies of arrays that you change"
+        )
 
     @property
     def request(self) -> dict[str, Any]:
+        """What was asked."""
+        if _carb.print(list(self._columns.values()), self._count) != self._print:
+            self._refuse_changed()
         return {**self.given, **self.arrays}
 
-    def element(self, index: Any) -> dict[str, Any]:
-        """The request for one element."""
-        picked = {name: np.broadcast_to(array, self.shape)[index] for name, array in self.arrays.items()}
-        return {**self.given, **picked}
+    def operand(self, name: str) -> NDArray[np.float64]:
+        """An input, for every element."""
+        return np.broadcast_to(self.arrays[name], self.shape)
 
-    def first(self, where: NDArray[np.bool_]) -> tuple[int, ...]:
-        """The index of the first element that is meant."""
-        return tuple(int(axis[0]) for axis in np.nonzero(where))
+    def statuses(self) -> NDArray[np.int32]:
+        """The status of every element as an array of NumPy."""
+        return self.status
+
+    def element(self, index: Any) -> dict[str, Any]:
+        """The request for one element, or for some."""
+        asked = self.request
+        return {**asked, **{name: self.operand(name)[index] for name in self.arrays}}
+
+    def numbers(self, name: str) -> NDArray[np.float64]:
+        """The values of an output as an array of NumPy."""
+        return as_numbers(self.value(name), np.float64, np.nan)
 
     def refuse(self) -> None:
         """Raises the error of the first element that has one; a missing value is none."""
-        if self.whole:
+        if self._seen >= 0:
             return
         # NaN is a missing value; an infinity is a wrong one, though both have the status of what is no number.
-        infinite = np.zeros(self.shape, dtype=bool)
-        for array in self.arrays.values():
-            infinite |= np.isinf(array)
-        wrong = (self.status < 0) & (infinite | (self.status != CODES["NOT_A_NUMBER"]))
+        status = self.statuses()
+        infinite = np.zeros(status.shape, dtype=bool)
+        for name in self.arrays:
+            infinite |= np.isinf(self.operand(name))
+        wrong = (status < 0) & (infinite | (status != CODES["NOT_A_NUMBER"]))
         if not wrong.any():
             return
-        index = self.first(wrong)
+        index = first(wrong)
         try:
             _carb.answer(self.kind.function, self.element(index))
         except CarbError as error:
             text = f"{error} (element {', '.join(map(str, index))})"
             found = CarbError(text, error.code, error.parameter, error.value, error.low, error.high, index)
         else:
-            found = CarbError(f"element {index} has no answer", int(self.status[index]), index=index)
+            found = CarbError(f"element {index} has no answer", int(status[index]), index=index)
         raise found
 
     def caution(self) -> None:
         """Gathers the cautions, one for each code, in the words of the first element that it concerns."""
         found = []
-        bits = self.status if self.whole else np.where(self.status > 0, self.status, 0)
-        seen = int(np.bitwise_or.reduce(bits, axis=None))
-        for code, _, bit in _carb.caution_codes() if seen else ():
-            if bit is not None and seen >> bit & 1:
-                outside = (bits >> bit & 1).astype(bool)
-                one = self.kind(_carb.answer(self.kind.function, self.element(self.first(outside))))
-                said = next(caution for caution in one.cautions if caution.code == code)
-                count = np.count_nonzero(outside)
-                found.append(said._replace(text=f"{count} of {self._count} elements: {said.text}"))
+        if self._seen:
+            bits = np.where(self.statuses() > 0, self.statuses(), 0)
+            seen = int(np.bitwise_or.reduce(bits, axis=None))
+            for code, _, bit in _carb.caution_codes() if seen else ():
+                if bit is not None and seen >> bit & 1:
+                    outside = (bits >> bit & 1).astype(bool)
+                    one = self._alone(first(outside))
+                    said = next(caution for caution in one.cautions if caution.code == code)
+                    count = np.count_nonzero(outside)
+                    found.append(said._replace(text=f"{count} of {bits.size} elements: {said.text}"))
         self.cautions = tuple(self._of_the_worst() + found)
+
+    def _alone(self, index: tuple[int, ...]) -> Result[Any]:
+        return self.kind(_carb.answer(self.kind.function, self.element(index)))
 
     def _of_the_worst(self) -> list[Caution]:
         """What is to be minded of the element with the highest worst pressure, beyond the ranges: it may be a danger."""
         worst = next((name for name in self.kind.outputs if name.startswith("worst_")), None)
-        if worst is None or not (self.status >= 0).any():
+        if worst is None or not (self.statuses() >= 0).any():
             return []
-        values = np.where(self.status >= 0, self.value(worst), -np.inf)
-        index = np.unravel_index(int(np.argmax(values)), self.shape)
-        one = self.kind(_carb.answer(self.kind.function, self.element(index)))
+        values = np.where(self.statuses() >= 0, self.numbers(worst), -np.inf)
+        index = np.unravel_index(int(np.nanargmax(values)), values.shape)
         place = ", ".join(map(str, map(int, index)))
         ranges = {code for code, _, bit in _carb.caution_codes() if bit is not None}
         return [
             said._replace(text=f"element {place}, the worst: {said.text}")
-            for said in one.cautions
+            for said in self._alone(tuple(map(int, index))).cautions
             if said.code not in ranges
         ]
 
 
+class Containers(Elements):
+    """The answers for what takes ufuncs of NumPy in its own way: Series, DataArrays, masked arrays, Dask arrays."""
+
+    def _begin(self) -> None:
+        self.lazy = any(map(is_lazy, self.arrays.values()))
+        if not self.lazy:
+            self.arrays = {name: array.copy() if hasattr(array, "copy") else array for name, array in self.arrays.items()}
+        self.status = self._asked(self.kind.outputs[0], status=True)
+        self.shape = self.status.shape
+        self._seen = 0 if self.lazy else int(np.bitwise_or.reduce(self.statuses(), axis=None))
+
+    def _asked(self, name: str, status: bool = False) -> Any:
+        # What is worked out elsewhere and later has to be found there by its name.
+        make = ufunc.of if self.lazy else ufunc.made
+        call = make(self.kind.function, *self.arrays, gives=name, status=status, **self.given)
+        return call(*self.arrays.values())
+
+    def value(self, name: str) -> Any:
+        return self._asked(name)
+
+    @property
+    def request(self) -> dict[str, Any]:
+        return {**self.given, **self.arrays}
+
+    def _now(self) -> None:
+        if self.lazy:
+            raise TypeError("this needs the elements, which are not worked out yet: compute the arrays first, or see .status")
+
+    def operand(self, name: str) -> NDArray[np.float64]:
+        self._now()
+        # The containers themselves know how their elements belong together.
+        return as_numbers(self.status * 0 + self.arrays[name], np.float64, np.nan)
+
+    def statuses(self) -> NDArray[np.int32]:
+        self._now()
+        return as_numbers(self.status, np.int32, 0)
+
+
+def as_numbers(container: Any, dtype: Any, absent: Any) -> NDArray[Any]:
+    """A container as an array of NumPy, with something in place of what is missing."""
+    if isinstance(container, np.ma.MaskedArray):
+        return np.asarray(container.filled(absent), dtype=dtype)
+    array = np.asarray(container)
+    if array.dtype.kind == "O":
+        array = np.array([absent if missing(value) else value for value in array.flat], dtype=dtype).reshape(array.shape)
+    return array.astype(dtype, copy=False)
+
+
+def first(where: NDArray[np.bool_]) -> tuple[int, ...]:
+    """The index of the first element that is meant."""
+    return tuple(map(int, np.unravel_index(int(np.argmax(where)), where.shape)))
+
+
+def is_lazy(value: Any) -> bool:
+    """Whether a value is a graph of work that is still to do."""
+    graph = getattr(value, "__dask_graph__", None)
+    return graph is not None and graph() is not None
+
+
+def varies(value: Any) -> bool:
+    """Whether a value may hold several."""
+    if isinstance(value, (str, float, int, np.generic)) or value is None:
+        return False
+    return hasattr(value, "__len__") or hasattr(value, "__array_ufunc__") or hasattr(value, "__array__")
+
+
+def is_container(value: Any) -> bool:
+    """Whether a value takes ufuncs in its own way."""
+    if isinstance(value, np.ndarray):
+        return isinstance(value, np.ma.MaskedArray)
+    return getattr(value, "__array_ufunc__", None) is not None
+
+
 def column(name: str, value: Any) -> NDArray[np.float64]:
-    """What was given as an array; what is masked or None is missing."""
-    if isinstance(value, np.ma.MaskedArray):
-        value = np.ma.filled(value.astype(np.float64), np.nan)
+    """What was given as an array of numbers; None is missing."""
     array = np.asarray(value)
+    if array.dtype == np.float64 and array.flags.c_contiguous and array.flags.aligned and array.dtype.isnative:
+        return array
     try:
         texts = array.dtype.kind == "O" and any(isinstance(v, (str, bytes, bool, np.bool_)) for v in array.flat)
         if array.dtype.kind in "iufO" and not texts:
-            # A copy that nobody changes: the result stays what it is.
-            copy = np.array(array, dtype=np.float64)
-            copy.flags.writeable = False
-            return copy
+            return np.array(array, dtype=np.float64, order="C")
     except (TypeError, ValueError, OverflowError):
         pass
     _carb.request({name: ()})  # The core's words for a value of the wrong type.
     raise TypeError(name)
 
 
-def varies(value: Any) -> bool:
-    """Whether a value may be an array."""
-    return hasattr(value, "__len__") and not isinstance(value, str)
+def run(kind: type[Result[Any]], given: dict[str, Any], warn: bool = True) -> Result[Any]:
+    """Answers where something else than numbers and texts may be given."""
+    errors = given.get("errors", "raise")
+    if errors not in ("raise", "nan"):
+        raise CarbError('errors should be "raise" or "nan"', CODES["UNKNOWN_CHOICE"], "errors")
+    rest = {name: value for name, value in given.items() if name != "errors"}
+    registry = next((value._REGISTRY for value in rest.values() if is_quantity(value)), None)
+    if registry is None:
+        return kind(answer(kind, rest, errors == "raise", warn))
+    bare = dict(plain(name, value) if is_quantity(value) else (name, value) for name, value in rest.items())
+    if len(bare) < len(rest):
+        raise CarbError("one quantity was given twice", CODES["GIVEN_TWICE"])
+    return kind(Measured(kind.function, answer(kind, bare, errors == "raise", warn), registry, given))
 
 
 def answer(kind: type[Result[Any]], given: dict[str, Any], refuse: bool, warn: bool) -> _carb.Record | Elements:
     """Answers where something may be an array."""
-    plain = {n: v for n, v in given.items() if v is not None and (not varies(v) or n in LISTS)}
-    arrays = {n: column(n, v) for n, v in given.items() if v is not None and n not in plain}
-    if all(array.shape == () for array in arrays.values()):
-        return _carb.answer(kind.function, {n: float(arrays[n]) if n in arrays else v for n, v in given.items()})
-    found = Elements(kind, asked(plain, lists=False), arrays)
+    arrays = {name: value for name, value in given.items() if name not in LISTS and varies(value)}
+    rest = {name: value for name, value in given.items() if name not in arrays}
+    containers = any(map(is_container, arrays.values()))
+    arrays = {name: value if is_container(value) else column(name, value) for name, value in arrays.items()}
+    if not containers and all(array.shape == () for array in arrays.values()):
+        return _carb.answer(kind.function, {**rest, **{name: float(array) for name, array in arrays.items()}})
+    found = (Containers if containers else Elements)(kind, asked(rest, lists=False), arrays)
+    if found.lazy:
+        return found
     if refuse:
         found.refuse()
     found.caution()
-    kinds = {warning.code: warning for warning in CarbWarning.__subclasses__()}
     for caution in found.cautions if warn else ():
         if caution.level != "note":
-            warnings.warn(kinds[caution.code](caution.text), stacklevel=_outside())
+            warned = next(kind for kind in WARNINGS.values() if kind.code == caution.code)
+            warnings.warn(warned(caution.text), stacklevel=_outside())
     return found
 
 

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import Any, ClassVar, NoReturn
 
+from . import _carb
+
 OPEN = {"low": float("-inf"), "high": float("inf")}
 """What a limit is on an open side; JSON has no infinity and says null."""
 
@@ -52,6 +54,21 @@ class CarbWarning(UserWarning):
     """Something is to be minded of some elements of an array; there is a subclass for each caution code."""
 
     code: ClassVar[str] = ""
+
+
+def _warnings() -> dict[str, type[CarbWarning]]:
+    kinds = {}
+    for code, level, bit in _carb.caution_codes():
+        # A note that is no range is said of no array.
+        if bit is not None or level != "note":
+            name = "".join(word.capitalize() for word in code.split("_")) + "Warning"
+            told = {"__doc__": f"Elements with the caution ``{code}``.", "__module__": __package__, "code": code}
+            kinds[name] = type(name, (CarbWarning,), told)
+    return kinds
+
+
+WARNINGS = _warnings()
+"""The class for each caution code, by its name."""
 
 
 def refuse(error: dict[str, Any]) -> NoReturn:

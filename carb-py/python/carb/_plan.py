@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 from abc import abstractmethod
-from collections.abc import Callable, Mapping
-from functools import wraps
+from collections.abc import Mapping
 from typing import Any, ClassVar
 
 from . import _carb
 from ._errors import answered
 from ._lists import asked
-from ._result import F, View, request_text
+from ._result import View, request_text
 from ._uncertainty import doubts_of
 
 
@@ -120,19 +119,6 @@ def job_text(request: Mapping[str, Any]) -> str:
     elif doubts is None:
         apart.pop("uncertainty", None)
     return request_text({**asked(given), **apart})
-
-
-def job(kind: type[Job]) -> Callable[[F], F]:
-    """Makes a declared function answer with a whole job. Its names are checked by the core, as those of others."""
-
-    def decorate(declared: F) -> F:
-        @wraps(declared)
-        def call(**given: Any) -> Any:
-            return kind(job_text(given))
-
-        return call  # type: ignore[return-value]
-
-    return decorate
 
 
 def plan(request: Mapping[str, Any] | str) -> Plan:

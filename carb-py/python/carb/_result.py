@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
-from functools import wraps
+from collections.abc import Iterator, Mapping
 from typing import TYPE_CHECKING, Any, ClassVar, Generic, Literal, NamedTuple, NoReturn, TypeVar
 
 from . import _carb
@@ -11,6 +10,7 @@ from ._errors import CarbError, answered
 
 if TYPE_CHECKING:
     from ._arrays import Elements
+    from ._quantities import Measured
     from ._types import Doubt
     from ._uncertainty import Uncertainty
 
@@ -165,9 +165,9 @@ class Result(Values, Generic[T]):
     function: ClassVar[str] = ""
     outputs: ClassVar[tuple[str, ...]] = ()
     """The outputs in every unit, nouns before."""
-    _answer: _carb.Record | Elements
+    _answer: _carb.Record | Elements | Measured
 
-    def __init__(self, answer: _carb.Record | Elements) -> None:
+    def __init__(self, answer: _carb.Record | Elements | Measured) -> None:
         object.__setattr__(self, "_answer", answer)
 
     def _value(self, name: str) -> Any:
@@ -175,7 +175,8 @@ class Result(Values, Generic[T]):
 
     @property
     def _elements(self) -> Elements | None:
-        return None if isinstance(self._answer, _carb.Record) else self._answer
+        bare = getattr(self._answer, "bare", self._answer)
+        return None if isinstance(bare, _carb.Record) else bare
 
     @property
     def _details(self) -> dict[str, Any]:
@@ -198,6 +199,8 @@ class Result(Values, Generic[T]):
         packages everything that is said of the element with the worst one. ``result[i]`` has all that is said of one.
         """
         if self._elements is not None:
+            if self._elements.lazy:
+                raise TypeError("nothing is worked out yet, so nothing is known to mind: compute first, or see .status")
             return self._elements.cautions
         names = Caution._fields
         return tuple(Caution(*map(entry.get, names)) for entry in self._details["cautions"])
@@ -323,13 +326,13 @@ class Result(Values, Generic[T]):
         return f"<{type(self).__name__} of shape {self._elements.shape}: {', '.join(self.shown)}>"
 
     def __eq__(self, other: object) -> bool:
-        return isinstance(other, type(self)) and _key(self.request) == _key(other.request)
+        return type(self) is type(other) and _key(self.request) == _key(other.request)
 
     def __hash__(self) -> int:
         return hash((self.function, _key(self.request)))
 
     def __reduce__(self) -> tuple[Any, ...]:
-        return _again, (type(self), self.request)
+        return _again, (type(self), getattr(self._answer, "given", self.request))
 
     def _repr_html_(self) -> str:
         from html import escape
@@ -343,39 +346,21 @@ class Result(Values, Generic[T]):
 
 
 R = TypeVar("R", bound=Result[Any])
-F = TypeVar("F", bound=Callable[..., Any])
 
 
 def _key(request: Mapping[str, Any]) -> tuple[Any, ...]:
-    plain = (str, bool, float)
-    return tuple((name, v if isinstance(v, plain) else (v.shape, v.tobytes())) for name, v in request.items())
+    return tuple((name, value if isinstance(value, (str, bool, float)) else _print(value)) for name, value in request.items())
+
+
+def _print(array: Any) -> tuple[Any, ...]:
+    """What makes an array the same as another: its kind, its elements, and what they are indexed by."""
+    import numpy as np
+
+    index = getattr(array, "index", None)
+    return type(array), array.shape, np.asarray(array).tobytes(), None if index is None else tuple(index)
 
 
 def _again(kind: type[R], request: dict[str, Any]) -> R:
-    return run(kind, {**request, "errors": "nan"}, warn=False)
+    from ._arrays import run
 
-
-def run(kind: type[R], given: dict[str, Any], warn: bool = True) -> R:
-    """Answers for numbers or, where something has a length, for arrays."""
-    errors = given.pop("errors", "raise")
-    if errors not in ("raise", "nan"):
-        raise CarbError('errors should be "raise" or "nan"', CODES["UNKNOWN_CHOICE"], "errors")
-    for value in given.values():
-        if hasattr(value, "__len__") and not isinstance(value, str):
-            from ._arrays import answer
-
-            return kind(answer(kind, given, errors == "raise", warn))
-    return kind(_carb.answer(kind.function, given))
-
-
-def function(kind: type[R]) -> Callable[[F], F]:
-    """Makes a declared function answer. Its names are checked by the core, whose errors say what was meant."""
-
-    def decorate(declared: F) -> F:
-        @wraps(declared)
-        def call(**given: Any) -> Any:
-            return run(kind, given)
-
-        return call  # type: ignore[return-value]
-
-    return decorate
+    return run(kind, {**request, "errors": "nan"}, warn=False)  # type: ignore[return-value]

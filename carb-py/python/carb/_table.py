@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from copy import deepcopy
-from functools import wraps
 from typing import Any, overload
 
 from . import _carb
 from ._errors import answered
 from ._lists import asked
-from ._result import F, Frozen, View, brief, request_text
+from ._result import Frozen, View, brief, request_text
 
 
 class Table(Frozen, Sequence[View]):
@@ -128,13 +127,3 @@ class Table(Frozen, Sequence[View]):
 
         head = "".join(f'<th title="{escape(said)}">{name}</th>' for name, said in self.meanings.items())
         return f"<table><tr>{head}</tr>{''.join(f'<tr>{cells(row)}</tr>' for row in self)}</table>"
-
-
-def table(declared: F) -> F:
-    """Makes a declared function answer with rows. Its names are checked by the core, as those of other functions."""
-
-    @wraps(declared)
-    def call(**given: Any) -> Any:
-        return Table(declared.__name__, given)
-
-    return call  # type: ignore[return-value]

@@ -5,11 +5,20 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any, Literal, Protocol, TypeAlias
 
+from numpy.typing import NDArray
+
 
 class Array(Protocol):
     """What NumPy makes an array of: its own arrays, a column of a data frame, ..."""
 
     def __array__(self, *args: Any, **kwargs: Any) -> Any: ...
+
+
+class Quantity(Protocol):
+    """A value with a unit."""
+
+    @property
+    def magnitude(self) -> Any: ...
 
 
 class Frame(Protocol):
@@ -21,7 +30,11 @@ class Frame(Protocol):
 Rows: TypeAlias = "Sequence[Mapping[str, Any]] | Mapping[str, Sequence[Any] | Array] | Frame"
 """A list of a request: rows of names and values, columns by name, or a data frame."""
 
-Number: TypeAlias = "float | Sequence[float] | Sequence[Sequence[float]] | Array"
+Numbers: TypeAlias = "float | Sequence[float] | Sequence[Sequence[float]] | NDArray[Any]"
+"""Numbers for which an array of NumPy is given."""
+
+Container: TypeAlias = "float | Sequence[float] | NDArray[Any] | Array | Quantity"
+"""What else holds numbers, and gets back what it is itself."""
 
 Doubt: TypeAlias = "float | str | Mapping[str, float] | tuple[str, float] | None"
 """How far a value may lie from what was given: a half width, an even one, or the name of a usual instrument."""

@@ -1,20 +1,37 @@
-"""The functions of the library and their results."""
-
 # Written by generate.py from the tables of the core; a test compares.
 
-from __future__ import annotations
-
 from collections.abc import Mapping
-from typing import TYPE_CHECKING, Any, Literal, TypeVar
+from typing import Any, Generic, Literal, TypedDict, TypeVar, overload
 
-from ._at import Bound, bound
-from ._errors import CarbWarning
-from ._plan import Bottling, Kegging, job
-from ._result import Part, Result, function, output, part
-from ._table import Table, table
+import numpy as np
+from numpy.typing import NDArray
+from typing_extensions import Unpack
 
-if TYPE_CHECKING:
-    from ._types import Doubt, Number, Rows
+from . import ufunc as ufunc
+from ._at import Bound
+from ._carb import __version__ as __version__
+from ._claims import read_claims as read_claims
+from ._crosscheck import Crosscheck as Crosscheck
+from ._crosscheck import crosscheck as crosscheck
+from ._errors import CarbError as CarbError
+from ._errors import CarbWarning as CarbWarning
+from ._plan import Bottling as Bottling
+from ._plan import Kegging as Kegging
+from ._plan import Plan as Plan
+from ._plan import plan as plan
+from ._result import CODES as CODES
+from ._result import Caution as Caution
+from ._result import Part as Part
+from ._result import Result as Result
+from ._result import Source as Source
+from ._result import View as View
+from ._table import Table as Table
+from ._types import Container, Doubt, Numbers, Rows
+from ._uncertainty import Estimate as Estimate
+from ._uncertainty import Uncertainty as Uncertainty
+
+T = TypeVar("T")
+N = TypeVar("N")
 
 __all__ = [
     "AboveExpectedWarning",
@@ -36,6 +53,7 @@ __all__ = [
     "BlendKept",
     "BlendLosesWarning",
     "BlendMixed",
+    "Bottling",
     "BreakEven",
     "BurstTime",
     "BurstTimeExpected",
@@ -44,6 +62,9 @@ __all__ = [
     "BurstTimeLeast",
     "BurstTimeRest",
     "BurstTimeStop",
+    "CODES",
+    "CarbError",
+    "CarbWarning",
     "CarbonationDangerWarning",
     "CarbonationHighWarning",
     "CarbonationProgress",
@@ -55,6 +76,7 @@ __all__ = [
     "CarbonationTimeExpected",
     "CarbonationTimeLatest",
     "CarbonationTimeSoonest",
+    "Caution",
     "ChartCommonPracticeWarning",
     "ChartPressureWarning",
     "ChartTemperatureWarning",
@@ -79,6 +101,7 @@ __all__ = [
     "ConditioningTimeLeast",
     "ConditioningTimeMost",
     "CoreWarmWarning",
+    "Crosscheck",
     "CylinderContents",
     "CylinderContentsLeft",
     "CylinderHotWarning",
@@ -93,6 +116,7 @@ __all__ = [
     "DissolvedCo2",
     "DrinkProperties",
     "EndNotToldWarning",
+    "Estimate",
     "EuropeanTemperatureWarning",
     "ExtractHighWarning",
     "FastPourWarning",
@@ -136,6 +160,7 @@ __all__ = [
     "HotConditioningWarning",
     "KegPressure",
     "KegTemperature",
+    "Kegging",
     "LactoseLeftWarning",
     "LineFlow",
     "LineLength",
@@ -169,6 +194,8 @@ __all__ = [
     "PackagingCostBottlesFirst",
     "PackagingCostKeg",
     "PackagingCostKegFirst",
+    "Part",
+    "Plan",
     "PressureDangerWarning",
     "PressureHighWarning",
     "PrimedCarbonation",
@@ -190,6 +217,7 @@ __all__ = [
     "RatingDangerWarning",
     "ResidualCo2",
     "ResidualHeldWarning",
+    "Result",
     "Reyeasting",
     "ReyeastingDryYeast",
     "RoomAboveLongTermWarning",
@@ -207,6 +235,7 @@ __all__ = [
     "RoomLeak",
     "RoomLeakLowHalf",
     "RoomLeakMixed",
+    "Source",
     "Spunding",
     "SpundingClosing",
     "SpundingRelief",
@@ -220,9 +249,11 @@ __all__ = [
     "SweepOxygenPlugFlow",
     "SweetenerLeftWarning",
     "SweetenerPacketWarning",
+    "Table",
     "TotalPackageOxygen",
     "TotalPackageOxygenHeadspace",
     "TransitionFlowWarning",
+    "Uncertainty",
     "UnfinishedDangerWarning",
     "UnpurgedWarning",
     "UnsteadyGravityWarning",
@@ -233,6 +264,7 @@ __all__ = [
     "UptakeTemperatureWarning",
     "VesselRatingDangerWarning",
     "VesselUnratedWarning",
+    "View",
     "ViscosityTemperatureWarning",
     "WarmedKeg",
     "WarmedKegExpected",
@@ -240,8 +272,10 @@ __all__ = [
     "WildDangerWarning",
     "WineTemperatureWarning",
     "WorkingPressureDangerWarning",
+    "__version__",
     "added_co2",
     "ambient_pressure",
+    "at",
     "attenuation",
     "blend",
     "bottle_classes",
@@ -266,6 +300,7 @@ __all__ = [
     "conditioning",
     "conditioning_days",
     "conditioning_time",
+    "crosscheck",
     "crosscheck_habits",
     "cylinder_contents",
     "cylinder_left",
@@ -301,6 +336,7 @@ __all__ = [
     "package_carbonation",
     "package_pressure",
     "packaging_cost",
+    "plan",
     "pressure_parts",
     "primed_carbonation",
     "priming_sugar",
@@ -309,6 +345,7 @@ __all__ = [
     "purge_cycles",
     "purge_oxygen",
     "push_oxygen",
+    "read_claims",
     "residual_co2",
     "reyeasting",
     "room_co2",
@@ -321,526 +358,138 @@ __all__ = [
     "sweeteners",
     "total_package_oxygen",
     "tubes",
+    "ufunc",
     "units",
     "uptake_fit",
     "uptake_rate",
     "warmed_keg",
 ]
 
-T = TypeVar("T")
-
-
-class ChartTemperatureWarning(CarbWarning):
-    """Elements with the caution ``chart_temperature``."""
-
-    code = "chart_temperature"
-
-
-class ChartPressureWarning(CarbWarning):
-    """Elements with the caution ``chart_pressure``."""
-
-    code = "chart_pressure"
-
-
-class CoreWarmWarning(CarbWarning):
-    """Elements with the caution ``core_warm``."""
-
-    code = "core_warm"
-
-
-class BelowFreezingWarning(CarbWarning):
-    """Elements with the caution ``below_freezing``."""
-
-    code = "below_freezing"
-
-
-class ResidualHeldWarning(CarbWarning):
-    """Elements with the caution ``residual_held``."""
-
-    code = "residual_held"
-
-
-class WineTemperatureWarning(CarbWarning):
-    """Elements with the caution ``wine_temperature``."""
-
-    code = "wine_temperature"
-
-
-class ExtractHighWarning(CarbWarning):
-    """Elements with the caution ``extract_high``."""
-
-    code = "extract_high"
-
-
-class AlcoholHighWarning(CarbWarning):
-    """Elements with the caution ``alcohol_high``."""
-
-    code = "alcohol_high"
-
-
-class GasPressureWarning(CarbWarning):
-    """Elements with the caution ``gas_pressure``."""
-
-    code = "gas_pressure"
-
-
-class GravityRangeWarning(CarbWarning):
-    """Elements with the caution ``gravity_range``."""
-
-    code = "gravity_range"
-
-
-class EuropeanTemperatureWarning(CarbWarning):
-    """Elements with the caution ``european_temperature``."""
-
-    code = "european_temperature"
-
-
-class HenryTemperatureWarning(CarbWarning):
-    """Elements with the caution ``henry_temperature``."""
-
-    code = "henry_temperature"
-
-
-class ViscosityTemperatureWarning(CarbWarning):
-    """Elements with the caution ``viscosity_temperature``."""
-
-    code = "viscosity_temperature"
-
-
-class NearCriticalWarning(CarbWarning):
-    """Elements with the caution ``near_critical``."""
-
-    code = "near_critical"
-
-
-class OriginalRangeWarning(CarbWarning):
-    """Elements with the caution ``original_range``."""
-
-    code = "original_range"
-
-
-class LiquidAlcoholWarning(CarbWarning):
-    """Elements with the caution ``liquid_alcohol``."""
-
-    code = "liquid_alcohol"
-
-
-class LiquidWarmWarning(CarbWarning):
-    """Elements with the caution ``liquid_warm``."""
-
-    code = "liquid_warm"
-
-
-class ForeignModelWarning(CarbWarning):
-    """Elements with the caution ``foreign_model``."""
-
-    code = "foreign_model"
-
-
-class DextrinLeftWarning(CarbWarning):
-    """Elements with the caution ``dextrin_left``."""
-
-    code = "dextrin_left"
-
-
-class LactoseLeftWarning(CarbWarning):
-    """Elements with the caution ``lactose_left``."""
-
-    code = "lactose_left"
-
-
-class SweetenerLeftWarning(CarbWarning):
-    """Elements with the caution ``sweetener_left``."""
-
-    code = "sweetener_left"
-
-
-class SweetenerPacketWarning(CarbWarning):
-    """Elements with the caution ``sweetener_packet``."""
-
-    code = "sweetener_packet"
-
-
-class ChartCommonPracticeWarning(CarbWarning):
-    """Elements with the caution ``chart_common_practice``."""
-
-    code = "chart_common_practice"
-
-
-class FermentableLeftWarning(CarbWarning):
-    """Elements with the caution ``fermentable_left``."""
-
-    code = "fermentable_left"
-
-
-class FermentableDangerWarning(CarbWarning):
-    """Elements with the caution ``fermentable_danger``."""
-
-    code = "fermentable_danger"
-
-
-class CarbonationHighWarning(CarbWarning):
-    """Elements with the caution ``carbonation_high``."""
-
-    code = "carbonation_high"
-
-
-class CarbonationDangerWarning(CarbWarning):
-    """Elements with the caution ``carbonation_danger``."""
-
-    code = "carbonation_danger"
-
-
-class HeatedGlassWarning(CarbWarning):
-    """Elements with the caution ``heated_glass``."""
-
-    code = "heated_glass"
-
-
-class PressureHighWarning(CarbWarning):
-    """Elements with the caution ``pressure_high``."""
-
-    code = "pressure_high"
-
-
-class PressureDangerWarning(CarbWarning):
-    """Elements with the caution ``pressure_danger``."""
-
-    code = "pressure_danger"
-
-
-class ClassCarbonationHighWarning(CarbWarning):
-    """Elements with the caution ``class_carbonation_high``."""
-
-    code = "class_carbonation_high"
-
-
-class ClassCarbonationDangerWarning(CarbWarning):
-    """Elements with the caution ``class_carbonation_danger``."""
-
-    code = "class_carbonation_danger"
-
-
-class ClassPressureDangerWarning(CarbWarning):
-    """Elements with the caution ``class_pressure_danger``."""
-
-    code = "class_pressure_danger"
-
-
-class RatingDangerWarning(CarbWarning):
-    """Elements with the caution ``rating_danger``."""
-
-    code = "rating_danger"
-
-
-class NotForConditioningWarning(CarbWarning):
-    """Elements with the caution ``not_for_conditioning``."""
-
-    code = "not_for_conditioning"
-
-
-class UnfinishedDangerWarning(CarbWarning):
-    """Elements with the caution ``unfinished_danger``."""
-
-    code = "unfinished_danger"
-
-
-class StillFallingWarning(CarbWarning):
-    """Elements with the caution ``still_falling``."""
-
-    code = "still_falling"
-
-
-class FewReadingsWarning(CarbWarning):
-    """Elements with the caution ``few_readings``."""
-
-    code = "few_readings"
-
-
-class BelowExpectedWarning(CarbWarning):
-    """Elements with the caution ``below_expected``."""
-
-    code = "below_expected"
-
-
-class AboveExpectedWarning(CarbWarning):
-    """Elements with the caution ``above_expected``."""
-
-    code = "above_expected"
-
-
-class WildDangerWarning(CarbWarning):
-    """Elements with the caution ``wild_danger``."""
-
-    code = "wild_danger"
-
-
-class StrongDrinkWarning(CarbWarning):
-    """Elements with the caution ``strong_drink``."""
-
-    code = "strong_drink"
-
-
-class OldDrinkWarning(CarbWarning):
-    """Elements with the caution ``old_drink``."""
-
-    code = "old_drink"
-
-
-class FilteredDrinkWarning(CarbWarning):
-    """Elements with the caution ``filtered_drink``."""
-
-    code = "filtered_drink"
-
-
-class ColdConditioningWarning(CarbWarning):
-    """Elements with the caution ``cold_conditioning``."""
-
-    code = "cold_conditioning"
-
-
-class HotConditioningWarning(CarbWarning):
-    """Elements with the caution ``hot_conditioning``."""
-
-    code = "hot_conditioning"
-
-
-class FewCellsWarning(CarbWarning):
-    """Elements with the caution ``few_cells``."""
-
-    code = "few_cells"
-
-
-class FermenterVacuumWarning(CarbWarning):
-    """Elements with the caution ``fermenter_vacuum``."""
-
-    code = "fermenter_vacuum"
-
-
-class UnsteadyGravityWarning(CarbWarning):
-    """Elements with the caution ``unsteady_gravity``."""
-
-    code = "unsteady_gravity"
-
-
-class CoarseScaleWarning(CarbWarning):
-    """Elements with the caution ``coarse_scale``."""
-
-    code = "coarse_scale"
-
-
-class LowAttenuationWarning(CarbWarning):
-    """Elements with the caution ``low_attenuation``."""
-
-    code = "low_attenuation"
-
-
-class EndNotToldWarning(CarbWarning):
-    """Elements with the caution ``end_not_told``."""
-
-    code = "end_not_told"
-
-
-class CoarseTabletWarning(CarbWarning):
-    """Elements with the caution ``coarse_tablet``."""
-
-    code = "coarse_tablet"
-
-
-class TransitionFlowWarning(CarbWarning):
-    """Elements with the caution ``transition_flow``."""
-
-    code = "transition_flow"
-
-
-class FastPourWarning(CarbWarning):
-    """Elements with the caution ``fast_pour``."""
-
-    code = "fast_pour"
-
-
-class GrowlerWarmWarning(CarbWarning):
-    """Elements with the caution ``growler_warm``."""
-
-    code = "growler_warm"
-
-
-class BlendLosesWarning(CarbWarning):
-    """Elements with the caution ``blend_loses``."""
-
-    code = "blend_loses"
-
-
-class VesselRatingDangerWarning(CarbWarning):
-    """Elements with the caution ``vessel_rating_danger``."""
-
-    code = "vessel_rating_danger"
-
-
-class VesselUnratedWarning(CarbWarning):
-    """Elements with the caution ``vessel_unrated``."""
-
-    code = "vessel_unrated"
-
-
-class OxygenTemperatureWarning(CarbWarning):
-    """Elements with the caution ``oxygen_temperature``."""
-
-    code = "oxygen_temperature"
-
-
-class OxygenHighWarning(CarbWarning):
-    """Elements with the caution ``oxygen_high``."""
-
-    code = "oxygen_high"
-
-
-class PurgePressureWarning(CarbWarning):
-    """Elements with the caution ``purge_pressure``."""
-
-    code = "purge_pressure"
-
-
-class PurgeAboveRatingWarning(CarbWarning):
-    """Elements with the caution ``purge_above_rating``."""
-
-    code = "purge_above_rating"
-
-
-class CylinderLiquidFullWarning(CarbWarning):
-    """Elements with the caution ``cylinder_liquid_full``."""
-
-    code = "cylinder_liquid_full"
-
-
-class CylinderOverfilledWarning(CarbWarning):
-    """Elements with the caution ``cylinder_overfilled``."""
-
-    code = "cylinder_overfilled"
-
-
-class CylinderOverweightWarning(CarbWarning):
-    """Elements with the caution ``cylinder_overweight``."""
-
-    code = "cylinder_overweight"
-
-
-class RoomAboveLongTermWarning(CarbWarning):
-    """Elements with the caution ``room_above_long_term``."""
-
-    code = "room_above_long_term"
-
-
-class RoomAboveUkShortTermWarning(CarbWarning):
-    """Elements with the caution ``room_above_uk_short_term``."""
-
-    code = "room_above_uk_short_term"
-
-
-class RoomAboveUsShortTermWarning(CarbWarning):
-    """Elements with the caution ``room_above_us_short_term``."""
-
-    code = "room_above_us_short_term"
-
-
-class RoomImmediatelyDangerousWarning(CarbWarning):
-    """Elements with the caution ``room_immediately_dangerous``."""
-
-    code = "room_immediately_dangerous"
-
-
-class UptakeTemperatureWarning(CarbWarning):
-    """Elements with the caution ``uptake_temperature``."""
-
-    code = "uptake_temperature"
-
-
-class DeepDrinkWarning(CarbWarning):
-    """Elements with the caution ``deep_drink``."""
-
-    code = "deep_drink"
-
-
-class HighGaugeWarning(CarbWarning):
-    """Elements with the caution ``high_gauge``."""
-
-    code = "high_gauge"
-
-
-class WorkingPressureDangerWarning(CarbWarning):
-    """Elements with the caution ``working_pressure_danger``."""
-
-    code = "working_pressure_danger"
-
-
-class BeyondEveryKegWarning(CarbWarning):
-    """Elements with the caution ``beyond_every_keg``."""
-
-    code = "beyond_every_keg"
-
-
-class UnpurgedWarning(CarbWarning):
-    """Elements with the caution ``unpurged``."""
-
-    code = "unpurged"
-
-
-class CylinderHotWarning(CarbWarning):
-    """Elements with the caution ``cylinder_hot``."""
-
-    code = "cylinder_hot"
-
+class ChartTemperatureWarning(CarbWarning): ...
+class ChartPressureWarning(CarbWarning): ...
+class CoreWarmWarning(CarbWarning): ...
+class BelowFreezingWarning(CarbWarning): ...
+class ResidualHeldWarning(CarbWarning): ...
+class WineTemperatureWarning(CarbWarning): ...
+class ExtractHighWarning(CarbWarning): ...
+class AlcoholHighWarning(CarbWarning): ...
+class GasPressureWarning(CarbWarning): ...
+class GravityRangeWarning(CarbWarning): ...
+class EuropeanTemperatureWarning(CarbWarning): ...
+class HenryTemperatureWarning(CarbWarning): ...
+class ViscosityTemperatureWarning(CarbWarning): ...
+class NearCriticalWarning(CarbWarning): ...
+class OriginalRangeWarning(CarbWarning): ...
+class LiquidAlcoholWarning(CarbWarning): ...
+class LiquidWarmWarning(CarbWarning): ...
+class ForeignModelWarning(CarbWarning): ...
+class DextrinLeftWarning(CarbWarning): ...
+class LactoseLeftWarning(CarbWarning): ...
+class SweetenerLeftWarning(CarbWarning): ...
+class SweetenerPacketWarning(CarbWarning): ...
+class ChartCommonPracticeWarning(CarbWarning): ...
+class FermentableLeftWarning(CarbWarning): ...
+class FermentableDangerWarning(CarbWarning): ...
+class CarbonationHighWarning(CarbWarning): ...
+class CarbonationDangerWarning(CarbWarning): ...
+class HeatedGlassWarning(CarbWarning): ...
+class PressureHighWarning(CarbWarning): ...
+class PressureDangerWarning(CarbWarning): ...
+class ClassCarbonationHighWarning(CarbWarning): ...
+class ClassCarbonationDangerWarning(CarbWarning): ...
+class ClassPressureDangerWarning(CarbWarning): ...
+class RatingDangerWarning(CarbWarning): ...
+class NotForConditioningWarning(CarbWarning): ...
+class UnfinishedDangerWarning(CarbWarning): ...
+class StillFallingWarning(CarbWarning): ...
+class FewReadingsWarning(CarbWarning): ...
+class BelowExpectedWarning(CarbWarning): ...
+class AboveExpectedWarning(CarbWarning): ...
+class WildDangerWarning(CarbWarning): ...
+class StrongDrinkWarning(CarbWarning): ...
+class OldDrinkWarning(CarbWarning): ...
+class FilteredDrinkWarning(CarbWarning): ...
+class ColdConditioningWarning(CarbWarning): ...
+class HotConditioningWarning(CarbWarning): ...
+class FewCellsWarning(CarbWarning): ...
+class FermenterVacuumWarning(CarbWarning): ...
+class UnsteadyGravityWarning(CarbWarning): ...
+class CoarseScaleWarning(CarbWarning): ...
+class LowAttenuationWarning(CarbWarning): ...
+class EndNotToldWarning(CarbWarning): ...
+class CoarseTabletWarning(CarbWarning): ...
+class TransitionFlowWarning(CarbWarning): ...
+class FastPourWarning(CarbWarning): ...
+class GrowlerWarmWarning(CarbWarning): ...
+class BlendLosesWarning(CarbWarning): ...
+class VesselRatingDangerWarning(CarbWarning): ...
+class VesselUnratedWarning(CarbWarning): ...
+class OxygenTemperatureWarning(CarbWarning): ...
+class OxygenHighWarning(CarbWarning): ...
+class PurgePressureWarning(CarbWarning): ...
+class PurgeAboveRatingWarning(CarbWarning): ...
+class CylinderLiquidFullWarning(CarbWarning): ...
+class CylinderOverfilledWarning(CarbWarning): ...
+class CylinderOverweightWarning(CarbWarning): ...
+class RoomAboveLongTermWarning(CarbWarning): ...
+class RoomAboveUkShortTermWarning(CarbWarning): ...
+class RoomAboveUsShortTermWarning(CarbWarning): ...
+class RoomImmediatelyDangerousWarning(CarbWarning): ...
+class UptakeTemperatureWarning(CarbWarning): ...
+class DeepDrinkWarning(CarbWarning): ...
+class HighGaugeWarning(CarbWarning): ...
+class WorkingPressureDangerWarning(CarbWarning): ...
+class BeyondEveryKegWarning(CarbWarning): ...
+class UnpurgedWarning(CarbWarning): ...
+class CylinderHotWarning(CarbWarning): ...
 
 class DissolvedCo2(Result[T]):
     """CO2 that a drink holds at equilibrium under a pressure of CO2, or of a blended gas."""
 
-    __slots__ = ()
-    function = "dissolved_co2"
-    outputs = ("co2_g_per_l", "volumes")
-    shown = ("co2_g_per_l", "volumes")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
+class _DissolvedCo2Inputs(TypedDict, Generic[N], total=False):
+    gauge_kpa: N | None
+    gauge_bar: N | None
+    gauge_psi: N | None
+    gauge_pa: N | None
+    abs_kpa: N | None
+    abs_bar: N | None
+    abs_psi: N | None
+    abs_pa: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    co2_percent: N | None
+    air_abs_kpa: N | None
+    air_abs_bar: N | None
+    air_abs_psi: N | None
+    air_abs_pa: N | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    solubility_multiplier: float | None
+    errors: Literal["raise", "nan"]
 
-@function(DissolvedCo2)
-def dissolved_co2(
-    *,
-    gauge_kpa: Number | None = None,
-    gauge_bar: Number | None = None,
-    gauge_psi: Number | None = None,
-    gauge_pa: Number | None = None,
-    abs_kpa: Number | None = None,
-    abs_bar: Number | None = None,
-    abs_psi: Number | None = None,
-    abs_pa: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    co2_percent: Number | None = None,
-    air_abs_kpa: Number | None = None,
-    air_abs_bar: Number | None = None,
-    air_abs_psi: Number | None = None,
-    air_abs_pa: Number | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    solubility_multiplier: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> DissolvedCo2[Any]:
+@overload
+def dissolved_co2(**given: Unpack[_DissolvedCo2Inputs[float]]) -> DissolvedCo2[float]:
     """CO2 that a drink holds at equilibrium under a pressure of CO2, or of a blended gas.
 
     Parameters
@@ -889,6 +538,7 @@ def dissolved_co2(
     Returns
     -------
     DissolvedCo2
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -906,58 +556,70 @@ def dissolved_co2(
     >>> carb.dissolved_co2(gauge_psi=12, temperature_f=38, altitude_m=0).co2_g_per_l
     5.092096899113167
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def dissolved_co2(**given: Unpack[_DissolvedCo2Inputs[Numbers]]) -> DissolvedCo2[NDArray[np.float64]]: ...
+@overload
+def dissolved_co2(**given: Unpack[_DissolvedCo2Inputs[Container]]) -> DissolvedCo2[Any]: ...
 
 class KegPressure(Result[T]):
     """Regulator pressure that holds a drink at a carbonation, under CO2 or a blended gas."""
 
-    __slots__ = ()
-    function = "keg_pressure"
-    outputs = ("gauge_kpa", "gauge_bar", "gauge_psi", "gauge_pa", "abs_kpa", "abs_bar", "abs_psi", "abs_pa")
-    shown = ("gauge_kpa", "gauge_bar", "gauge_psi", "abs_kpa", "abs_bar", "abs_psi")
-    gauge_kpa = output("gauge_kpa", "Pressure above the air outside, total of the gas over the drink, kPa.")
-    gauge_bar = output("gauge_bar", "Pressure above the air outside, total of the gas over the drink, bar.")
-    gauge_psi = output("gauge_psi", "Pressure above the air outside, total of the gas over the drink, psi.")
-    gauge_pa = output("gauge_pa", "Pressure above the air outside, total of the gas over the drink, Pa.")
-    abs_kpa = output("abs_kpa", "Pressure above vacuum, total of the gas over the drink, kPa.")
-    abs_bar = output("abs_bar", "Pressure above vacuum, total of the gas over the drink, bar.")
-    abs_psi = output("abs_psi", "Pressure above vacuum, total of the gas over the drink, psi.")
-    abs_pa = output("abs_pa", "Pressure above vacuum, total of the gas over the drink, Pa.")
+    @property
+    def gauge_kpa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, kPa."""
+    @property
+    def gauge_bar(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, bar."""
+    @property
+    def gauge_psi(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, psi."""
+    @property
+    def gauge_pa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, Pa."""
+    @property
+    def abs_kpa(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, kPa."""
+    @property
+    def abs_bar(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, bar."""
+    @property
+    def abs_psi(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, psi."""
+    @property
+    def abs_pa(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, Pa."""
 
+class _KegPressureInputs(TypedDict, Generic[N], total=False):
+    co2_g_per_l: N | None
+    volumes: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    co2_percent: N | None
+    air_abs_kpa: N | None
+    air_abs_bar: N | None
+    air_abs_psi: N | None
+    air_abs_pa: N | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    solubility_multiplier: float | None
+    errors: Literal["raise", "nan"]
 
-@function(KegPressure)
-def keg_pressure(
-    *,
-    co2_g_per_l: Number | None = None,
-    volumes: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    co2_percent: Number | None = None,
-    air_abs_kpa: Number | None = None,
-    air_abs_bar: Number | None = None,
-    air_abs_psi: Number | None = None,
-    air_abs_pa: Number | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    solubility_multiplier: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> KegPressure[Any]:
+@overload
+def keg_pressure(**given: Unpack[_KegPressureInputs[float]]) -> KegPressure[float]:
     """Regulator pressure that holds a drink at a carbonation, under CO2 or a blended gas.
 
     Parameters
@@ -1002,6 +664,7 @@ def keg_pressure(
     Returns
     -------
     KegPressure
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -1019,54 +682,52 @@ def keg_pressure(
     >>> carb.keg_pressure(volumes=2.5, temperature_f=38, altitude_m=0).gauge_kpa
     77.31862844464919
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def keg_pressure(**given: Unpack[_KegPressureInputs[Numbers]]) -> KegPressure[NDArray[np.float64]]: ...
+@overload
+def keg_pressure(**given: Unpack[_KegPressureInputs[Container]]) -> KegPressure[Any]: ...
 
 class GasBlend(Result[T]):
     """Share of CO2 in a blend with nitrogen that holds a drink at a carbonation under a regulator pressure."""
 
-    __slots__ = ()
-    function = "gas_blend"
-    outputs = ("co2_percent",)
-    shown = ("co2_percent",)
-    co2_percent = output("co2_percent", "CO2 in the gas that is put over the drink, percent by volume; the rest is nitrogen, %.")
+    @property
+    def co2_percent(self) -> T:
+        """CO2 in the gas that is put over the drink, percent by volume; the rest is nitrogen, %."""
 
+class _GasBlendInputs(TypedDict, Generic[N], total=False):
+    co2_g_per_l: N | None
+    volumes: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    gauge_kpa: N | None
+    gauge_bar: N | None
+    gauge_psi: N | None
+    gauge_pa: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    air_abs_kpa: N | None
+    air_abs_bar: N | None
+    air_abs_psi: N | None
+    air_abs_pa: N | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    solubility_multiplier: float | None
+    errors: Literal["raise", "nan"]
 
-@function(GasBlend)
-def gas_blend(
-    *,
-    co2_g_per_l: Number | None = None,
-    volumes: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    gauge_kpa: Number | None = None,
-    gauge_bar: Number | None = None,
-    gauge_psi: Number | None = None,
-    gauge_pa: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    air_abs_kpa: Number | None = None,
-    air_abs_bar: Number | None = None,
-    air_abs_psi: Number | None = None,
-    air_abs_pa: Number | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    solubility_multiplier: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> GasBlend[Any]:
+@overload
+def gas_blend(**given: Unpack[_GasBlendInputs[float]]) -> GasBlend[float]:
     """Share of CO2 in a blend with nitrogen that holds a drink at a carbonation under a regulator pressure.
 
     Parameters
@@ -1111,6 +772,7 @@ def gas_blend(
     Returns
     -------
     GasBlend
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -1133,54 +795,56 @@ def gas_blend(
     ... ).co2_percent
     70.51698887170001
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def gas_blend(**given: Unpack[_GasBlendInputs[Numbers]]) -> GasBlend[NDArray[np.float64]]: ...
+@overload
+def gas_blend(**given: Unpack[_GasBlendInputs[Container]]) -> GasBlend[Any]: ...
 
 class KegTemperature(Result[T]):
     """Temperature at which a regulator pressure holds a drink at a carbonation: warmer, it foams and loses CO2."""
 
-    __slots__ = ()
-    function = "keg_temperature"
-    outputs = ("temperature_c", "temperature_f", "temperature_k")
-    shown = ("temperature_c", "temperature_f")
-    temperature_c = output("temperature_c", "Temperature of the drink, °C.")
-    temperature_f = output("temperature_f", "Temperature of the drink, °F.")
-    temperature_k = output("temperature_k", "Temperature of the drink, K.")
+    @property
+    def temperature_c(self) -> T:
+        """Temperature of the drink, °C."""
+    @property
+    def temperature_f(self) -> T:
+        """Temperature of the drink, °F."""
+    @property
+    def temperature_k(self) -> T:
+        """Temperature of the drink, K."""
 
+class _KegTemperatureInputs(TypedDict, Generic[N], total=False):
+    co2_g_per_l: N | None
+    volumes: N | None
+    gauge_kpa: N | None
+    gauge_bar: N | None
+    gauge_psi: N | None
+    gauge_pa: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    co2_percent: N | None
+    air_abs_kpa: N | None
+    air_abs_bar: N | None
+    air_abs_psi: N | None
+    air_abs_pa: N | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    solubility_multiplier: float | None
+    errors: Literal["raise", "nan"]
 
-@function(KegTemperature)
-def keg_temperature(
-    *,
-    co2_g_per_l: Number | None = None,
-    volumes: Number | None = None,
-    gauge_kpa: Number | None = None,
-    gauge_bar: Number | None = None,
-    gauge_psi: Number | None = None,
-    gauge_pa: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    co2_percent: Number | None = None,
-    air_abs_kpa: Number | None = None,
-    air_abs_bar: Number | None = None,
-    air_abs_psi: Number | None = None,
-    air_abs_pa: Number | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    solubility_multiplier: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> KegTemperature[Any]:
+@overload
+def keg_temperature(**given: Unpack[_KegTemperatureInputs[float]]) -> KegTemperature[float]:
     """Temperature at which a regulator pressure holds a drink at a carbonation: warmer, it foams and loses CO2.
 
     Parameters
@@ -1226,6 +890,7 @@ def keg_temperature(
     Returns
     -------
     KegTemperature
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -1243,95 +908,119 @@ def keg_temperature(
     >>> carb.keg_temperature(volumes=2.5, gauge_psi=12, altitude_m=0).temperature_c
     4.21827556065557
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def keg_temperature(**given: Unpack[_KegTemperatureInputs[Numbers]]) -> KegTemperature[NDArray[np.float64]]: ...
+@overload
+def keg_temperature(**given: Unpack[_KegTemperatureInputs[Container]]) -> KegTemperature[Any]: ...
 
 class WarmedKegExpected(Part[T]):
-    """The outputs of WarmedKeg that are expected."""
-
-    __slots__ = ()
-    shown = ("gauge_kpa", "gauge_bar", "gauge_psi", "abs_kpa", "abs_bar", "abs_psi", "co2_g_per_l", "volumes")
-    gauge_kpa = output("gauge_kpa", "Pressure above the air outside, total of the gas over the drink, kPa.")
-    gauge_bar = output("gauge_bar", "Pressure above the air outside, total of the gas over the drink, bar.")
-    gauge_psi = output("gauge_psi", "Pressure above the air outside, total of the gas over the drink, psi.")
-    gauge_pa = output("gauge_pa", "Pressure above the air outside, total of the gas over the drink, Pa.")
-    abs_kpa = output("abs_kpa", "Pressure above vacuum, total of the gas over the drink, kPa.")
-    abs_bar = output("abs_bar", "Pressure above vacuum, total of the gas over the drink, bar.")
-    abs_psi = output("abs_psi", "Pressure above vacuum, total of the gas over the drink, psi.")
-    abs_pa = output("abs_pa", "Pressure above vacuum, total of the gas over the drink, Pa.")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def gauge_kpa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, kPa."""
+    @property
+    def gauge_bar(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, bar."""
+    @property
+    def gauge_psi(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, psi."""
+    @property
+    def gauge_pa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, Pa."""
+    @property
+    def abs_kpa(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, kPa."""
+    @property
+    def abs_bar(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, bar."""
+    @property
+    def abs_psi(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, psi."""
+    @property
+    def abs_pa(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, Pa."""
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class WarmedKegWorst(Part[T]):
-    """The outputs of WarmedKeg that are worst."""
-
-    __slots__ = ()
-    shown = ("gauge_kpa", "gauge_bar", "gauge_psi", "abs_kpa", "abs_bar", "abs_psi")
-    gauge_kpa = output("gauge_kpa", "Pressure above the air outside, total of the gas over the drink, kPa.")
-    gauge_bar = output("gauge_bar", "Pressure above the air outside, total of the gas over the drink, bar.")
-    gauge_psi = output("gauge_psi", "Pressure above the air outside, total of the gas over the drink, psi.")
-    gauge_pa = output("gauge_pa", "Pressure above the air outside, total of the gas over the drink, Pa.")
-    abs_kpa = output("abs_kpa", "Pressure above vacuum, total of the gas over the drink, kPa.")
-    abs_bar = output("abs_bar", "Pressure above vacuum, total of the gas over the drink, bar.")
-    abs_psi = output("abs_psi", "Pressure above vacuum, total of the gas over the drink, psi.")
-    abs_pa = output("abs_pa", "Pressure above vacuum, total of the gas over the drink, Pa.")
-
+    @property
+    def gauge_kpa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, kPa."""
+    @property
+    def gauge_bar(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, bar."""
+    @property
+    def gauge_psi(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, psi."""
+    @property
+    def gauge_pa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, Pa."""
+    @property
+    def abs_kpa(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, kPa."""
+    @property
+    def abs_bar(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, bar."""
+    @property
+    def abs_psi(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, psi."""
+    @property
+    def abs_pa(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, Pa."""
 
 class WarmedKeg(Result[T]):
     """Pressure in a keg, or a growler, that was sealed in equilibrium at its filling temperature with so much CO2 dissolved, and stands warmer or colder: expected and worst, and the CO2 then dissolved."""
 
-    __slots__ = ()
-    function = "warmed_keg"
-    outputs = ("expected_gauge_kpa", "expected_gauge_bar", "expected_gauge_psi", "expected_gauge_pa", "expected_abs_kpa", "expected_abs_bar", "expected_abs_psi", "expected_abs_pa", "expected_co2_g_per_l", "expected_volumes", "worst_gauge_kpa", "worst_gauge_bar", "worst_gauge_psi", "worst_gauge_pa", "worst_abs_kpa", "worst_abs_bar", "worst_abs_psi", "worst_abs_pa")
-    shown = ("expected_gauge_kpa", "expected_gauge_bar", "expected_gauge_psi", "expected_abs_kpa", "expected_abs_bar", "expected_abs_psi", "expected_co2_g_per_l", "expected_volumes", "worst_gauge_kpa", "worst_gauge_bar", "worst_gauge_psi", "worst_abs_kpa", "worst_abs_bar", "worst_abs_psi")
-    expected = part(WarmedKegExpected, "expected", "Expected.")
-    worst = part(WarmedKegWorst, "worst", "Worst.")
+    @property
+    def expected(self) -> WarmedKegExpected[T]: ...
+    @property
+    def worst(self) -> WarmedKegWorst[T]: ...
 
+class _WarmedKegInputs(TypedDict, Generic[N], total=False):
+    co2_g_per_l: N | None
+    volumes: N | None
+    filling_c: N | None
+    filling_f: N | None
+    filling_k: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    headspace_percent: N | None
+    air_abs_kpa: N | None
+    air_abs_bar: N | None
+    air_abs_psi: N | None
+    air_abs_pa: N | None
+    keg_rating_gauge_kpa: float | None
+    keg_rating_gauge_bar: float | None
+    keg_rating_gauge_psi: float | None
+    keg_rating_gauge_pa: float | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    fermentable_g_per_l: N | None
+    yeast: Literal["live", "none"] | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    yield_percent: float | None
+    solubility_multiplier: float | None
+    yield_multiplier: float | None
+    errors: Literal["raise", "nan"]
 
-@function(WarmedKeg)
-def warmed_keg(
-    *,
-    co2_g_per_l: Number | None = None,
-    volumes: Number | None = None,
-    filling_c: Number | None = None,
-    filling_f: Number | None = None,
-    filling_k: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    headspace_percent: Number | None = None,
-    air_abs_kpa: Number | None = None,
-    air_abs_bar: Number | None = None,
-    air_abs_psi: Number | None = None,
-    air_abs_pa: Number | None = None,
-    keg_rating_gauge_kpa: float | None = None,
-    keg_rating_gauge_bar: float | None = None,
-    keg_rating_gauge_psi: float | None = None,
-    keg_rating_gauge_pa: float | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    fermentable_g_per_l: Number | None = None,
-    yeast: Literal["live", "none"] | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    yield_percent: float | None = None,
-    solubility_multiplier: float | None = None,
-    yield_multiplier: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> WarmedKeg[Any]:
+@overload
+def warmed_keg(**given: Unpack[_WarmedKegInputs[float]]) -> WarmedKeg[float]:
     """Pressure in a keg, or a growler, that was sealed in equilibrium at its filling temperature with so much CO2 dissolved, and stands warmer or colder: expected and worst, and the CO2 then dissolved.
 
     Parameters
@@ -1392,6 +1081,7 @@ def warmed_keg(
     Returns
     -------
     WarmedKeg
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -1416,86 +1106,100 @@ def warmed_keg(
     ... ).expected.gauge_kpa
     256.35447315168705
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def warmed_keg(**given: Unpack[_WarmedKegInputs[Numbers]]) -> WarmedKeg[NDArray[np.float64]]: ...
+@overload
+def warmed_keg(**given: Unpack[_WarmedKegInputs[Container]]) -> WarmedKeg[Any]: ...
 
 class SpundingRelief(Part[T]):
-    """The outputs of Spunding that are relief."""
-
-    __slots__ = ()
-    shown = ("gauge_kpa", "gauge_bar", "gauge_psi", "abs_kpa", "abs_bar", "abs_psi")
-    gauge_kpa = output("gauge_kpa", "Pressure above the air outside, total of the gas over the drink, kPa.")
-    gauge_bar = output("gauge_bar", "Pressure above the air outside, total of the gas over the drink, bar.")
-    gauge_psi = output("gauge_psi", "Pressure above the air outside, total of the gas over the drink, psi.")
-    gauge_pa = output("gauge_pa", "Pressure above the air outside, total of the gas over the drink, Pa.")
-    abs_kpa = output("abs_kpa", "Pressure above vacuum, total of the gas over the drink, kPa.")
-    abs_bar = output("abs_bar", "Pressure above vacuum, total of the gas over the drink, bar.")
-    abs_psi = output("abs_psi", "Pressure above vacuum, total of the gas over the drink, psi.")
-    abs_pa = output("abs_pa", "Pressure above vacuum, total of the gas over the drink, Pa.")
-
+    @property
+    def gauge_kpa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, kPa."""
+    @property
+    def gauge_bar(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, bar."""
+    @property
+    def gauge_psi(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, psi."""
+    @property
+    def gauge_pa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, Pa."""
+    @property
+    def abs_kpa(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, kPa."""
+    @property
+    def abs_bar(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, bar."""
+    @property
+    def abs_psi(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, psi."""
+    @property
+    def abs_pa(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, Pa."""
 
 class SpundingClosing(Part[T]):
-    """The outputs of Spunding that are closing."""
-
-    __slots__ = ()
-    shown = ("sg", "plato")
-    sg = output("sg", "Specific gravity 20/20 °C, SG.")
-    plato = output("plato", "Extract, grams in 100 g of solution, °P.")
-
+    @property
+    def sg(self) -> T:
+        """Specific gravity 20/20 °C, SG."""
+    @property
+    def plato(self) -> T:
+        """Extract, grams in 100 g of solution, °P."""
 
 class Spunding(Result[T]):
     """Natural carbonation in the fermenter: the pressure at which its relief valve opens, and the gravity at which it is closed."""
 
-    __slots__ = ()
-    function = "spunding"
-    outputs = ("relief_gauge_kpa", "relief_gauge_bar", "relief_gauge_psi", "relief_gauge_pa", "relief_abs_kpa", "relief_abs_bar", "relief_abs_psi", "relief_abs_pa", "closing_sg", "closing_plato", "drop_sg", "start_co2_g_per_l", "start_volumes")
-    shown = ("relief_gauge_kpa", "relief_gauge_bar", "relief_gauge_psi", "relief_abs_kpa", "relief_abs_bar", "relief_abs_psi", "closing_sg", "closing_plato", "drop_sg", "start_co2_g_per_l", "start_volumes")
-    relief = part(SpundingRelief, "relief", "Relief.")
-    closing = part(SpundingClosing, "closing", "Closing.")
-    drop_sg = output("drop_sg", "By how much the specific gravity lies above the end of fermentation, SG.")
-    start_co2_g_per_l = output("start_co2_g_per_l", "CO2 in the drink at the start, g/L.")
-    start_volumes = output("start_volumes", "CO2 in the drink at the start, vol.")
+    @property
+    def relief(self) -> SpundingRelief[T]: ...
+    @property
+    def closing(self) -> SpundingClosing[T]: ...
+    @property
+    def drop_sg(self) -> T:
+        """By how much the specific gravity lies above the end of fermentation, SG."""
+    @property
+    def start_co2_g_per_l(self) -> T:
+        """CO2 in the drink at the start, g/L."""
+    @property
+    def start_volumes(self) -> T:
+        """CO2 in the drink at the start, vol."""
 
+class _SpundingInputs(TypedDict, Generic[N], total=False):
+    co2_g_per_l: N | None
+    volumes: N | None
+    final_sg: N | None
+    final_plato: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    fermenter_headspace_percent: N | None
+    start_co2_g_per_l: N | None
+    start_volumes: N | None
+    extract_scale: Literal["asbc", "lincoln", "quick"] | None
+    keg_rating_gauge_kpa: float | None
+    keg_rating_gauge_bar: float | None
+    keg_rating_gauge_psi: float | None
+    keg_rating_gauge_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    residual_model: Literal["table", "equilibrium"] | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    solubility_multiplier: float | None
+    residual_multiplier: float | None
+    errors: Literal["raise", "nan"]
 
-@function(Spunding)
-def spunding(
-    *,
-    co2_g_per_l: Number | None = None,
-    volumes: Number | None = None,
-    final_sg: Number | None = None,
-    final_plato: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    fermenter_headspace_percent: Number | None = None,
-    start_co2_g_per_l: Number | None = None,
-    start_volumes: Number | None = None,
-    extract_scale: Literal["asbc", "lincoln", "quick"] | None = None,
-    keg_rating_gauge_kpa: float | None = None,
-    keg_rating_gauge_bar: float | None = None,
-    keg_rating_gauge_psi: float | None = None,
-    keg_rating_gauge_pa: float | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    residual_model: Literal["table", "equilibrium"] | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    solubility_multiplier: float | None = None,
-    residual_multiplier: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> Spunding[Any]:
+@overload
+def spunding(**given: Unpack[_SpundingInputs[float]]) -> Spunding[float]:
     """Natural carbonation in the fermenter: the pressure at which its relief valve opens, and the gravity at which it is closed.
 
     Parameters
@@ -1555,6 +1259,7 @@ def spunding(
     Returns
     -------
     Spunding
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -1579,91 +1284,115 @@ def spunding(
     ... ).relief.gauge_kpa
     135.7278802311335
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def spunding(**given: Unpack[_SpundingInputs[Numbers]]) -> Spunding[NDArray[np.float64]]: ...
+@overload
+def spunding(**given: Unpack[_SpundingInputs[Container]]) -> Spunding[Any]: ...
 
 class ClosedFermentationExpected(Part[T]):
-    """The outputs of ClosedFermentation that are expected."""
-
-    __slots__ = ()
-    shown = ("gauge_kpa", "gauge_bar", "gauge_psi", "abs_kpa", "abs_bar", "abs_psi", "co2_g_per_l", "volumes")
-    gauge_kpa = output("gauge_kpa", "Pressure above the air outside, total of the gas over the drink, kPa.")
-    gauge_bar = output("gauge_bar", "Pressure above the air outside, total of the gas over the drink, bar.")
-    gauge_psi = output("gauge_psi", "Pressure above the air outside, total of the gas over the drink, psi.")
-    gauge_pa = output("gauge_pa", "Pressure above the air outside, total of the gas over the drink, Pa.")
-    abs_kpa = output("abs_kpa", "Pressure above vacuum, total of the gas over the drink, kPa.")
-    abs_bar = output("abs_bar", "Pressure above vacuum, total of the gas over the drink, bar.")
-    abs_psi = output("abs_psi", "Pressure above vacuum, total of the gas over the drink, psi.")
-    abs_pa = output("abs_pa", "Pressure above vacuum, total of the gas over the drink, Pa.")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def gauge_kpa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, kPa."""
+    @property
+    def gauge_bar(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, bar."""
+    @property
+    def gauge_psi(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, psi."""
+    @property
+    def gauge_pa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, Pa."""
+    @property
+    def abs_kpa(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, kPa."""
+    @property
+    def abs_bar(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, bar."""
+    @property
+    def abs_psi(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, psi."""
+    @property
+    def abs_pa(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, Pa."""
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class ClosedFermentationWorst(Part[T]):
-    """The outputs of ClosedFermentation that are worst."""
-
-    __slots__ = ()
-    shown = ("gauge_kpa", "gauge_bar", "gauge_psi", "abs_kpa", "abs_bar", "abs_psi")
-    gauge_kpa = output("gauge_kpa", "Pressure above the air outside, total of the gas over the drink, kPa.")
-    gauge_bar = output("gauge_bar", "Pressure above the air outside, total of the gas over the drink, bar.")
-    gauge_psi = output("gauge_psi", "Pressure above the air outside, total of the gas over the drink, psi.")
-    gauge_pa = output("gauge_pa", "Pressure above the air outside, total of the gas over the drink, Pa.")
-    abs_kpa = output("abs_kpa", "Pressure above vacuum, total of the gas over the drink, kPa.")
-    abs_bar = output("abs_bar", "Pressure above vacuum, total of the gas over the drink, bar.")
-    abs_psi = output("abs_psi", "Pressure above vacuum, total of the gas over the drink, psi.")
-    abs_pa = output("abs_pa", "Pressure above vacuum, total of the gas over the drink, Pa.")
-
+    @property
+    def gauge_kpa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, kPa."""
+    @property
+    def gauge_bar(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, bar."""
+    @property
+    def gauge_psi(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, psi."""
+    @property
+    def gauge_pa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, Pa."""
+    @property
+    def abs_kpa(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, kPa."""
+    @property
+    def abs_bar(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, bar."""
+    @property
+    def abs_psi(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, psi."""
+    @property
+    def abs_pa(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, Pa."""
 
 class ClosedFermentation(Result[T]):
     """Pressure that a fermenter comes to without a relief valve when it is closed before its fermentation ends: expected by Balling's yield, and worst by theory, and the CO2 then dissolved."""
 
-    __slots__ = ()
-    function = "closed_fermentation"
-    outputs = ("expected_gauge_kpa", "expected_gauge_bar", "expected_gauge_psi", "expected_gauge_pa", "expected_abs_kpa", "expected_abs_bar", "expected_abs_psi", "expected_abs_pa", "expected_co2_g_per_l", "expected_volumes", "worst_gauge_kpa", "worst_gauge_bar", "worst_gauge_psi", "worst_gauge_pa", "worst_abs_kpa", "worst_abs_bar", "worst_abs_psi", "worst_abs_pa")
-    shown = ("expected_gauge_kpa", "expected_gauge_bar", "expected_gauge_psi", "expected_abs_kpa", "expected_abs_bar", "expected_abs_psi", "expected_co2_g_per_l", "expected_volumes", "worst_gauge_kpa", "worst_gauge_bar", "worst_gauge_psi", "worst_abs_kpa", "worst_abs_bar", "worst_abs_psi")
-    expected = part(ClosedFermentationExpected, "expected", "Expected.")
-    worst = part(ClosedFermentationWorst, "worst", "Worst.")
+    @property
+    def expected(self) -> ClosedFermentationExpected[T]: ...
+    @property
+    def worst(self) -> ClosedFermentationWorst[T]: ...
 
+class _ClosedFermentationInputs(TypedDict, Generic[N], total=False):
+    current_sg: N | None
+    current_plato: N | None
+    final_sg: N | None
+    final_plato: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    fermenter_headspace_percent: N | None
+    start_co2_g_per_l: N | None
+    start_volumes: N | None
+    extract_scale: Literal["asbc", "lincoln", "quick"] | None
+    keg_rating_gauge_kpa: float | None
+    keg_rating_gauge_bar: float | None
+    keg_rating_gauge_psi: float | None
+    keg_rating_gauge_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    residual_model: Literal["table", "equilibrium"] | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    solubility_multiplier: float | None
+    residual_multiplier: float | None
+    errors: Literal["raise", "nan"]
 
-@function(ClosedFermentation)
-def closed_fermentation(
-    *,
-    current_sg: Number | None = None,
-    current_plato: Number | None = None,
-    final_sg: Number | None = None,
-    final_plato: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    fermenter_headspace_percent: Number | None = None,
-    start_co2_g_per_l: Number | None = None,
-    start_volumes: Number | None = None,
-    extract_scale: Literal["asbc", "lincoln", "quick"] | None = None,
-    keg_rating_gauge_kpa: float | None = None,
-    keg_rating_gauge_bar: float | None = None,
-    keg_rating_gauge_psi: float | None = None,
-    keg_rating_gauge_pa: float | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    residual_model: Literal["table", "equilibrium"] | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    solubility_multiplier: float | None = None,
-    residual_multiplier: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> ClosedFermentation[Any]:
+@overload
+def closed_fermentation(**given: Unpack[_ClosedFermentationInputs[float]]) -> ClosedFermentation[float]:
     """Pressure that a fermenter comes to without a relief valve when it is closed before its fermentation ends: expected by Balling's yield, and worst by theory, and the CO2 then dissolved.
 
     Parameters
@@ -1727,6 +1456,7 @@ def closed_fermentation(
     Returns
     -------
     ClosedFermentation
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -1751,84 +1481,96 @@ def closed_fermentation(
     ... ).expected.gauge_kpa
     210.95006617198285
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def closed_fermentation(**given: Unpack[_ClosedFermentationInputs[Numbers]]) -> ClosedFermentation[NDArray[np.float64]]: ...
+@overload
+def closed_fermentation(**given: Unpack[_ClosedFermentationInputs[Container]]) -> ClosedFermentation[Any]: ...
 
 class StonePressureSurface(Part[T]):
-    """The outputs of StonePressure that are surface."""
-
-    __slots__ = ()
-    shown = ("gauge_kpa", "gauge_bar", "gauge_psi")
-    gauge_kpa = output("gauge_kpa", "Pressure above the air outside, total of the gas over the drink, kPa.")
-    gauge_bar = output("gauge_bar", "Pressure above the air outside, total of the gas over the drink, bar.")
-    gauge_psi = output("gauge_psi", "Pressure above the air outside, total of the gas over the drink, psi.")
-    gauge_pa = output("gauge_pa", "Pressure above the air outside, total of the gas over the drink, Pa.")
-
+    @property
+    def gauge_kpa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, kPa."""
+    @property
+    def gauge_bar(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, bar."""
+    @property
+    def gauge_psi(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, psi."""
+    @property
+    def gauge_pa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, Pa."""
 
 class StonePressureHead(Part[T]):
-    """The outputs of StonePressure that are head."""
-
-    __slots__ = ()
-    shown = ("drop_kpa", "drop_bar", "drop_psi")
-    drop_kpa = output("drop_kpa", "Difference of pressure, kPa.")
-    drop_bar = output("drop_bar", "Difference of pressure, bar.")
-    drop_psi = output("drop_psi", "Difference of pressure, psi.")
-    drop_pa = output("drop_pa", "Difference of pressure, Pa.")
-
+    @property
+    def drop_kpa(self) -> T:
+        """Difference of pressure, kPa."""
+    @property
+    def drop_bar(self) -> T:
+        """Difference of pressure, bar."""
+    @property
+    def drop_psi(self) -> T:
+        """Difference of pressure, psi."""
+    @property
+    def drop_pa(self) -> T:
+        """Difference of pressure, Pa."""
 
 class StonePressure(Result[T]):
     """Regulator pressure at which a carbonation stone brings a drink to a carbonation. Only the surface pressure sets that; the head of drink and the wetting pressure of the stone come on top."""
 
-    __slots__ = ()
-    function = "stone_pressure"
-    outputs = ("gauge_kpa", "gauge_bar", "gauge_psi", "gauge_pa", "surface_gauge_kpa", "surface_gauge_bar", "surface_gauge_psi", "surface_gauge_pa", "head_drop_kpa", "head_drop_bar", "head_drop_psi", "head_drop_pa")
-    shown = ("gauge_kpa", "gauge_bar", "gauge_psi", "surface_gauge_kpa", "surface_gauge_bar", "surface_gauge_psi", "head_drop_kpa", "head_drop_bar", "head_drop_psi")
-    surface = part(StonePressureSurface, "surface", "Surface.")
-    head = part(StonePressureHead, "head", "Head.")
-    gauge_kpa = output("gauge_kpa", "Pressure above the air outside, total of the gas over the drink, kPa.")
-    gauge_bar = output("gauge_bar", "Pressure above the air outside, total of the gas over the drink, bar.")
-    gauge_psi = output("gauge_psi", "Pressure above the air outside, total of the gas over the drink, psi.")
-    gauge_pa = output("gauge_pa", "Pressure above the air outside, total of the gas over the drink, Pa.")
+    @property
+    def surface(self) -> StonePressureSurface[T]: ...
+    @property
+    def head(self) -> StonePressureHead[T]: ...
+    @property
+    def gauge_kpa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, kPa."""
+    @property
+    def gauge_bar(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, bar."""
+    @property
+    def gauge_psi(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, psi."""
+    @property
+    def gauge_pa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, Pa."""
 
+class _StonePressureInputs(TypedDict, Generic[N], total=False):
+    co2_g_per_l: N | None
+    volumes: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    depth_m: N | None
+    depth_ft: N | None
+    wetting_kpa: N | None
+    wetting_bar: N | None
+    wetting_psi: N | None
+    wetting_pa: N | None
+    margin_kpa: N | None
+    margin_bar: N | None
+    margin_psi: N | None
+    margin_pa: N | None
+    sg: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    solubility_multiplier: float | None
+    errors: Literal["raise", "nan"]
 
-@function(StonePressure)
-def stone_pressure(
-    *,
-    co2_g_per_l: Number | None = None,
-    volumes: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    depth_m: Number | None = None,
-    depth_ft: Number | None = None,
-    wetting_kpa: Number | None = None,
-    wetting_bar: Number | None = None,
-    wetting_psi: Number | None = None,
-    wetting_pa: Number | None = None,
-    margin_kpa: Number | None = None,
-    margin_bar: Number | None = None,
-    margin_psi: Number | None = None,
-    margin_pa: Number | None = None,
-    sg: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    solubility_multiplier: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> StonePressure[Any]:
+@overload
+def stone_pressure(**given: Unpack[_StonePressureInputs[float]]) -> StonePressure[float]:
     """Regulator pressure at which a carbonation stone brings a drink to a carbonation. Only the surface pressure sets that; the head of drink and the wetting pressure of the stone come on top.
 
     Parameters
@@ -1875,6 +1617,7 @@ def stone_pressure(
     Returns
     -------
     StonePressure
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -1899,56 +1642,56 @@ def stone_pressure(
     ... ).gauge_kpa
     116.72770258569071
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def stone_pressure(**given: Unpack[_StonePressureInputs[Numbers]]) -> StonePressure[NDArray[np.float64]]: ...
+@overload
+def stone_pressure(**given: Unpack[_StonePressureInputs[Container]]) -> StonePressure[Any]: ...
 
 class ResidualCo2(Result[T]):
     """CO2 left in a drink after fermentation: by its warmest temperature since, open to the air or under pressure, and what a cold crash adds."""
 
-    __slots__ = ()
-    function = "residual_co2"
-    outputs = ("co2_g_per_l", "volumes")
-    shown = ("co2_g_per_l", "volumes")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
+class _ResidualCo2Inputs(TypedDict, Generic[N], total=False):
+    warmest_c: N | None
+    warmest_f: N | None
+    warmest_k: N | None
+    fermenter_gauge_kpa: N | None
+    fermenter_gauge_bar: N | None
+    fermenter_gauge_psi: N | None
+    fermenter_gauge_pa: N | None
+    cold_crash: Literal["open", "closed", "co2_supplied"] | None
+    crash_c: N | None
+    crash_f: N | None
+    crash_k: N | None
+    fermenter_headspace_percent: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    residual_model: Literal["table", "equilibrium"] | None
+    solubility_multiplier: float | None
+    residual_multiplier: float | None
+    errors: Literal["raise", "nan"]
 
-@function(ResidualCo2)
-def residual_co2(
-    *,
-    warmest_c: Number | None = None,
-    warmest_f: Number | None = None,
-    warmest_k: Number | None = None,
-    fermenter_gauge_kpa: Number | None = None,
-    fermenter_gauge_bar: Number | None = None,
-    fermenter_gauge_psi: Number | None = None,
-    fermenter_gauge_pa: Number | None = None,
-    cold_crash: Literal["open", "closed", "co2_supplied"] | None = None,
-    crash_c: Number | None = None,
-    crash_f: Number | None = None,
-    crash_k: Number | None = None,
-    fermenter_headspace_percent: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    residual_model: Literal["table", "equilibrium"] | None = None,
-    solubility_multiplier: float | None = None,
-    residual_multiplier: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> ResidualCo2[Any]:
+@overload
+def residual_co2(**given: Unpack[_ResidualCo2Inputs[float]]) -> ResidualCo2[float]:
     """CO2 left in a drink after fermentation: by its warmest temperature since, open to the air or under pressure, and what a cold crash adds.
 
     Parameters
@@ -2002,6 +1745,7 @@ def residual_co2(
     Returns
     -------
     ResidualCo2
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -2019,91 +1763,97 @@ def residual_co2(
     >>> carb.residual_co2(warmest_c=20, altitude_m=0).co2_g_per_l
     1.7029879588734678
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def residual_co2(**given: Unpack[_ResidualCo2Inputs[Numbers]]) -> ResidualCo2[NDArray[np.float64]]: ...
+@overload
+def residual_co2(**given: Unpack[_ResidualCo2Inputs[Container]]) -> ResidualCo2[Any]: ...
 
 class PrimingSugar(Result[T]):
     """Priming sugar that gives a drink its carbonation."""
 
-    __slots__ = ()
-    function = "priming_sugar"
-    outputs = ("mass_g", "mass_kg", "mass_oz", "mass_lb", "dose_g_per_l")
-    shown = ("mass_g", "mass_oz", "dose_g_per_l")
-    mass_g = output("mass_g", "Mass of sugar, or of what is added, as sold.")
-    mass_kg = output("mass_kg", "Mass of sugar, or of what is added, as sold, kg.")
-    mass_oz = output("mass_oz", "Mass of sugar, or of what is added, as sold, oz.")
-    mass_lb = output("mass_lb", "Mass of sugar, or of what is added, as sold, lb.")
-    dose_g_per_l = output("dose_g_per_l", "Sugar or other addition, as sold, per litre of drink, g/L.")
+    @property
+    def mass_g(self) -> T:
+        """Mass of sugar, or of what is added, as sold."""
+    @property
+    def mass_kg(self) -> T:
+        """Mass of sugar, or of what is added, as sold, kg."""
+    @property
+    def mass_oz(self) -> T:
+        """Mass of sugar, or of what is added, as sold, oz."""
+    @property
+    def mass_lb(self) -> T:
+        """Mass of sugar, or of what is added, as sold, lb."""
+    @property
+    def dose_g_per_l(self) -> T:
+        """Sugar or other addition, as sold, per litre of drink, g/L."""
 
+class _PrimingSugarInputs(TypedDict, Generic[N], total=False):
+    co2_g_per_l: N | None
+    volumes: N | None
+    packaged_l: N | None
+    packaged_ml: N | None
+    packaged_us_gal: N | None
+    packaged_imp_gal: N | None
+    packaged_us_fl_oz: N | None
+    warmest_c: N | None
+    warmest_f: N | None
+    warmest_k: N | None
+    residual_co2_g_per_l: N | None
+    residual_volumes: N | None
+    fermenter_gauge_kpa: N | None
+    fermenter_gauge_bar: N | None
+    fermenter_gauge_psi: N | None
+    fermenter_gauge_pa: N | None
+    cold_crash: Literal["open", "closed", "co2_supplied"] | None
+    crash_c: N | None
+    crash_f: N | None
+    crash_k: N | None
+    fermenter_headspace_percent: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom"] | None
+    sugar_water_percent: float | None
+    sugar_sg: float | None
+    sugar_fermentable_percent: float | None
+    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None
+    syrup_water_l: N | None
+    syrup_water_ml: N | None
+    syrup_water_us_gal: N | None
+    syrup_water_imp_gal: N | None
+    syrup_water_us_fl_oz: N | None
+    count_syrup: bool | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    fermentable_g_per_l: N | None
+    yeast: Literal["live", "none"] | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    residual_model: Literal["table", "equilibrium"] | None
+    yield_percent: float | None
+    count_headspace: bool | None
+    headspace_percent: N | None
+    filling_c: N | None
+    filling_f: N | None
+    filling_k: N | None
+    room_c: N | None
+    room_f: N | None
+    room_k: N | None
+    solubility_multiplier: float | None
+    residual_multiplier: float | None
+    yield_multiplier: float | None
+    errors: Literal["raise", "nan"]
 
-@function(PrimingSugar)
-def priming_sugar(
-    *,
-    co2_g_per_l: Number | None = None,
-    volumes: Number | None = None,
-    packaged_l: Number | None = None,
-    packaged_ml: Number | None = None,
-    packaged_us_gal: Number | None = None,
-    packaged_imp_gal: Number | None = None,
-    packaged_us_fl_oz: Number | None = None,
-    warmest_c: Number | None = None,
-    warmest_f: Number | None = None,
-    warmest_k: Number | None = None,
-    residual_co2_g_per_l: Number | None = None,
-    residual_volumes: Number | None = None,
-    fermenter_gauge_kpa: Number | None = None,
-    fermenter_gauge_bar: Number | None = None,
-    fermenter_gauge_psi: Number | None = None,
-    fermenter_gauge_pa: Number | None = None,
-    cold_crash: Literal["open", "closed", "co2_supplied"] | None = None,
-    crash_c: Number | None = None,
-    crash_f: Number | None = None,
-    crash_k: Number | None = None,
-    fermenter_headspace_percent: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom"] | None = None,
-    sugar_water_percent: float | None = None,
-    sugar_sg: float | None = None,
-    sugar_fermentable_percent: float | None = None,
-    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None = None,
-    syrup_water_l: Number | None = None,
-    syrup_water_ml: Number | None = None,
-    syrup_water_us_gal: Number | None = None,
-    syrup_water_imp_gal: Number | None = None,
-    syrup_water_us_fl_oz: Number | None = None,
-    count_syrup: bool | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    fermentable_g_per_l: Number | None = None,
-    yeast: Literal["live", "none"] | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    residual_model: Literal["table", "equilibrium"] | None = None,
-    yield_percent: float | None = None,
-    count_headspace: bool | None = None,
-    headspace_percent: Number | None = None,
-    filling_c: Number | None = None,
-    filling_f: Number | None = None,
-    filling_k: Number | None = None,
-    room_c: Number | None = None,
-    room_f: Number | None = None,
-    room_k: Number | None = None,
-    solubility_multiplier: float | None = None,
-    residual_multiplier: float | None = None,
-    yield_multiplier: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> PrimingSugar[Any]:
+@overload
+def priming_sugar(**given: Unpack[_PrimingSugarInputs[float]]) -> PrimingSugar[float]:
     """Priming sugar that gives a drink its carbonation.
 
     Parameters
@@ -2212,6 +1962,7 @@ def priming_sugar(
     Returns
     -------
     PrimingSugar
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -2235,100 +1986,100 @@ def priming_sugar(
     ... ).mass_g
     119.2044278929602
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def priming_sugar(**given: Unpack[_PrimingSugarInputs[Numbers]]) -> PrimingSugar[NDArray[np.float64]]: ...
+@overload
+def priming_sugar(**given: Unpack[_PrimingSugarInputs[Container]]) -> PrimingSugar[Any]: ...
 
 class PrimedCarbonationAdded(Part[T]):
-    """The outputs of PrimedCarbonation that are added."""
-
-    __slots__ = ()
-    shown = ("abv_percent",)
-    abv_percent = output("abv_percent", "Alcohol by volume, %.")
-
+    @property
+    def abv_percent(self) -> T:
+        """Alcohol by volume, %."""
 
 class PrimedCarbonation(Result[T]):
     """Carbonation and alcohol of a drink to which a mass of priming sugar was added: the inverse of priming_sugar."""
 
-    __slots__ = ()
-    function = "primed_carbonation"
-    outputs = ("co2_g_per_l", "volumes", "added_abv_percent", "abv_percent")
-    shown = ("co2_g_per_l", "volumes", "added_abv_percent", "abv_percent")
-    added = part(PrimedCarbonationAdded, "added", "Added.")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-    abv_percent = output("abv_percent", "Alcohol by volume, %.")
+    @property
+    def added(self) -> PrimedCarbonationAdded[T]: ...
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
+    @property
+    def abv_percent(self) -> T:
+        """Alcohol by volume, %."""
 
+class _PrimedCarbonationInputs(TypedDict, Generic[N], total=False):
+    mass_g: N | None
+    mass_kg: N | None
+    mass_oz: N | None
+    mass_lb: N | None
+    packaged_l: N | None
+    packaged_ml: N | None
+    packaged_us_gal: N | None
+    packaged_imp_gal: N | None
+    packaged_us_fl_oz: N | None
+    warmest_c: N | None
+    warmest_f: N | None
+    warmest_k: N | None
+    residual_co2_g_per_l: N | None
+    residual_volumes: N | None
+    fermenter_gauge_kpa: N | None
+    fermenter_gauge_bar: N | None
+    fermenter_gauge_psi: N | None
+    fermenter_gauge_pa: N | None
+    cold_crash: Literal["open", "closed", "co2_supplied"] | None
+    crash_c: N | None
+    crash_f: N | None
+    crash_k: N | None
+    fermenter_headspace_percent: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom"] | None
+    sugar_water_percent: float | None
+    sugar_sg: float | None
+    sugar_fermentable_percent: float | None
+    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None
+    syrup_water_l: N | None
+    syrup_water_ml: N | None
+    syrup_water_us_gal: N | None
+    syrup_water_imp_gal: N | None
+    syrup_water_us_fl_oz: N | None
+    count_syrup: bool | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    fermentable_g_per_l: N | None
+    yeast: Literal["live", "none"] | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    residual_model: Literal["table", "equilibrium"] | None
+    yield_percent: float | None
+    count_headspace: bool | None
+    headspace_percent: N | None
+    filling_c: N | None
+    filling_f: N | None
+    filling_k: N | None
+    room_c: N | None
+    room_f: N | None
+    room_k: N | None
+    solubility_multiplier: float | None
+    residual_multiplier: float | None
+    yield_multiplier: float | None
+    errors: Literal["raise", "nan"]
 
-@function(PrimedCarbonation)
-def primed_carbonation(
-    *,
-    mass_g: Number | None = None,
-    mass_kg: Number | None = None,
-    mass_oz: Number | None = None,
-    mass_lb: Number | None = None,
-    packaged_l: Number | None = None,
-    packaged_ml: Number | None = None,
-    packaged_us_gal: Number | None = None,
-    packaged_imp_gal: Number | None = None,
-    packaged_us_fl_oz: Number | None = None,
-    warmest_c: Number | None = None,
-    warmest_f: Number | None = None,
-    warmest_k: Number | None = None,
-    residual_co2_g_per_l: Number | None = None,
-    residual_volumes: Number | None = None,
-    fermenter_gauge_kpa: Number | None = None,
-    fermenter_gauge_bar: Number | None = None,
-    fermenter_gauge_psi: Number | None = None,
-    fermenter_gauge_pa: Number | None = None,
-    cold_crash: Literal["open", "closed", "co2_supplied"] | None = None,
-    crash_c: Number | None = None,
-    crash_f: Number | None = None,
-    crash_k: Number | None = None,
-    fermenter_headspace_percent: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom"] | None = None,
-    sugar_water_percent: float | None = None,
-    sugar_sg: float | None = None,
-    sugar_fermentable_percent: float | None = None,
-    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None = None,
-    syrup_water_l: Number | None = None,
-    syrup_water_ml: Number | None = None,
-    syrup_water_us_gal: Number | None = None,
-    syrup_water_imp_gal: Number | None = None,
-    syrup_water_us_fl_oz: Number | None = None,
-    count_syrup: bool | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    fermentable_g_per_l: Number | None = None,
-    yeast: Literal["live", "none"] | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    residual_model: Literal["table", "equilibrium"] | None = None,
-    yield_percent: float | None = None,
-    count_headspace: bool | None = None,
-    headspace_percent: Number | None = None,
-    filling_c: Number | None = None,
-    filling_f: Number | None = None,
-    filling_k: Number | None = None,
-    room_c: Number | None = None,
-    room_f: Number | None = None,
-    room_k: Number | None = None,
-    solubility_multiplier: float | None = None,
-    residual_multiplier: float | None = None,
-    yield_multiplier: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> PrimedCarbonation[Any]:
+@overload
+def primed_carbonation(**given: Unpack[_PrimedCarbonationInputs[float]]) -> PrimedCarbonation[float]:
     """Carbonation and alcohol of a drink to which a mass of priming sugar was added: the inverse of priming_sugar.
 
     Parameters
@@ -2437,6 +2188,7 @@ def primed_carbonation(
     Returns
     -------
     PrimedCarbonation
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -2460,89 +2212,97 @@ def primed_carbonation(
     ... ).co2_g_per_l
     4.963617394926277
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def primed_carbonation(**given: Unpack[_PrimedCarbonationInputs[Numbers]]) -> PrimedCarbonation[NDArray[np.float64]]: ...
+@overload
+def primed_carbonation(**given: Unpack[_PrimedCarbonationInputs[Container]]) -> PrimedCarbonation[Any]: ...
 
 class PrimingWort(Result[T]):
     """Unfermented wort (gyle, Speise) or fermenting beer (kräusen) that gives a drink its carbonation: current gravity none for the first."""
 
-    __slots__ = ()
-    function = "priming_wort"
-    outputs = ("wort_l", "wort_ml", "wort_us_gal", "wort_imp_gal", "wort_us_fl_oz", "wort_percent")
-    shown = ("wort_l", "wort_us_gal", "wort_percent")
-    wort_l = output("wort_l", "Wort or fermenting beer that primes the drink, L.")
-    wort_ml = output("wort_ml", "Wort or fermenting beer that primes the drink, mL.")
-    wort_us_gal = output("wort_us_gal", "Wort or fermenting beer that primes the drink, US gal.")
-    wort_imp_gal = output("wort_imp_gal", "Wort or fermenting beer that primes the drink, imp gal.")
-    wort_us_fl_oz = output("wort_us_fl_oz", "Wort or fermenting beer that primes the drink, US fl oz.")
-    wort_percent = output("wort_percent", "Wort that primes the drink, in percent of the drink's volume, %.")
+    @property
+    def wort_l(self) -> T:
+        """Wort or fermenting beer that primes the drink, L."""
+    @property
+    def wort_ml(self) -> T:
+        """Wort or fermenting beer that primes the drink, mL."""
+    @property
+    def wort_us_gal(self) -> T:
+        """Wort or fermenting beer that primes the drink, US gal."""
+    @property
+    def wort_imp_gal(self) -> T:
+        """Wort or fermenting beer that primes the drink, imp gal."""
+    @property
+    def wort_us_fl_oz(self) -> T:
+        """Wort or fermenting beer that primes the drink, US fl oz."""
+    @property
+    def wort_percent(self) -> T:
+        """Wort that primes the drink, in percent of the drink's volume, %."""
 
+class _PrimingWortInputs(TypedDict, Generic[N], total=False):
+    co2_g_per_l: N | None
+    volumes: N | None
+    packaged_l: N | None
+    packaged_ml: N | None
+    packaged_us_gal: N | None
+    packaged_imp_gal: N | None
+    packaged_us_fl_oz: N | None
+    wort_original_sg: N | None
+    wort_original_plato: N | None
+    wort_current_sg: N | None
+    wort_current_plato: N | None
+    limit_attenuation_percent: N | None
+    wort_co2_g_per_l: N | None
+    wort_volumes: N | None
+    extract_scale: Literal["asbc", "lincoln", "quick"] | None
+    warmest_c: N | None
+    warmest_f: N | None
+    warmest_k: N | None
+    residual_co2_g_per_l: N | None
+    residual_volumes: N | None
+    fermenter_gauge_kpa: N | None
+    fermenter_gauge_bar: N | None
+    fermenter_gauge_psi: N | None
+    fermenter_gauge_pa: N | None
+    cold_crash: Literal["open", "closed", "co2_supplied"] | None
+    crash_c: N | None
+    crash_f: N | None
+    crash_k: N | None
+    fermenter_headspace_percent: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    fermentable_g_per_l: N | None
+    yeast: Literal["live", "none"] | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    residual_model: Literal["table", "equilibrium"] | None
+    yield_percent: float | None
+    count_headspace: bool | None
+    headspace_percent: N | None
+    filling_c: N | None
+    filling_f: N | None
+    filling_k: N | None
+    room_c: N | None
+    room_f: N | None
+    room_k: N | None
+    solubility_multiplier: float | None
+    residual_multiplier: float | None
+    yield_multiplier: float | None
+    errors: Literal["raise", "nan"]
 
-@function(PrimingWort)
-def priming_wort(
-    *,
-    co2_g_per_l: Number | None = None,
-    volumes: Number | None = None,
-    packaged_l: Number | None = None,
-    packaged_ml: Number | None = None,
-    packaged_us_gal: Number | None = None,
-    packaged_imp_gal: Number | None = None,
-    packaged_us_fl_oz: Number | None = None,
-    wort_original_sg: Number | None = None,
-    wort_original_plato: Number | None = None,
-    wort_current_sg: Number | None = None,
-    wort_current_plato: Number | None = None,
-    limit_attenuation_percent: Number | None = None,
-    wort_co2_g_per_l: Number | None = None,
-    wort_volumes: Number | None = None,
-    extract_scale: Literal["asbc", "lincoln", "quick"] | None = None,
-    warmest_c: Number | None = None,
-    warmest_f: Number | None = None,
-    warmest_k: Number | None = None,
-    residual_co2_g_per_l: Number | None = None,
-    residual_volumes: Number | None = None,
-    fermenter_gauge_kpa: Number | None = None,
-    fermenter_gauge_bar: Number | None = None,
-    fermenter_gauge_psi: Number | None = None,
-    fermenter_gauge_pa: Number | None = None,
-    cold_crash: Literal["open", "closed", "co2_supplied"] | None = None,
-    crash_c: Number | None = None,
-    crash_f: Number | None = None,
-    crash_k: Number | None = None,
-    fermenter_headspace_percent: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    fermentable_g_per_l: Number | None = None,
-    yeast: Literal["live", "none"] | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    residual_model: Literal["table", "equilibrium"] | None = None,
-    yield_percent: float | None = None,
-    count_headspace: bool | None = None,
-    headspace_percent: Number | None = None,
-    filling_c: Number | None = None,
-    filling_f: Number | None = None,
-    filling_k: Number | None = None,
-    room_c: Number | None = None,
-    room_f: Number | None = None,
-    room_k: Number | None = None,
-    solubility_multiplier: float | None = None,
-    residual_multiplier: float | None = None,
-    yield_multiplier: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> PrimingWort[Any]:
+@overload
+def priming_wort(**given: Unpack[_PrimingWortInputs[float]]) -> PrimingWort[float]:
     """Unfermented wort (gyle, Speise) or fermenting beer (kräusen) that gives a drink its carbonation: current gravity none for the first.
 
     Parameters
@@ -2647,6 +2407,7 @@ def priming_wort(
     Returns
     -------
     PrimingWort
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -2671,60 +2432,74 @@ def priming_wort(
     ... ).wort_l
     1.78480760330025
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def priming_wort(**given: Unpack[_PrimingWortInputs[Numbers]]) -> PrimingWort[NDArray[np.float64]]: ...
+@overload
+def priming_wort(**given: Unpack[_PrimingWortInputs[Container]]) -> PrimingWort[Any]: ...
 
 class PrimingSyrupLeast(Part[T]):
-    """The outputs of PrimingSyrup that are least."""
-
-    __slots__ = ()
-    shown = ("syrup_water_l", "syrup_water_us_gal")
-    syrup_water_l = output("syrup_water_l", "Water in which the priming sugar is dissolved, L.")
-    syrup_water_ml = output("syrup_water_ml", "Water in which the priming sugar is dissolved, mL.")
-    syrup_water_us_gal = output("syrup_water_us_gal", "Water in which the priming sugar is dissolved, US gal.")
-    syrup_water_imp_gal = output("syrup_water_imp_gal", "Water in which the priming sugar is dissolved, imp gal.")
-    syrup_water_us_fl_oz = output("syrup_water_us_fl_oz", "Water in which the priming sugar is dissolved, US fl oz.")
-
+    @property
+    def syrup_water_l(self) -> T:
+        """Water in which the priming sugar is dissolved, L."""
+    @property
+    def syrup_water_ml(self) -> T:
+        """Water in which the priming sugar is dissolved, mL."""
+    @property
+    def syrup_water_us_gal(self) -> T:
+        """Water in which the priming sugar is dissolved, US gal."""
+    @property
+    def syrup_water_imp_gal(self) -> T:
+        """Water in which the priming sugar is dissolved, imp gal."""
+    @property
+    def syrup_water_us_fl_oz(self) -> T:
+        """Water in which the priming sugar is dissolved, US fl oz."""
 
 class PrimingSyrup(Result[T]):
     """Syrup of a mass of priming sugar: its volume, the least water that dissolves it, its strength."""
 
-    __slots__ = ()
-    function = "priming_syrup"
-    outputs = ("syrup_l", "syrup_ml", "syrup_us_gal", "syrup_imp_gal", "syrup_us_fl_oz", "least_syrup_water_l", "least_syrup_water_ml", "least_syrup_water_us_gal", "least_syrup_water_imp_gal", "least_syrup_water_us_fl_oz", "syrup_percent")
-    shown = ("syrup_l", "syrup_us_gal", "least_syrup_water_l", "least_syrup_water_us_gal", "syrup_percent")
-    least = part(PrimingSyrupLeast, "least", "Least.")
-    syrup_l = output("syrup_l", "Volume of the syrup when it has cooled, L.")
-    syrup_ml = output("syrup_ml", "Volume of the syrup when it has cooled, mL.")
-    syrup_us_gal = output("syrup_us_gal", "Volume of the syrup when it has cooled, US gal.")
-    syrup_imp_gal = output("syrup_imp_gal", "Volume of the syrup when it has cooled, imp gal.")
-    syrup_us_fl_oz = output("syrup_us_fl_oz", "Volume of the syrup when it has cooled, US fl oz.")
-    syrup_percent = output("syrup_percent", "Dissolved dry matter in the syrup, percent of its mass, %.")
+    @property
+    def least(self) -> PrimingSyrupLeast[T]: ...
+    @property
+    def syrup_l(self) -> T:
+        """Volume of the syrup when it has cooled, L."""
+    @property
+    def syrup_ml(self) -> T:
+        """Volume of the syrup when it has cooled, mL."""
+    @property
+    def syrup_us_gal(self) -> T:
+        """Volume of the syrup when it has cooled, US gal."""
+    @property
+    def syrup_imp_gal(self) -> T:
+        """Volume of the syrup when it has cooled, imp gal."""
+    @property
+    def syrup_us_fl_oz(self) -> T:
+        """Volume of the syrup when it has cooled, US fl oz."""
+    @property
+    def syrup_percent(self) -> T:
+        """Dissolved dry matter in the syrup, percent of its mass, %."""
 
+class _PrimingSyrupInputs(TypedDict, Generic[N], total=False):
+    mass_g: N | None
+    mass_kg: N | None
+    mass_oz: N | None
+    mass_lb: N | None
+    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom"] | None
+    sugar_water_percent: float | None
+    sugar_sg: float | None
+    sugar_fermentable_percent: float | None
+    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None
+    syrup_water_l: N | None
+    syrup_water_ml: N | None
+    syrup_water_us_gal: N | None
+    syrup_water_imp_gal: N | None
+    syrup_water_us_fl_oz: N | None
+    dissolving_c: N | None
+    dissolving_f: N | None
+    dissolving_k: N | None
+    errors: Literal["raise", "nan"]
 
-@function(PrimingSyrup)
-def priming_syrup(
-    *,
-    mass_g: Number | None = None,
-    mass_kg: Number | None = None,
-    mass_oz: Number | None = None,
-    mass_lb: Number | None = None,
-    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom"] | None = None,
-    sugar_water_percent: float | None = None,
-    sugar_sg: float | None = None,
-    sugar_fermentable_percent: float | None = None,
-    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None = None,
-    syrup_water_l: Number | None = None,
-    syrup_water_ml: Number | None = None,
-    syrup_water_us_gal: Number | None = None,
-    syrup_water_imp_gal: Number | None = None,
-    syrup_water_us_fl_oz: Number | None = None,
-    dissolving_c: Number | None = None,
-    dissolving_f: Number | None = None,
-    dissolving_k: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> PrimingSyrup[Any]:
+@overload
+def priming_syrup(**given: Unpack[_PrimingSyrupInputs[float]]) -> PrimingSyrup[float]:
     """Syrup of a mass of priming sugar: its volume, the least water that dissolves it, its strength.
 
     Parameters
@@ -2762,6 +2537,7 @@ def priming_syrup(
     Returns
     -------
     PrimingSyrup
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -2779,92 +2555,116 @@ def priming_syrup(
     >>> carb.priming_syrup(mass_g=116, syrup_water_ml=350).syrup_l
     0.42192
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def priming_syrup(**given: Unpack[_PrimingSyrupInputs[Numbers]]) -> PrimingSyrup[NDArray[np.float64]]: ...
+@overload
+def priming_syrup(**given: Unpack[_PrimingSyrupInputs[Container]]) -> PrimingSyrup[Any]: ...
 
 class PackagePressureExpected(Part[T]):
-    """The outputs of PackagePressure that are expected."""
-
-    __slots__ = ()
-    shown = ("gauge_kpa", "gauge_bar", "gauge_psi", "abs_kpa", "abs_bar", "abs_psi", "co2_g_per_l", "volumes")
-    gauge_kpa = output("gauge_kpa", "Pressure above the air outside, total of the gas over the drink, kPa.")
-    gauge_bar = output("gauge_bar", "Pressure above the air outside, total of the gas over the drink, bar.")
-    gauge_psi = output("gauge_psi", "Pressure above the air outside, total of the gas over the drink, psi.")
-    gauge_pa = output("gauge_pa", "Pressure above the air outside, total of the gas over the drink, Pa.")
-    abs_kpa = output("abs_kpa", "Pressure above vacuum, total of the gas over the drink, kPa.")
-    abs_bar = output("abs_bar", "Pressure above vacuum, total of the gas over the drink, bar.")
-    abs_psi = output("abs_psi", "Pressure above vacuum, total of the gas over the drink, psi.")
-    abs_pa = output("abs_pa", "Pressure above vacuum, total of the gas over the drink, Pa.")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def gauge_kpa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, kPa."""
+    @property
+    def gauge_bar(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, bar."""
+    @property
+    def gauge_psi(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, psi."""
+    @property
+    def gauge_pa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, Pa."""
+    @property
+    def abs_kpa(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, kPa."""
+    @property
+    def abs_bar(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, bar."""
+    @property
+    def abs_psi(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, psi."""
+    @property
+    def abs_pa(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, Pa."""
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class PackagePressureWorst(Part[T]):
-    """The outputs of PackagePressure that are worst."""
-
-    __slots__ = ()
-    shown = ("gauge_kpa", "gauge_bar", "gauge_psi", "abs_kpa", "abs_bar", "abs_psi")
-    gauge_kpa = output("gauge_kpa", "Pressure above the air outside, total of the gas over the drink, kPa.")
-    gauge_bar = output("gauge_bar", "Pressure above the air outside, total of the gas over the drink, bar.")
-    gauge_psi = output("gauge_psi", "Pressure above the air outside, total of the gas over the drink, psi.")
-    gauge_pa = output("gauge_pa", "Pressure above the air outside, total of the gas over the drink, Pa.")
-    abs_kpa = output("abs_kpa", "Pressure above vacuum, total of the gas over the drink, kPa.")
-    abs_bar = output("abs_bar", "Pressure above vacuum, total of the gas over the drink, bar.")
-    abs_psi = output("abs_psi", "Pressure above vacuum, total of the gas over the drink, psi.")
-    abs_pa = output("abs_pa", "Pressure above vacuum, total of the gas over the drink, Pa.")
-
+    @property
+    def gauge_kpa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, kPa."""
+    @property
+    def gauge_bar(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, bar."""
+    @property
+    def gauge_psi(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, psi."""
+    @property
+    def gauge_pa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, Pa."""
+    @property
+    def abs_kpa(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, kPa."""
+    @property
+    def abs_bar(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, bar."""
+    @property
+    def abs_psi(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, psi."""
+    @property
+    def abs_pa(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, Pa."""
 
 class PackagePressure(Result[T]):
     """Pressure in a sealed package, expected and worst, of CO2 stated for liquid and headspace together; the expected volumes are what stays dissolved, and the worst case adds 8 % to what is stated, for nobody can say which part of it is sure."""
 
-    __slots__ = ()
-    function = "package_pressure"
-    outputs = ("expected_gauge_kpa", "expected_gauge_bar", "expected_gauge_psi", "expected_gauge_pa", "expected_abs_kpa", "expected_abs_bar", "expected_abs_psi", "expected_abs_pa", "expected_co2_g_per_l", "expected_volumes", "worst_gauge_kpa", "worst_gauge_bar", "worst_gauge_psi", "worst_gauge_pa", "worst_abs_kpa", "worst_abs_bar", "worst_abs_psi", "worst_abs_pa")
-    shown = ("expected_gauge_kpa", "expected_gauge_bar", "expected_gauge_psi", "expected_abs_kpa", "expected_abs_bar", "expected_abs_psi", "expected_co2_g_per_l", "expected_volumes", "worst_gauge_kpa", "worst_gauge_bar", "worst_gauge_psi", "worst_abs_kpa", "worst_abs_bar", "worst_abs_psi")
-    expected = part(PackagePressureExpected, "expected", "Expected.")
-    worst = part(PackagePressureWorst, "worst", "Worst.")
+    @property
+    def expected(self) -> PackagePressureExpected[T]: ...
+    @property
+    def worst(self) -> PackagePressureWorst[T]: ...
 
+class _PackagePressureInputs(TypedDict, Generic[N], total=False):
+    co2_g_per_l: N | None
+    volumes: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    headspace_percent: N | None
+    filling_c: N | None
+    filling_f: N | None
+    filling_k: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    fermentable_g_per_l: N | None
+    yeast: Literal["live", "none"] | None
+    bottle_class: Literal["light_one_way", "heavier_reusable", "swing_top", "heavy_belgian", "champagne", "soft_drink_multi_trip", "soft_drink_glass", "pet_soft_drink", "growler", "still_wine"] | None
+    rating_gauge_kpa: float | None
+    rating_gauge_bar: float | None
+    rating_gauge_psi: float | None
+    rating_gauge_pa: float | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    yield_percent: float | None
+    solubility_multiplier: float | None
+    yield_multiplier: float | None
+    errors: Literal["raise", "nan"]
 
-@function(PackagePressure)
-def package_pressure(
-    *,
-    co2_g_per_l: Number | None = None,
-    volumes: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    headspace_percent: Number | None = None,
-    filling_c: Number | None = None,
-    filling_f: Number | None = None,
-    filling_k: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    fermentable_g_per_l: Number | None = None,
-    yeast: Literal["live", "none"] | None = None,
-    bottle_class: Literal["light_one_way", "heavier_reusable", "swing_top", "heavy_belgian", "champagne", "soft_drink_multi_trip", "soft_drink_glass", "pet_soft_drink", "growler", "still_wine"] | None = None,
-    rating_gauge_kpa: float | None = None,
-    rating_gauge_bar: float | None = None,
-    rating_gauge_psi: float | None = None,
-    rating_gauge_pa: float | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    yield_percent: float | None = None,
-    solubility_multiplier: float | None = None,
-    yield_multiplier: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> PackagePressure[Any]:
+@overload
+def package_pressure(**given: Unpack[_PackagePressureInputs[float]]) -> PackagePressure[float]:
     """Pressure in a sealed package, expected and worst, of CO2 stated for liquid and headspace together; the expected volumes are what stays dissolved, and the worst case adds 8 % to what is stated, for nobody can say which part of it is sure.
 
     Parameters
@@ -2926,6 +2726,7 @@ def package_pressure(
     Returns
     -------
     PackagePressure
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -2948,91 +2749,87 @@ def package_pressure(
     ... ).expected.gauge_kpa
     279.4888057489013
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def package_pressure(**given: Unpack[_PackagePressureInputs[Numbers]]) -> PackagePressure[NDArray[np.float64]]: ...
+@overload
+def package_pressure(**given: Unpack[_PackagePressureInputs[Container]]) -> PackagePressure[Any]: ...
 
 class PackageCarbonationTotal(Part[T]):
-    """The outputs of PackageCarbonation that are total."""
-
-    __slots__ = ()
-    shown = ("co2_g_per_l", "volumes")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class PackageCarbonationDissolved(Part[T]):
-    """The outputs of PackageCarbonation that are dissolved."""
-
-    __slots__ = ()
-    shown = ("co2_g_per_l", "volumes")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class PackageCarbonationLeastTotal(Part[T]):
-    """The outputs of PackageCarbonation that are least_total."""
-
-    __slots__ = ()
-    shown = ("co2_g_per_l", "volumes")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class PackageCarbonationLeastDissolved(Part[T]):
-    """The outputs of PackageCarbonation that are least_dissolved."""
-
-    __slots__ = ()
-    shown = ("co2_g_per_l", "volumes")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class PackageCarbonation(Result[T]):
     """CO2 in a sealed package from the pressure that a gauge on it shows, without air and with all of it."""
 
-    __slots__ = ()
-    function = "package_carbonation"
-    outputs = ("total_co2_g_per_l", "total_volumes", "dissolved_co2_g_per_l", "dissolved_volumes", "least_total_co2_g_per_l", "least_total_volumes", "least_dissolved_co2_g_per_l", "least_dissolved_volumes")
-    shown = ("total_co2_g_per_l", "total_volumes", "dissolved_co2_g_per_l", "dissolved_volumes", "least_total_co2_g_per_l", "least_total_volumes", "least_dissolved_co2_g_per_l", "least_dissolved_volumes")
-    total = part(PackageCarbonationTotal, "total", "Total.")
-    dissolved = part(PackageCarbonationDissolved, "dissolved", "Dissolved.")
-    least_total = part(PackageCarbonationLeastTotal, "least_total", "Least_total.")
-    least_dissolved = part(PackageCarbonationLeastDissolved, "least_dissolved", "Least_dissolved.")
+    @property
+    def total(self) -> PackageCarbonationTotal[T]: ...
+    @property
+    def dissolved(self) -> PackageCarbonationDissolved[T]: ...
+    @property
+    def least_total(self) -> PackageCarbonationLeastTotal[T]: ...
+    @property
+    def least_dissolved(self) -> PackageCarbonationLeastDissolved[T]: ...
 
+class _PackageCarbonationInputs(TypedDict, Generic[N], total=False):
+    gauge_kpa: N | None
+    gauge_bar: N | None
+    gauge_psi: N | None
+    gauge_pa: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    headspace_percent: N | None
+    filling_c: N | None
+    filling_f: N | None
+    filling_k: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    solubility_multiplier: float | None
+    errors: Literal["raise", "nan"]
 
-@function(PackageCarbonation)
-def package_carbonation(
-    *,
-    gauge_kpa: Number | None = None,
-    gauge_bar: Number | None = None,
-    gauge_psi: Number | None = None,
-    gauge_pa: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    headspace_percent: Number | None = None,
-    filling_c: Number | None = None,
-    filling_f: Number | None = None,
-    filling_k: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    solubility_multiplier: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> PackageCarbonation[Any]:
+@overload
+def package_carbonation(**given: Unpack[_PackageCarbonationInputs[float]]) -> PackageCarbonation[float]:
     """CO2 in a sealed package from the pressure that a gauge on it shows, without air and with all of it.
 
     Parameters
@@ -3077,6 +2874,7 @@ def package_carbonation(
     Returns
     -------
     PackageCarbonation
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -3099,66 +2897,56 @@ def package_carbonation(
     ... ).total.co2_g_per_l
     4.564874213766723
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def package_carbonation(**given: Unpack[_PackageCarbonationInputs[Numbers]]) -> PackageCarbonation[NDArray[np.float64]]: ...
+@overload
+def package_carbonation(**given: Unpack[_PackageCarbonationInputs[Container]]) -> PackageCarbonation[Any]: ...
 
 class ConditioningExpected(Part[T]):
-    """The outputs of Conditioning that are expected."""
-
-    __slots__ = ()
-    shown = ("progress_percent",)
-    progress_percent = output("progress_percent", "Share of the carbonation that is made, %.")
-
+    @property
+    def progress_percent(self) -> T:
+        """Share of the carbonation that is made, %."""
 
 class ConditioningLeast(Part[T]):
-    """The outputs of Conditioning that are least."""
-
-    __slots__ = ()
-    shown = ("progress_percent",)
-    progress_percent = output("progress_percent", "Share of the carbonation that is made, %.")
-
+    @property
+    def progress_percent(self) -> T:
+        """Share of the carbonation that is made, %."""
 
 class ConditioningMost(Part[T]):
-    """The outputs of Conditioning that are most."""
-
-    __slots__ = ()
-    shown = ("progress_percent",)
-    progress_percent = output("progress_percent", "Share of the carbonation that is made, %.")
-
+    @property
+    def progress_percent(self) -> T:
+        """Share of the carbonation that is made, %."""
 
 class Conditioning(Result[T]):
     """Share of the carbonation that bottles have made after some time at a temperature: an estimate, with the slow and the fast end of its range."""
 
-    __slots__ = ()
-    function = "conditioning"
-    outputs = ("expected_progress_percent", "least_progress_percent", "most_progress_percent")
-    shown = ("expected_progress_percent", "least_progress_percent", "most_progress_percent")
-    expected = part(ConditioningExpected, "expected", "Expected.")
-    least = part(ConditioningLeast, "least", "Least.")
-    most = part(ConditioningMost, "most", "Most.")
+    @property
+    def expected(self) -> ConditioningExpected[T]: ...
+    @property
+    def least(self) -> ConditioningLeast[T]: ...
+    @property
+    def most(self) -> ConditioningMost[T]: ...
 
+class _ConditioningInputs(TypedDict, Generic[N], total=False):
+    room_c: N | None
+    room_f: N | None
+    room_k: N | None
+    time_h: N | None
+    time_d: N | None
+    time_min: N | None
+    time_s: N | None
+    yeast_million_per_ml: N | None
+    age_h: float | None
+    age_d: float | None
+    age_min: float | None
+    age_s: float | None
+    filtered: bool | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    errors: Literal["raise", "nan"]
 
-@function(Conditioning)
-def conditioning(
-    *,
-    room_c: Number | None = None,
-    room_f: Number | None = None,
-    room_k: Number | None = None,
-    time_h: Number | None = None,
-    time_d: Number | None = None,
-    time_min: Number | None = None,
-    time_s: Number | None = None,
-    yeast_million_per_ml: Number | None = None,
-    age_h: float | None = None,
-    age_d: float | None = None,
-    age_min: float | None = None,
-    age_s: float | None = None,
-    filtered: bool | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> Conditioning[Any]:
+@overload
+def conditioning(**given: Unpack[_ConditioningInputs[float]]) -> Conditioning[float]:
     """Share of the carbonation that bottles have made after some time at a temperature: an estimate, with the slow and the fast end of its range.
 
     Parameters
@@ -3187,6 +2975,7 @@ def conditioning(
     Returns
     -------
     Conditioning
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -3204,72 +2993,80 @@ def conditioning(
     >>> carb.conditioning(room_c=20, time_d=14).expected.progress_percent
     96.1225792168278
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def conditioning(**given: Unpack[_ConditioningInputs[Numbers]]) -> Conditioning[NDArray[np.float64]]: ...
+@overload
+def conditioning(**given: Unpack[_ConditioningInputs[Container]]) -> Conditioning[Any]: ...
 
 class ConditioningTimeExpected(Part[T]):
-    """The outputs of ConditioningTime that are expected."""
-
-    __slots__ = ()
-    shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-
+    @property
+    def time_h(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_d(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_min(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
+    @property
+    def time_s(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
 class ConditioningTimeLeast(Part[T]):
-    """The outputs of ConditioningTime that are least."""
-
-    __slots__ = ()
-    shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-
+    @property
+    def time_h(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_d(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_min(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
+    @property
+    def time_s(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
 class ConditioningTimeMost(Part[T]):
-    """The outputs of ConditioningTime that are most."""
-
-    __slots__ = ()
-    shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-
+    @property
+    def time_h(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_d(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_min(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
+    @property
+    def time_s(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
 class ConditioningTime(Result[T]):
     """Time until bottles have made a share of their carbonation at a temperature: an estimate, with the fast (least) and the slow (most) end of its range."""
 
-    __slots__ = ()
-    function = "conditioning_time"
-    outputs = ("expected_time_h", "expected_time_d", "expected_time_min", "expected_time_s", "least_time_h", "least_time_d", "least_time_min", "least_time_s", "most_time_h", "most_time_d", "most_time_min", "most_time_s")
-    shown = ("expected_time_h", "expected_time_d", "least_time_h", "least_time_d", "most_time_h", "most_time_d")
-    expected = part(ConditioningTimeExpected, "expected", "Expected.")
-    least = part(ConditioningTimeLeast, "least", "Least.")
-    most = part(ConditioningTimeMost, "most", "Most.")
+    @property
+    def expected(self) -> ConditioningTimeExpected[T]: ...
+    @property
+    def least(self) -> ConditioningTimeLeast[T]: ...
+    @property
+    def most(self) -> ConditioningTimeMost[T]: ...
 
+class _ConditioningTimeInputs(TypedDict, Generic[N], total=False):
+    room_c: N | None
+    room_f: N | None
+    room_k: N | None
+    progress_percent: N | None
+    yeast_million_per_ml: N | None
+    age_h: float | None
+    age_d: float | None
+    age_min: float | None
+    age_s: float | None
+    filtered: bool | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    errors: Literal["raise", "nan"]
 
-@function(ConditioningTime)
-def conditioning_time(
-    *,
-    room_c: Number | None = None,
-    room_f: Number | None = None,
-    room_k: Number | None = None,
-    progress_percent: Number | None = None,
-    yeast_million_per_ml: Number | None = None,
-    age_h: float | None = None,
-    age_d: float | None = None,
-    age_min: float | None = None,
-    age_s: float | None = None,
-    filtered: bool | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> ConditioningTime[Any]:
+@overload
+def conditioning_time(**given: Unpack[_ConditioningTimeInputs[float]]) -> ConditioningTime[float]:
     """Time until bottles have made a share of their carbonation at a temperature: an estimate, with the fast (least) and the slow (most) end of its range.
 
     Parameters
@@ -3297,6 +3094,7 @@ def conditioning_time(
     Returns
     -------
     ConditioningTime
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -3314,42 +3112,42 @@ def conditioning_time(
     >>> carb.conditioning_time(room_c=20, progress_percent=95).expected.time_h
     311.5902982611831
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def conditioning_time(**given: Unpack[_ConditioningTimeInputs[Numbers]]) -> ConditioningTime[NDArray[np.float64]]: ...
+@overload
+def conditioning_time(**given: Unpack[_ConditioningTimeInputs[Container]]) -> ConditioningTime[Any]: ...
 
 class ReyeastingDryYeast(Part[T]):
-    """The outputs of Reyeasting that are dry_yeast."""
-
-    __slots__ = ()
-    shown = ("mass_g", "mass_oz")
-    mass_g = output("mass_g", "Mass of sugar, or of what is added, as sold.")
-    mass_kg = output("mass_kg", "Mass of sugar, or of what is added, as sold, kg.")
-    mass_oz = output("mass_oz", "Mass of sugar, or of what is added, as sold, oz.")
-    mass_lb = output("mass_lb", "Mass of sugar, or of what is added, as sold, lb.")
-
+    @property
+    def mass_g(self) -> T:
+        """Mass of sugar, or of what is added, as sold."""
+    @property
+    def mass_kg(self) -> T:
+        """Mass of sugar, or of what is added, as sold, kg."""
+    @property
+    def mass_oz(self) -> T:
+        """Mass of sugar, or of what is added, as sold, oz."""
+    @property
+    def mass_lb(self) -> T:
+        """Mass of sugar, or of what is added, as sold, lb."""
 
 class Reyeasting(Result[T]):
     """Dry yeast that brings living cells into a drink before it is bottled."""
 
-    __slots__ = ()
-    function = "reyeasting"
-    outputs = ("dry_yeast_mass_g", "dry_yeast_mass_kg", "dry_yeast_mass_oz", "dry_yeast_mass_lb")
-    shown = ("dry_yeast_mass_g", "dry_yeast_mass_oz")
-    dry_yeast = part(ReyeastingDryYeast, "dry_yeast", "Dry_yeast.")
+    @property
+    def dry_yeast(self) -> ReyeastingDryYeast[T]: ...
 
+class _ReyeastingInputs(TypedDict, Generic[N], total=False):
+    packaged_l: N | None
+    packaged_ml: N | None
+    packaged_us_gal: N | None
+    packaged_imp_gal: N | None
+    packaged_us_fl_oz: N | None
+    yeast_million_per_ml: N | None
+    errors: Literal["raise", "nan"]
 
-@function(Reyeasting)
-def reyeasting(
-    *,
-    packaged_l: Number | None = None,
-    packaged_ml: Number | None = None,
-    packaged_us_gal: Number | None = None,
-    packaged_imp_gal: Number | None = None,
-    packaged_us_fl_oz: Number | None = None,
-    yeast_million_per_ml: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> Reyeasting[Any]:
+@overload
+def reyeasting(**given: Unpack[_ReyeastingInputs[float]]) -> Reyeasting[float]:
     """Dry yeast that brings living cells into a drink before it is bottled.
 
     Parameters
@@ -3366,6 +3164,7 @@ def reyeasting(
     Returns
     -------
     Reyeasting
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -3383,29 +3182,29 @@ def reyeasting(
     >>> carb.reyeasting(packaged_l=19.2).dry_yeast.mass_g
     0.96
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def reyeasting(**given: Unpack[_ReyeastingInputs[Numbers]]) -> Reyeasting[NDArray[np.float64]]: ...
+@overload
+def reyeasting(**given: Unpack[_ReyeastingInputs[Container]]) -> Reyeasting[Any]: ...
 
 class Gravity(Result[T]):
     """A gravity reading as specific gravity and as degrees Plato."""
 
-    __slots__ = ()
-    function = "gravity"
-    outputs = ("sg", "plato")
-    shown = ("sg", "plato")
-    sg = output("sg", "Specific gravity 20/20 °C, SG.")
-    plato = output("plato", "Extract, grams in 100 g of solution, °P.")
+    @property
+    def sg(self) -> T:
+        """Specific gravity 20/20 °C, SG."""
+    @property
+    def plato(self) -> T:
+        """Extract, grams in 100 g of solution, °P."""
 
+class _GravityInputs(TypedDict, Generic[N], total=False):
+    sg: N | None
+    plato: N | None
+    extract_scale: Literal["asbc", "lincoln", "quick"] | None
+    errors: Literal["raise", "nan"]
 
-@function(Gravity)
-def gravity(
-    *,
-    sg: Number | None = None,
-    plato: Number | None = None,
-    extract_scale: Literal["asbc", "lincoln", "quick"] | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> Gravity[Any]:
+@overload
+def gravity(**given: Unpack[_GravityInputs[float]]) -> Gravity[float]:
     """A gravity reading as specific gravity and as degrees Plato.
 
     Parameters
@@ -3422,6 +3221,7 @@ def gravity(
     Returns
     -------
     Gravity
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -3439,61 +3239,59 @@ def gravity(
     >>> carb.gravity(sg=1.048).plato
     11.9120807562241
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def gravity(**given: Unpack[_GravityInputs[Numbers]]) -> Gravity[NDArray[np.float64]]: ...
+@overload
+def gravity(**given: Unpack[_GravityInputs[Container]]) -> Gravity[Any]: ...
 
 class AttenuationApparent(Part[T]):
-    """The outputs of Attenuation that are apparent."""
-
-    __slots__ = ()
-    shown = ("attenuation_percent",)
-    attenuation_percent = output("attenuation_percent", "Share of the extract that was fermented, %.")
-
+    @property
+    def attenuation_percent(self) -> T:
+        """Share of the extract that was fermented, %."""
 
 class AttenuationReal(Part[T]):
-    """The outputs of Attenuation that are real."""
-
-    __slots__ = ()
-    shown = ("attenuation_percent",)
-    attenuation_percent = output("attenuation_percent", "Share of the extract that was fermented, %.")
-
+    @property
+    def attenuation_percent(self) -> T:
+        """Share of the extract that was fermented, %."""
 
 class AttenuationQuick(Part[T]):
-    """The outputs of Attenuation that are quick."""
-
-    __slots__ = ()
-    shown = ("abv_percent",)
-    abv_percent = output("abv_percent", "Alcohol by volume, %.")
-
+    @property
+    def abv_percent(self) -> T:
+        """Alcohol by volume, %."""
 
 class Attenuation(Result[T]):
     """Real extract, attenuation and alcohol from the gravity before fermentation and the gravity now."""
 
-    __slots__ = ()
-    function = "attenuation"
-    outputs = ("real_extract_plato", "apparent_attenuation_percent", "real_attenuation_percent", "abw_percent", "abv_percent", "quick_abv_percent", "extract_g_per_l")
-    shown = ("real_extract_plato", "apparent_attenuation_percent", "real_attenuation_percent", "abw_percent", "abv_percent", "quick_abv_percent", "extract_g_per_l")
-    apparent = part(AttenuationApparent, "apparent", "Apparent.")
-    real = part(AttenuationReal, "real", "Real.")
-    quick = part(AttenuationQuick, "quick", "Quick.")
-    real_extract_plato = output("real_extract_plato", "Extract with the alcohol taken away, °P.")
-    abw_percent = output("abw_percent", "Alcohol by mass, %.")
-    abv_percent = output("abv_percent", "Alcohol by volume, %.")
-    extract_g_per_l = output("extract_g_per_l", "Everything dissolved except CO2 and alcohol: it lowers the solubility of CO2, g/L.")
+    @property
+    def apparent(self) -> AttenuationApparent[T]: ...
+    @property
+    def real(self) -> AttenuationReal[T]: ...
+    @property
+    def quick(self) -> AttenuationQuick[T]: ...
+    @property
+    def real_extract_plato(self) -> T:
+        """Extract with the alcohol taken away, °P."""
+    @property
+    def abw_percent(self) -> T:
+        """Alcohol by mass, %."""
+    @property
+    def abv_percent(self) -> T:
+        """Alcohol by volume, %."""
+    @property
+    def extract_g_per_l(self) -> T:
+        """Everything dissolved except CO2 and alcohol: it lowers the solubility of CO2, g/L."""
 
+class _AttenuationInputs(TypedDict, Generic[N], total=False):
+    original_sg: N | None
+    original_plato: N | None
+    current_sg: N | None
+    current_plato: N | None
+    extract_scale: Literal["asbc", "lincoln", "quick"] | None
+    real_extract_model: Literal["balling", "quotient"] | None
+    errors: Literal["raise", "nan"]
 
-@function(Attenuation)
-def attenuation(
-    *,
-    original_sg: Number | None = None,
-    original_plato: Number | None = None,
-    current_sg: Number | None = None,
-    current_plato: Number | None = None,
-    extract_scale: Literal["asbc", "lincoln", "quick"] | None = None,
-    real_extract_model: Literal["balling", "quotient"] | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> Attenuation[Any]:
+@overload
+def attenuation(**given: Unpack[_AttenuationInputs[float]]) -> Attenuation[float]:
     """Real extract, attenuation and alcohol from the gravity before fermentation and the gravity now.
 
     Parameters
@@ -3521,6 +3319,7 @@ def attenuation(
     Returns
     -------
     Attenuation
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -3538,30 +3337,30 @@ def attenuation(
     >>> carb.attenuation(original_sg=1.048, current_sg=1.01).real_extract_plato
     4.251493453947701
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def attenuation(**given: Unpack[_AttenuationInputs[Numbers]]) -> Attenuation[NDArray[np.float64]]: ...
+@overload
+def attenuation(**given: Unpack[_AttenuationInputs[Container]]) -> Attenuation[Any]: ...
 
 class FinalGravity(Result[T]):
     """Gravity at which a fermentation ends, from the original gravity and the attenuation expected of it."""
 
-    __slots__ = ()
-    function = "final_gravity"
-    outputs = ("final_sg", "final_plato")
-    shown = ("final_sg", "final_plato")
-    final_sg = output("final_sg", "Specific gravity 20/20 °C at which fermentation will end, best by a forced-fermentation test, SG.")
-    final_plato = output("final_plato", "Apparent extract at which fermentation will end, best by a forced-fermentation test, °P.")
+    @property
+    def final_sg(self) -> T:
+        """Specific gravity 20/20 °C at which fermentation will end, best by a forced-fermentation test, SG."""
+    @property
+    def final_plato(self) -> T:
+        """Apparent extract at which fermentation will end, best by a forced-fermentation test, °P."""
 
+class _FinalGravityInputs(TypedDict, Generic[N], total=False):
+    original_sg: N | None
+    original_plato: N | None
+    expected_attenuation_percent: N | None
+    extract_scale: Literal["asbc", "lincoln", "quick"] | None
+    errors: Literal["raise", "nan"]
 
-@function(FinalGravity)
-def final_gravity(
-    *,
-    original_sg: Number | None = None,
-    original_plato: Number | None = None,
-    expected_attenuation_percent: Number | None = None,
-    extract_scale: Literal["asbc", "lincoln", "quick"] | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> FinalGravity[Any]:
+@overload
+def final_gravity(**given: Unpack[_FinalGravityInputs[float]]) -> FinalGravity[float]:
     """Gravity at which a fermentation ends, from the original gravity and the attenuation expected of it.
 
     Parameters
@@ -3583,6 +3382,7 @@ def final_gravity(
     Returns
     -------
     FinalGravity
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -3603,50 +3403,48 @@ def final_gravity(
     ... ).final_sg
     1.0102356262042567
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def final_gravity(**given: Unpack[_FinalGravityInputs[Numbers]]) -> FinalGravity[NDArray[np.float64]]: ...
+@overload
+def final_gravity(**given: Unpack[_FinalGravityInputs[Container]]) -> FinalGravity[Any]: ...
 
 class GravityCo2Balling(Part[T]):
-    """The outputs of GravityCo2 that are balling."""
-
-    __slots__ = ()
-    shown = ("co2_g_per_l", "volumes")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class GravityCo2Theory(Part[T]):
-    """The outputs of GravityCo2 that are theory."""
-
-    __slots__ = ()
-    shown = ("co2_g_per_l", "volumes")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class GravityCo2(Result[T]):
     """Extract that is still to ferment, and the CO2 of it, from the gravity now and the gravity at the end."""
 
-    __slots__ = ()
-    function = "gravity_co2"
-    outputs = ("fermentable_g_per_l", "balling_co2_g_per_l", "balling_volumes", "theory_co2_g_per_l", "theory_volumes")
-    shown = ("fermentable_g_per_l", "balling_co2_g_per_l", "balling_volumes", "theory_co2_g_per_l", "theory_volumes")
-    balling = part(GravityCo2Balling, "balling", "Balling.")
-    theory = part(GravityCo2Theory, "theory", "Theory.")
-    fermentable_g_per_l = output("fermentable_g_per_l", "What yeast in the package can still turn into CO2: it makes pressure, g/L.")
+    @property
+    def balling(self) -> GravityCo2Balling[T]: ...
+    @property
+    def theory(self) -> GravityCo2Theory[T]: ...
+    @property
+    def fermentable_g_per_l(self) -> T:
+        """What yeast in the package can still turn into CO2: it makes pressure, g/L."""
 
+class _GravityCo2Inputs(TypedDict, Generic[N], total=False):
+    current_sg: N | None
+    current_plato: N | None
+    final_sg: N | None
+    final_plato: N | None
+    extract_scale: Literal["asbc", "lincoln", "quick"] | None
+    errors: Literal["raise", "nan"]
 
-@function(GravityCo2)
-def gravity_co2(
-    *,
-    current_sg: Number | None = None,
-    current_plato: Number | None = None,
-    final_sg: Number | None = None,
-    final_plato: Number | None = None,
-    extract_scale: Literal["asbc", "lincoln", "quick"] | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> GravityCo2[Any]:
+@overload
+def gravity_co2(**given: Unpack[_GravityCo2Inputs[float]]) -> GravityCo2[float]:
     """Extract that is still to ferment, and the CO2 of it, from the gravity now and the gravity at the end.
 
     Parameters
@@ -3671,6 +3469,7 @@ def gravity_co2(
     Returns
     -------
     GravityCo2
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -3688,62 +3487,56 @@ def gravity_co2(
     >>> carb.gravity_co2(current_sg=1.013, final_sg=1.012).fermentable_g_per_l
     2.0965169994472816
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def gravity_co2(**given: Unpack[_GravityCo2Inputs[Numbers]]) -> GravityCo2[NDArray[np.float64]]: ...
+@overload
+def gravity_co2(**given: Unpack[_GravityCo2Inputs[Container]]) -> GravityCo2[Any]: ...
 
 class AddedCo2Expected(Part[T]):
-    """The outputs of AddedCo2 that are expected."""
-
-    __slots__ = ()
-    shown = ("co2_g_per_l", "volumes")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class AddedCo2Worst(Part[T]):
-    """The outputs of AddedCo2 that are worst."""
-
-    __slots__ = ()
-    shown = ("co2_g_per_l", "volumes")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class AddedCo2Added(Part[T]):
-    """The outputs of AddedCo2 that are added."""
-
-    __slots__ = ()
-    shown = ("abv_percent",)
-    abv_percent = output("abv_percent", "Alcohol by volume, %.")
-
+    @property
+    def abv_percent(self) -> T:
+        """Alcohol by volume, %."""
 
 class AddedCo2(Result[T]):
     """CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package, beside what the drink holds and what primes it."""
 
-    __slots__ = ()
-    function = "added_co2"
-    outputs = ("expected_co2_g_per_l", "expected_volumes", "worst_co2_g_per_l", "worst_volumes", "added_abv_percent")
-    shown = ("expected_co2_g_per_l", "expected_volumes", "worst_co2_g_per_l", "worst_volumes", "added_abv_percent")
-    expected = part(AddedCo2Expected, "expected", "Expected.")
-    worst = part(AddedCo2Worst, "worst", "Worst.")
-    added = part(AddedCo2Added, "added", "Added.")
+    @property
+    def expected(self) -> AddedCo2Expected[T]: ...
+    @property
+    def worst(self) -> AddedCo2Worst[T]: ...
+    @property
+    def added(self) -> AddedCo2Added[T]: ...
 
+class _AddedCo2Inputs(TypedDict, Generic[N], total=False):
+    addition: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom", "lactose", "maltodextrin", "sucralose", "aspartame", "saccharin", "stevia", "erythritol", "xylitol", "sorbitol", "sweetener_packets"] | None
+    dose_g_per_l: N | None
+    sugar_water_percent: float | None
+    sugar_sg: float | None
+    sugar_fermentable_percent: float | None
+    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None
+    basis: Literal["handbook", "physical"] | None
+    yield_percent: float | None
+    yield_multiplier: float | None
+    errors: Literal["raise", "nan"]
 
-@function(AddedCo2)
-def added_co2(
-    *,
-    addition: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom", "lactose", "maltodextrin", "sucralose", "aspartame", "saccharin", "stevia", "erythritol", "xylitol", "sorbitol", "sweetener_packets"] | None = None,
-    dose_g_per_l: Number | None = None,
-    sugar_water_percent: float | None = None,
-    sugar_sg: float | None = None,
-    sugar_fermentable_percent: float | None = None,
-    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    yield_percent: float | None = None,
-    yield_multiplier: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> AddedCo2[Any]:
+@overload
+def added_co2(**given: Unpack[_AddedCo2Inputs[float]]) -> AddedCo2[float]:
     """CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package, beside what the drink holds and what primes it.
 
     Parameters
@@ -3782,6 +3575,7 @@ def added_co2(
     Returns
     -------
     AddedCo2
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -3799,38 +3593,46 @@ def added_co2(
     >>> carb.added_co2(addition="sucrose", dose_g_per_l=6).expected.co2_g_per_l
     3.0857062726228977
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def added_co2(**given: Unpack[_AddedCo2Inputs[Numbers]]) -> AddedCo2[NDArray[np.float64]]: ...
+@overload
+def added_co2(**given: Unpack[_AddedCo2Inputs[Container]]) -> AddedCo2[Any]: ...
 
 class DrinkProperties(Result[T]):
     """Density and viscosity of a drink, and the diffusivity of CO2 in it."""
 
-    __slots__ = ()
-    function = "drink_properties"
-    outputs = ("density_kg_per_m3", "density_lb_per_ft3", "viscosity_mpa_s", "viscosity_pa_s", "viscosity_cp", "diffusivity_m2_per_s")
-    shown = ("density_kg_per_m3", "density_lb_per_ft3", "viscosity_mpa_s", "diffusivity_m2_per_s")
-    density_kg_per_m3 = output("density_kg_per_m3", "Density, kg/m3.")
-    density_lb_per_ft3 = output("density_lb_per_ft3", "Density, lb/ft3.")
-    viscosity_mpa_s = output("viscosity_mpa_s", "Dynamic viscosity, mPa s.")
-    viscosity_pa_s = output("viscosity_pa_s", "Dynamic viscosity, Pa s.")
-    viscosity_cp = output("viscosity_cp", "Dynamic viscosity, cP.")
-    diffusivity_m2_per_s = output("diffusivity_m2_per_s", "Diffusivity of dissolved CO2, m2/s.")
+    @property
+    def density_kg_per_m3(self) -> T:
+        """Density, kg/m3."""
+    @property
+    def density_lb_per_ft3(self) -> T:
+        """Density, lb/ft3."""
+    @property
+    def viscosity_mpa_s(self) -> T:
+        """Dynamic viscosity, mPa s."""
+    @property
+    def viscosity_pa_s(self) -> T:
+        """Dynamic viscosity, Pa s."""
+    @property
+    def viscosity_cp(self) -> T:
+        """Dynamic viscosity, cP."""
+    @property
+    def diffusivity_m2_per_s(self) -> T:
+        """Diffusivity of dissolved CO2, m2/s."""
 
+class _DrinkPropertiesInputs(TypedDict, Generic[N], total=False):
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    sg: N | None
+    viscosity_multiplier: N | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    errors: Literal["raise", "nan"]
 
-@function(DrinkProperties)
-def drink_properties(
-    *,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    sg: Number | None = None,
-    viscosity_multiplier: Number | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> DrinkProperties[Any]:
+@overload
+def drink_properties(**given: Unpack[_DrinkPropertiesInputs[float]]) -> DrinkProperties[float]:
     """Density and viscosity of a drink, and the diffusivity of CO2 in it.
 
     Parameters
@@ -3855,6 +3657,7 @@ def drink_properties(
     Returns
     -------
     DrinkProperties
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -3872,51 +3675,55 @@ def drink_properties(
     >>> carb.drink_properties(temperature_c=4, sg=1.01).density_kg_per_m3
     1010.1210482178102
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def drink_properties(**given: Unpack[_DrinkPropertiesInputs[Numbers]]) -> DrinkProperties[NDArray[np.float64]]: ...
+@overload
+def drink_properties(**given: Unpack[_DrinkPropertiesInputs[Container]]) -> DrinkProperties[Any]: ...
 
 class Co2SaturationLiquid(Part[T]):
-    """The outputs of Co2Saturation that are liquid."""
-
-    __slots__ = ()
-    shown = ("density_kg_per_m3", "density_lb_per_ft3")
-    density_kg_per_m3 = output("density_kg_per_m3", "Density, kg/m3.")
-    density_lb_per_ft3 = output("density_lb_per_ft3", "Density, lb/ft3.")
-
+    @property
+    def density_kg_per_m3(self) -> T:
+        """Density, kg/m3."""
+    @property
+    def density_lb_per_ft3(self) -> T:
+        """Density, lb/ft3."""
 
 class Co2SaturationVapour(Part[T]):
-    """The outputs of Co2Saturation that are vapour."""
-
-    __slots__ = ()
-    shown = ("density_kg_per_m3", "density_lb_per_ft3")
-    density_kg_per_m3 = output("density_kg_per_m3", "Density, kg/m3.")
-    density_lb_per_ft3 = output("density_lb_per_ft3", "Density, lb/ft3.")
-
+    @property
+    def density_kg_per_m3(self) -> T:
+        """Density, kg/m3."""
+    @property
+    def density_lb_per_ft3(self) -> T:
+        """Density, lb/ft3."""
 
 class Co2Saturation(Result[T]):
     """Absolute pressure and densities of CO2 in a cylinder that still holds liquid, however much; a gauge shows an atmosphere less."""
 
-    __slots__ = ()
-    function = "co2_saturation"
-    outputs = ("abs_kpa", "abs_bar", "abs_psi", "abs_pa", "liquid_density_kg_per_m3", "liquid_density_lb_per_ft3", "vapour_density_kg_per_m3", "vapour_density_lb_per_ft3")
-    shown = ("abs_kpa", "abs_bar", "abs_psi", "liquid_density_kg_per_m3", "liquid_density_lb_per_ft3", "vapour_density_kg_per_m3", "vapour_density_lb_per_ft3")
-    liquid = part(Co2SaturationLiquid, "liquid", "Liquid.")
-    vapour = part(Co2SaturationVapour, "vapour", "Vapour.")
-    abs_kpa = output("abs_kpa", "Pressure above vacuum, total of the gas over the drink, kPa.")
-    abs_bar = output("abs_bar", "Pressure above vacuum, total of the gas over the drink, bar.")
-    abs_psi = output("abs_psi", "Pressure above vacuum, total of the gas over the drink, psi.")
-    abs_pa = output("abs_pa", "Pressure above vacuum, total of the gas over the drink, Pa.")
+    @property
+    def liquid(self) -> Co2SaturationLiquid[T]: ...
+    @property
+    def vapour(self) -> Co2SaturationVapour[T]: ...
+    @property
+    def abs_kpa(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, kPa."""
+    @property
+    def abs_bar(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, bar."""
+    @property
+    def abs_psi(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, psi."""
+    @property
+    def abs_pa(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, Pa."""
 
+class _Co2SaturationInputs(TypedDict, Generic[N], total=False):
+    cylinder_c: N | None
+    cylinder_f: N | None
+    cylinder_k: N | None
+    errors: Literal["raise", "nan"]
 
-@function(Co2Saturation)
-def co2_saturation(
-    *,
-    cylinder_c: Number | None = None,
-    cylinder_f: Number | None = None,
-    cylinder_k: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> Co2Saturation[Any]:
+@overload
+def co2_saturation(**given: Unpack[_Co2SaturationInputs[float]]) -> Co2Saturation[float]:
     """Absolute pressure and densities of CO2 in a cylinder that still holds liquid, however much; a gauge shows an atmosphere less.
 
     Parameters
@@ -3930,6 +3737,7 @@ def co2_saturation(
     Returns
     -------
     Co2Saturation
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -3947,63 +3755,87 @@ def co2_saturation(
     >>> carb.co2_saturation(cylinder_c=20).abs_kpa
     5729.194424293769
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def co2_saturation(**given: Unpack[_Co2SaturationInputs[Numbers]]) -> Co2Saturation[NDArray[np.float64]]: ...
+@overload
+def co2_saturation(**given: Unpack[_Co2SaturationInputs[Container]]) -> Co2Saturation[Any]: ...
 
 class LineFlow(Result[T]):
     """What a keg pours through a draught line, by physics: flow, time of a pour, speed, and the pressure that the line takes per length."""
 
-    __slots__ = ()
-    function = "line_flow"
-    outputs = ("flow_l_per_min", "flow_us_fl_oz_per_s", "flow_us_gal_per_min", "pour_seconds", "speed_m_per_s", "speed_ft_per_s", "reynolds_multiplier", "resistance_bar_per_m", "resistance_psi_per_ft", "line_l", "line_ml", "line_us_gal", "line_imp_gal", "line_us_fl_oz")
-    shown = ("flow_l_per_min", "flow_us_fl_oz_per_s", "pour_seconds", "speed_m_per_s", "speed_ft_per_s", "reynolds_multiplier", "resistance_bar_per_m", "resistance_psi_per_ft", "line_l", "line_us_gal")
-    flow_l_per_min = output("flow_l_per_min", "Drink that flows, L/min.")
-    flow_us_fl_oz_per_s = output("flow_us_fl_oz_per_s", "Drink that flows, US fl oz/s.")
-    flow_us_gal_per_min = output("flow_us_gal_per_min", "Drink that flows, US gal/min.")
-    pour_seconds = output("pour_seconds", "Time in which the glass is full.")
-    speed_m_per_s = output("speed_m_per_s", "Speed of the drink in the line, m/s.")
-    speed_ft_per_s = output("speed_ft_per_s", "Speed of the drink in the line, ft/s.")
-    reynolds_multiplier = output("reynolds_multiplier", "Reynolds number of the flow.")
-    resistance_bar_per_m = output("resistance_bar_per_m", "Pressure lost per length of line, bar/m.")
-    resistance_psi_per_ft = output("resistance_psi_per_ft", "Pressure lost per length of line, psi/ft.")
-    line_l = output("line_l", "Drink that stands in the line, L.")
-    line_ml = output("line_ml", "Drink that stands in the line, mL.")
-    line_us_gal = output("line_us_gal", "Drink that stands in the line, US gal.")
-    line_imp_gal = output("line_imp_gal", "Drink that stands in the line, imp gal.")
-    line_us_fl_oz = output("line_us_fl_oz", "Drink that stands in the line, US fl oz.")
+    @property
+    def flow_l_per_min(self) -> T:
+        """Drink that flows, L/min."""
+    @property
+    def flow_us_fl_oz_per_s(self) -> T:
+        """Drink that flows, US fl oz/s."""
+    @property
+    def flow_us_gal_per_min(self) -> T:
+        """Drink that flows, US gal/min."""
+    @property
+    def pour_seconds(self) -> T:
+        """Time in which the glass is full."""
+    @property
+    def speed_m_per_s(self) -> T:
+        """Speed of the drink in the line, m/s."""
+    @property
+    def speed_ft_per_s(self) -> T:
+        """Speed of the drink in the line, ft/s."""
+    @property
+    def reynolds_multiplier(self) -> T:
+        """Reynolds number of the flow."""
+    @property
+    def resistance_bar_per_m(self) -> T:
+        """Pressure lost per length of line, bar/m."""
+    @property
+    def resistance_psi_per_ft(self) -> T:
+        """Pressure lost per length of line, psi/ft."""
+    @property
+    def line_l(self) -> T:
+        """Drink that stands in the line, L."""
+    @property
+    def line_ml(self) -> T:
+        """Drink that stands in the line, mL."""
+    @property
+    def line_us_gal(self) -> T:
+        """Drink that stands in the line, US gal."""
+    @property
+    def line_imp_gal(self) -> T:
+        """Drink that stands in the line, imp gal."""
+    @property
+    def line_us_fl_oz(self) -> T:
+        """Drink that stands in the line, US fl oz."""
 
+class _LineFlowInputs(TypedDict, Generic[N], total=False):
+    gauge_kpa: N | None
+    gauge_bar: N | None
+    gauge_psi: N | None
+    gauge_pa: N | None
+    line_m: N | None
+    line_ft: N | None
+    tube: Literal["vinyl_3_16_in", "vinyl_1_4_in", "vinyl_5_16_in", "vinyl_3_8_in", "vinyl_1_2_in", "barrier_3_16_in", "barrier_1_4_in", "barrier_5_16_in", "barrier_3_8_in", "steel_1_4_in_od", "steel_5_16_in_od", "steel_3_8_in_od", "metric_7_mm", "metric_10_mm"] | None
+    bore_mm: N | None
+    bore_in: N | None
+    rise_m: N | None
+    rise_ft: N | None
+    fittings_multiplier: N | None
+    glass_l: N | None
+    glass_ml: N | None
+    glass_us_gal: N | None
+    glass_imp_gal: N | None
+    glass_us_fl_oz: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    sg: N | None
+    viscosity_multiplier: N | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    errors: Literal["raise", "nan"]
 
-@function(LineFlow)
-def line_flow(
-    *,
-    gauge_kpa: Number | None = None,
-    gauge_bar: Number | None = None,
-    gauge_psi: Number | None = None,
-    gauge_pa: Number | None = None,
-    line_m: Number | None = None,
-    line_ft: Number | None = None,
-    tube: Literal["vinyl_3_16_in", "vinyl_1_4_in", "vinyl_5_16_in", "vinyl_3_8_in", "vinyl_1_2_in", "barrier_3_16_in", "barrier_1_4_in", "barrier_5_16_in", "barrier_3_8_in", "steel_1_4_in_od", "steel_5_16_in_od", "steel_3_8_in_od", "metric_7_mm", "metric_10_mm"] | None = None,
-    bore_mm: Number | None = None,
-    bore_in: Number | None = None,
-    rise_m: Number | None = None,
-    rise_ft: Number | None = None,
-    fittings_multiplier: Number | None = None,
-    glass_l: Number | None = None,
-    glass_ml: Number | None = None,
-    glass_us_gal: Number | None = None,
-    glass_imp_gal: Number | None = None,
-    glass_us_fl_oz: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    sg: Number | None = None,
-    viscosity_multiplier: Number | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> LineFlow[Any]:
+@overload
+def line_flow(**given: Unpack[_LineFlowInputs[float]]) -> LineFlow[float]:
     """What a keg pours through a draught line, by physics: flow, time of a pour, speed, and the pressure that the line takes per length.
 
     Parameters
@@ -4047,6 +3879,7 @@ def line_flow(
     Returns
     -------
     LineFlow
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -4070,67 +3903,95 @@ def line_flow(
     ... ).flow_l_per_min
     2.3365216524716557
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def line_flow(**given: Unpack[_LineFlowInputs[Numbers]]) -> LineFlow[NDArray[np.float64]]: ...
+@overload
+def line_flow(**given: Unpack[_LineFlowInputs[Container]]) -> LineFlow[Any]: ...
 
 class LineLength(Result[T]):
     """Length of draught line through which a keg pours as fast as wanted, by physics, and the drink that stands in it."""
 
-    __slots__ = ()
-    function = "line_length"
-    outputs = ("line_m", "line_ft", "line_l", "line_ml", "line_us_gal", "line_imp_gal", "line_us_fl_oz", "flow_l_per_min", "flow_us_fl_oz_per_s", "flow_us_gal_per_min", "pour_seconds", "speed_m_per_s", "speed_ft_per_s", "reynolds_multiplier", "resistance_bar_per_m", "resistance_psi_per_ft")
-    shown = ("line_m", "line_ft", "line_l", "line_us_gal", "flow_l_per_min", "flow_us_fl_oz_per_s", "pour_seconds", "speed_m_per_s", "speed_ft_per_s", "reynolds_multiplier", "resistance_bar_per_m", "resistance_psi_per_ft")
-    line_m = output("line_m", "Length of the draught line, m.")
-    line_ft = output("line_ft", "Length of the draught line, ft.")
-    line_l = output("line_l", "Drink that stands in the line, L.")
-    line_ml = output("line_ml", "Drink that stands in the line, mL.")
-    line_us_gal = output("line_us_gal", "Drink that stands in the line, US gal.")
-    line_imp_gal = output("line_imp_gal", "Drink that stands in the line, imp gal.")
-    line_us_fl_oz = output("line_us_fl_oz", "Drink that stands in the line, US fl oz.")
-    flow_l_per_min = output("flow_l_per_min", "Drink that flows, L/min.")
-    flow_us_fl_oz_per_s = output("flow_us_fl_oz_per_s", "Drink that flows, US fl oz/s.")
-    flow_us_gal_per_min = output("flow_us_gal_per_min", "Drink that flows, US gal/min.")
-    pour_seconds = output("pour_seconds", "Time in which the glass is full.")
-    speed_m_per_s = output("speed_m_per_s", "Speed of the drink in the line, m/s.")
-    speed_ft_per_s = output("speed_ft_per_s", "Speed of the drink in the line, ft/s.")
-    reynolds_multiplier = output("reynolds_multiplier", "Reynolds number of the flow.")
-    resistance_bar_per_m = output("resistance_bar_per_m", "Pressure lost per length of line, bar/m.")
-    resistance_psi_per_ft = output("resistance_psi_per_ft", "Pressure lost per length of line, psi/ft.")
+    @property
+    def line_m(self) -> T:
+        """Length of the draught line, m."""
+    @property
+    def line_ft(self) -> T:
+        """Length of the draught line, ft."""
+    @property
+    def line_l(self) -> T:
+        """Drink that stands in the line, L."""
+    @property
+    def line_ml(self) -> T:
+        """Drink that stands in the line, mL."""
+    @property
+    def line_us_gal(self) -> T:
+        """Drink that stands in the line, US gal."""
+    @property
+    def line_imp_gal(self) -> T:
+        """Drink that stands in the line, imp gal."""
+    @property
+    def line_us_fl_oz(self) -> T:
+        """Drink that stands in the line, US fl oz."""
+    @property
+    def flow_l_per_min(self) -> T:
+        """Drink that flows, L/min."""
+    @property
+    def flow_us_fl_oz_per_s(self) -> T:
+        """Drink that flows, US fl oz/s."""
+    @property
+    def flow_us_gal_per_min(self) -> T:
+        """Drink that flows, US gal/min."""
+    @property
+    def pour_seconds(self) -> T:
+        """Time in which the glass is full."""
+    @property
+    def speed_m_per_s(self) -> T:
+        """Speed of the drink in the line, m/s."""
+    @property
+    def speed_ft_per_s(self) -> T:
+        """Speed of the drink in the line, ft/s."""
+    @property
+    def reynolds_multiplier(self) -> T:
+        """Reynolds number of the flow."""
+    @property
+    def resistance_bar_per_m(self) -> T:
+        """Pressure lost per length of line, bar/m."""
+    @property
+    def resistance_psi_per_ft(self) -> T:
+        """Pressure lost per length of line, psi/ft."""
 
+class _LineLengthInputs(TypedDict, Generic[N], total=False):
+    gauge_kpa: N | None
+    gauge_bar: N | None
+    gauge_psi: N | None
+    gauge_pa: N | None
+    flow_l_per_min: N | None
+    flow_us_fl_oz_per_s: N | None
+    flow_us_gal_per_min: N | None
+    pour_seconds: N | None
+    tube: Literal["vinyl_3_16_in", "vinyl_1_4_in", "vinyl_5_16_in", "vinyl_3_8_in", "vinyl_1_2_in", "barrier_3_16_in", "barrier_1_4_in", "barrier_5_16_in", "barrier_3_8_in", "steel_1_4_in_od", "steel_5_16_in_od", "steel_3_8_in_od", "metric_7_mm", "metric_10_mm"] | None
+    bore_mm: N | None
+    bore_in: N | None
+    rise_m: N | None
+    rise_ft: N | None
+    fittings_multiplier: N | None
+    glass_l: N | None
+    glass_ml: N | None
+    glass_us_gal: N | None
+    glass_imp_gal: N | None
+    glass_us_fl_oz: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    sg: N | None
+    viscosity_multiplier: N | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    errors: Literal["raise", "nan"]
 
-@function(LineLength)
-def line_length(
-    *,
-    gauge_kpa: Number | None = None,
-    gauge_bar: Number | None = None,
-    gauge_psi: Number | None = None,
-    gauge_pa: Number | None = None,
-    flow_l_per_min: Number | None = None,
-    flow_us_fl_oz_per_s: Number | None = None,
-    flow_us_gal_per_min: Number | None = None,
-    pour_seconds: Number | None = None,
-    tube: Literal["vinyl_3_16_in", "vinyl_1_4_in", "vinyl_5_16_in", "vinyl_3_8_in", "vinyl_1_2_in", "barrier_3_16_in", "barrier_1_4_in", "barrier_5_16_in", "barrier_3_8_in", "steel_1_4_in_od", "steel_5_16_in_od", "steel_3_8_in_od", "metric_7_mm", "metric_10_mm"] | None = None,
-    bore_mm: Number | None = None,
-    bore_in: Number | None = None,
-    rise_m: Number | None = None,
-    rise_ft: Number | None = None,
-    fittings_multiplier: Number | None = None,
-    glass_l: Number | None = None,
-    glass_ml: Number | None = None,
-    glass_us_gal: Number | None = None,
-    glass_imp_gal: Number | None = None,
-    glass_us_fl_oz: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    sg: Number | None = None,
-    viscosity_multiplier: Number | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> LineLength[Any]:
+@overload
+def line_length(**given: Unpack[_LineLengthInputs[float]]) -> LineLength[float]:
     """Length of draught line through which a keg pours as fast as wanted, by physics, and the drink that stands in it.
 
     Parameters
@@ -4177,6 +4038,7 @@ def line_length(
     Returns
     -------
     LineLength
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -4200,96 +4062,126 @@ def line_length(
     ... ).line_m
     2.975452321920576
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def line_length(**given: Unpack[_LineLengthInputs[Numbers]]) -> LineLength[NDArray[np.float64]]: ...
+@overload
+def line_length(**given: Unpack[_LineLengthInputs[Container]]) -> LineLength[Any]: ...
 
 class LinePressureLift(Part[T]):
-    """The outputs of LinePressure that are lift."""
-
-    __slots__ = ()
-    shown = ("drop_kpa", "drop_bar", "drop_psi")
-    drop_kpa = output("drop_kpa", "Difference of pressure, kPa.")
-    drop_bar = output("drop_bar", "Difference of pressure, bar.")
-    drop_psi = output("drop_psi", "Difference of pressure, psi.")
-    drop_pa = output("drop_pa", "Difference of pressure, Pa.")
-
+    @property
+    def drop_kpa(self) -> T:
+        """Difference of pressure, kPa."""
+    @property
+    def drop_bar(self) -> T:
+        """Difference of pressure, bar."""
+    @property
+    def drop_psi(self) -> T:
+        """Difference of pressure, psi."""
+    @property
+    def drop_pa(self) -> T:
+        """Difference of pressure, Pa."""
 
 class LinePressureLine(Part[T]):
-    """The outputs of LinePressure that are line."""
-
-    __slots__ = ()
-    shown = ("drop_kpa", "drop_bar", "drop_psi")
-    drop_kpa = output("drop_kpa", "Difference of pressure, kPa.")
-    drop_bar = output("drop_bar", "Difference of pressure, bar.")
-    drop_psi = output("drop_psi", "Difference of pressure, psi.")
-    drop_pa = output("drop_pa", "Difference of pressure, Pa.")
-
+    @property
+    def drop_kpa(self) -> T:
+        """Difference of pressure, kPa."""
+    @property
+    def drop_bar(self) -> T:
+        """Difference of pressure, bar."""
+    @property
+    def drop_psi(self) -> T:
+        """Difference of pressure, psi."""
+    @property
+    def drop_pa(self) -> T:
+        """Difference of pressure, Pa."""
 
 class LinePressureFittings(Part[T]):
-    """The outputs of LinePressure that are fittings."""
-
-    __slots__ = ()
-    shown = ("drop_kpa", "drop_bar", "drop_psi")
-    drop_kpa = output("drop_kpa", "Difference of pressure, kPa.")
-    drop_bar = output("drop_bar", "Difference of pressure, bar.")
-    drop_psi = output("drop_psi", "Difference of pressure, psi.")
-    drop_pa = output("drop_pa", "Difference of pressure, Pa.")
-
+    @property
+    def drop_kpa(self) -> T:
+        """Difference of pressure, kPa."""
+    @property
+    def drop_bar(self) -> T:
+        """Difference of pressure, bar."""
+    @property
+    def drop_psi(self) -> T:
+        """Difference of pressure, psi."""
+    @property
+    def drop_pa(self) -> T:
+        """Difference of pressure, Pa."""
 
 class LinePressure(Result[T]):
     """Pressure in the keg that a draught line takes at a flow, by physics, and what of it rise, tube and fittings take. To compare: the pressure of a keg belongs to its carbonation, and the line is made to fit it."""
 
-    __slots__ = ()
-    function = "line_pressure"
-    outputs = ("gauge_kpa", "gauge_bar", "gauge_psi", "gauge_pa", "lift_drop_kpa", "lift_drop_bar", "lift_drop_psi", "lift_drop_pa", "line_drop_kpa", "line_drop_bar", "line_drop_psi", "line_drop_pa", "fittings_drop_kpa", "fittings_drop_bar", "fittings_drop_psi", "fittings_drop_pa", "flow_l_per_min", "flow_us_fl_oz_per_s", "flow_us_gal_per_min", "pour_seconds", "speed_m_per_s", "speed_ft_per_s", "reynolds_multiplier")
-    shown = ("gauge_kpa", "gauge_bar", "gauge_psi", "lift_drop_kpa", "lift_drop_bar", "lift_drop_psi", "line_drop_kpa", "line_drop_bar", "line_drop_psi", "fittings_drop_kpa", "fittings_drop_bar", "fittings_drop_psi", "flow_l_per_min", "flow_us_fl_oz_per_s", "pour_seconds", "speed_m_per_s", "speed_ft_per_s", "reynolds_multiplier")
-    lift = part(LinePressureLift, "lift", "Lift.")
-    line = part(LinePressureLine, "line", "Line.")
-    fittings = part(LinePressureFittings, "fittings", "Fittings.")
-    gauge_kpa = output("gauge_kpa", "Pressure above the air outside, total of the gas over the drink, kPa.")
-    gauge_bar = output("gauge_bar", "Pressure above the air outside, total of the gas over the drink, bar.")
-    gauge_psi = output("gauge_psi", "Pressure above the air outside, total of the gas over the drink, psi.")
-    gauge_pa = output("gauge_pa", "Pressure above the air outside, total of the gas over the drink, Pa.")
-    flow_l_per_min = output("flow_l_per_min", "Drink that flows, L/min.")
-    flow_us_fl_oz_per_s = output("flow_us_fl_oz_per_s", "Drink that flows, US fl oz/s.")
-    flow_us_gal_per_min = output("flow_us_gal_per_min", "Drink that flows, US gal/min.")
-    pour_seconds = output("pour_seconds", "Time in which the glass is full.")
-    speed_m_per_s = output("speed_m_per_s", "Speed of the drink in the line, m/s.")
-    speed_ft_per_s = output("speed_ft_per_s", "Speed of the drink in the line, ft/s.")
-    reynolds_multiplier = output("reynolds_multiplier", "Reynolds number of the flow.")
+    @property
+    def lift(self) -> LinePressureLift[T]: ...
+    @property
+    def line(self) -> LinePressureLine[T]: ...
+    @property
+    def fittings(self) -> LinePressureFittings[T]: ...
+    @property
+    def gauge_kpa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, kPa."""
+    @property
+    def gauge_bar(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, bar."""
+    @property
+    def gauge_psi(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, psi."""
+    @property
+    def gauge_pa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, Pa."""
+    @property
+    def flow_l_per_min(self) -> T:
+        """Drink that flows, L/min."""
+    @property
+    def flow_us_fl_oz_per_s(self) -> T:
+        """Drink that flows, US fl oz/s."""
+    @property
+    def flow_us_gal_per_min(self) -> T:
+        """Drink that flows, US gal/min."""
+    @property
+    def pour_seconds(self) -> T:
+        """Time in which the glass is full."""
+    @property
+    def speed_m_per_s(self) -> T:
+        """Speed of the drink in the line, m/s."""
+    @property
+    def speed_ft_per_s(self) -> T:
+        """Speed of the drink in the line, ft/s."""
+    @property
+    def reynolds_multiplier(self) -> T:
+        """Reynolds number of the flow."""
 
+class _LinePressureInputs(TypedDict, Generic[N], total=False):
+    line_m: N | None
+    line_ft: N | None
+    flow_l_per_min: N | None
+    flow_us_fl_oz_per_s: N | None
+    flow_us_gal_per_min: N | None
+    pour_seconds: N | None
+    tube: Literal["vinyl_3_16_in", "vinyl_1_4_in", "vinyl_5_16_in", "vinyl_3_8_in", "vinyl_1_2_in", "barrier_3_16_in", "barrier_1_4_in", "barrier_5_16_in", "barrier_3_8_in", "steel_1_4_in_od", "steel_5_16_in_od", "steel_3_8_in_od", "metric_7_mm", "metric_10_mm"] | None
+    bore_mm: N | None
+    bore_in: N | None
+    rise_m: N | None
+    rise_ft: N | None
+    fittings_multiplier: N | None
+    glass_l: N | None
+    glass_ml: N | None
+    glass_us_gal: N | None
+    glass_imp_gal: N | None
+    glass_us_fl_oz: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    sg: N | None
+    viscosity_multiplier: N | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    errors: Literal["raise", "nan"]
 
-@function(LinePressure)
-def line_pressure(
-    *,
-    line_m: Number | None = None,
-    line_ft: Number | None = None,
-    flow_l_per_min: Number | None = None,
-    flow_us_fl_oz_per_s: Number | None = None,
-    flow_us_gal_per_min: Number | None = None,
-    pour_seconds: Number | None = None,
-    tube: Literal["vinyl_3_16_in", "vinyl_1_4_in", "vinyl_5_16_in", "vinyl_3_8_in", "vinyl_1_2_in", "barrier_3_16_in", "barrier_1_4_in", "barrier_5_16_in", "barrier_3_8_in", "steel_1_4_in_od", "steel_5_16_in_od", "steel_3_8_in_od", "metric_7_mm", "metric_10_mm"] | None = None,
-    bore_mm: Number | None = None,
-    bore_in: Number | None = None,
-    rise_m: Number | None = None,
-    rise_ft: Number | None = None,
-    fittings_multiplier: Number | None = None,
-    glass_l: Number | None = None,
-    glass_ml: Number | None = None,
-    glass_us_gal: Number | None = None,
-    glass_imp_gal: Number | None = None,
-    glass_us_fl_oz: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    sg: Number | None = None,
-    viscosity_multiplier: Number | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> LinePressure[Any]:
+@overload
+def line_pressure(**given: Unpack[_LinePressureInputs[float]]) -> LinePressure[float]:
     """Pressure in the keg that a draught line takes at a flow, by physics, and what of it rise, tube and fittings take. To compare: the pressure of a keg belongs to its carbonation, and the line is made to fit it.
 
     Parameters
@@ -4335,6 +4227,7 @@ def line_pressure(
     Returns
     -------
     LinePressure
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -4358,53 +4251,61 @@ def line_pressure(
     ... ).gauge_kpa
     22.769189611987755
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def line_pressure(**given: Unpack[_LinePressureInputs[Numbers]]) -> LinePressure[NDArray[np.float64]]: ...
+@overload
+def line_pressure(**given: Unpack[_LinePressureInputs[Container]]) -> LinePressure[Any]: ...
 
 class HandbookLineLift(Part[T]):
-    """The outputs of HandbookLine that are lift."""
-
-    __slots__ = ()
-    shown = ("drop_kpa", "drop_bar", "drop_psi")
-    drop_kpa = output("drop_kpa", "Difference of pressure, kPa.")
-    drop_bar = output("drop_bar", "Difference of pressure, bar.")
-    drop_psi = output("drop_psi", "Difference of pressure, psi.")
-    drop_pa = output("drop_pa", "Difference of pressure, Pa.")
-
+    @property
+    def drop_kpa(self) -> T:
+        """Difference of pressure, kPa."""
+    @property
+    def drop_bar(self) -> T:
+        """Difference of pressure, bar."""
+    @property
+    def drop_psi(self) -> T:
+        """Difference of pressure, psi."""
+    @property
+    def drop_pa(self) -> T:
+        """Difference of pressure, Pa."""
 
 class HandbookLine(Result[T]):
     """Length of draught line by the trade's balance: what rise (0.5 psi per foot) and hardware leave, over the tube's resistance by the handbook. Meant for 2 US fl oz/s, the German figures for 3 L/min."""
 
-    __slots__ = ()
-    function = "handbook_line"
-    outputs = ("line_m", "line_ft", "lift_drop_kpa", "lift_drop_bar", "lift_drop_psi", "lift_drop_pa", "resistance_bar_per_m", "resistance_psi_per_ft")
-    shown = ("line_m", "line_ft", "lift_drop_kpa", "lift_drop_bar", "lift_drop_psi", "resistance_bar_per_m", "resistance_psi_per_ft")
-    lift = part(HandbookLineLift, "lift", "Lift.")
-    line_m = output("line_m", "Length of the draught line, m.")
-    line_ft = output("line_ft", "Length of the draught line, ft.")
-    resistance_bar_per_m = output("resistance_bar_per_m", "Pressure lost per length of line, bar/m.")
-    resistance_psi_per_ft = output("resistance_psi_per_ft", "Pressure lost per length of line, psi/ft.")
+    @property
+    def lift(self) -> HandbookLineLift[T]: ...
+    @property
+    def line_m(self) -> T:
+        """Length of the draught line, m."""
+    @property
+    def line_ft(self) -> T:
+        """Length of the draught line, ft."""
+    @property
+    def resistance_bar_per_m(self) -> T:
+        """Pressure lost per length of line, bar/m."""
+    @property
+    def resistance_psi_per_ft(self) -> T:
+        """Pressure lost per length of line, psi/ft."""
 
+class _HandbookLineInputs(TypedDict, Generic[N], total=False):
+    gauge_kpa: N | None
+    gauge_bar: N | None
+    gauge_psi: N | None
+    gauge_pa: N | None
+    tube: Literal["vinyl_3_16_in", "vinyl_1_4_in", "vinyl_5_16_in", "vinyl_3_8_in", "vinyl_1_2_in", "barrier_3_16_in", "barrier_1_4_in", "barrier_5_16_in", "barrier_3_8_in", "steel_1_4_in_od", "steel_5_16_in_od", "steel_3_8_in_od", "metric_7_mm", "metric_10_mm"] | None
+    resistance_bar_per_m: N | None
+    resistance_psi_per_ft: N | None
+    rise_m: N | None
+    rise_ft: N | None
+    hardware_kpa: N | None
+    hardware_bar: N | None
+    hardware_psi: N | None
+    hardware_pa: N | None
+    errors: Literal["raise", "nan"]
 
-@function(HandbookLine)
-def handbook_line(
-    *,
-    gauge_kpa: Number | None = None,
-    gauge_bar: Number | None = None,
-    gauge_psi: Number | None = None,
-    gauge_pa: Number | None = None,
-    tube: Literal["vinyl_3_16_in", "vinyl_1_4_in", "vinyl_5_16_in", "vinyl_3_8_in", "vinyl_1_2_in", "barrier_3_16_in", "barrier_1_4_in", "barrier_5_16_in", "barrier_3_8_in", "steel_1_4_in_od", "steel_5_16_in_od", "steel_3_8_in_od", "metric_7_mm", "metric_10_mm"] | None = None,
-    resistance_bar_per_m: Number | None = None,
-    resistance_psi_per_ft: Number | None = None,
-    rise_m: Number | None = None,
-    rise_ft: Number | None = None,
-    hardware_kpa: Number | None = None,
-    hardware_bar: Number | None = None,
-    hardware_psi: Number | None = None,
-    hardware_pa: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> HandbookLine[Any]:
+@overload
+def handbook_line(**given: Unpack[_HandbookLineInputs[float]]) -> HandbookLine[float]:
     """Length of draught line by the trade's balance: what rise (0.5 psi per foot) and hardware leave, over the tube's resistance by the handbook. Meant for 2 US fl oz/s, the German figures for 3 L/min.
 
     Parameters
@@ -4431,6 +4332,7 @@ def handbook_line(
     Returns
     -------
     HandbookLine
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -4448,63 +4350,75 @@ def handbook_line(
     >>> carb.handbook_line(gauge_psi=11, tube="vinyl_3_16_in", rise_ft=2).line_m
     1.016
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def handbook_line(**given: Unpack[_HandbookLineInputs[Numbers]]) -> HandbookLine[NDArray[np.float64]]: ...
+@overload
+def handbook_line(**given: Unpack[_HandbookLineInputs[Container]]) -> HandbookLine[Any]: ...
 
 class HandbookPressureLift(Part[T]):
-    """The outputs of HandbookPressure that are lift."""
-
-    __slots__ = ()
-    shown = ("drop_kpa", "drop_bar", "drop_psi")
-    drop_kpa = output("drop_kpa", "Difference of pressure, kPa.")
-    drop_bar = output("drop_bar", "Difference of pressure, bar.")
-    drop_psi = output("drop_psi", "Difference of pressure, psi.")
-    drop_pa = output("drop_pa", "Difference of pressure, Pa.")
-
+    @property
+    def drop_kpa(self) -> T:
+        """Difference of pressure, kPa."""
+    @property
+    def drop_bar(self) -> T:
+        """Difference of pressure, bar."""
+    @property
+    def drop_psi(self) -> T:
+        """Difference of pressure, psi."""
+    @property
+    def drop_pa(self) -> T:
+        """Difference of pressure, Pa."""
 
 class HandbookPressureLine(Part[T]):
-    """The outputs of HandbookPressure that are line."""
-
-    __slots__ = ()
-    shown = ("drop_kpa", "drop_bar", "drop_psi")
-    drop_kpa = output("drop_kpa", "Difference of pressure, kPa.")
-    drop_bar = output("drop_bar", "Difference of pressure, bar.")
-    drop_psi = output("drop_psi", "Difference of pressure, psi.")
-    drop_pa = output("drop_pa", "Difference of pressure, Pa.")
-
+    @property
+    def drop_kpa(self) -> T:
+        """Difference of pressure, kPa."""
+    @property
+    def drop_bar(self) -> T:
+        """Difference of pressure, bar."""
+    @property
+    def drop_psi(self) -> T:
+        """Difference of pressure, psi."""
+    @property
+    def drop_pa(self) -> T:
+        """Difference of pressure, Pa."""
 
 class HandbookPressure(Result[T]):
     """Pressure that a draught line takes by the trade's balance: tube, rise (0.5 psi per foot) and hardware."""
 
-    __slots__ = ()
-    function = "handbook_pressure"
-    outputs = ("gauge_kpa", "gauge_bar", "gauge_psi", "gauge_pa", "lift_drop_kpa", "lift_drop_bar", "lift_drop_psi", "lift_drop_pa", "line_drop_kpa", "line_drop_bar", "line_drop_psi", "line_drop_pa")
-    shown = ("gauge_kpa", "gauge_bar", "gauge_psi", "lift_drop_kpa", "lift_drop_bar", "lift_drop_psi", "line_drop_kpa", "line_drop_bar", "line_drop_psi")
-    lift = part(HandbookPressureLift, "lift", "Lift.")
-    line = part(HandbookPressureLine, "line", "Line.")
-    gauge_kpa = output("gauge_kpa", "Pressure above the air outside, total of the gas over the drink, kPa.")
-    gauge_bar = output("gauge_bar", "Pressure above the air outside, total of the gas over the drink, bar.")
-    gauge_psi = output("gauge_psi", "Pressure above the air outside, total of the gas over the drink, psi.")
-    gauge_pa = output("gauge_pa", "Pressure above the air outside, total of the gas over the drink, Pa.")
+    @property
+    def lift(self) -> HandbookPressureLift[T]: ...
+    @property
+    def line(self) -> HandbookPressureLine[T]: ...
+    @property
+    def gauge_kpa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, kPa."""
+    @property
+    def gauge_bar(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, bar."""
+    @property
+    def gauge_psi(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, psi."""
+    @property
+    def gauge_pa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, Pa."""
 
+class _HandbookPressureInputs(TypedDict, Generic[N], total=False):
+    line_m: N | None
+    line_ft: N | None
+    tube: Literal["vinyl_3_16_in", "vinyl_1_4_in", "vinyl_5_16_in", "vinyl_3_8_in", "vinyl_1_2_in", "barrier_3_16_in", "barrier_1_4_in", "barrier_5_16_in", "barrier_3_8_in", "steel_1_4_in_od", "steel_5_16_in_od", "steel_3_8_in_od", "metric_7_mm", "metric_10_mm"] | None
+    resistance_bar_per_m: N | None
+    resistance_psi_per_ft: N | None
+    rise_m: N | None
+    rise_ft: N | None
+    hardware_kpa: N | None
+    hardware_bar: N | None
+    hardware_psi: N | None
+    hardware_pa: N | None
+    errors: Literal["raise", "nan"]
 
-@function(HandbookPressure)
-def handbook_pressure(
-    *,
-    line_m: Number | None = None,
-    line_ft: Number | None = None,
-    tube: Literal["vinyl_3_16_in", "vinyl_1_4_in", "vinyl_5_16_in", "vinyl_3_8_in", "vinyl_1_2_in", "barrier_3_16_in", "barrier_1_4_in", "barrier_5_16_in", "barrier_3_8_in", "steel_1_4_in_od", "steel_5_16_in_od", "steel_3_8_in_od", "metric_7_mm", "metric_10_mm"] | None = None,
-    resistance_bar_per_m: Number | None = None,
-    resistance_psi_per_ft: Number | None = None,
-    rise_m: Number | None = None,
-    rise_ft: Number | None = None,
-    hardware_kpa: Number | None = None,
-    hardware_bar: Number | None = None,
-    hardware_psi: Number | None = None,
-    hardware_pa: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> HandbookPressure[Any]:
+@overload
+def handbook_pressure(**given: Unpack[_HandbookPressureInputs[float]]) -> HandbookPressure[float]:
     """Pressure that a draught line takes by the trade's balance: tube, rise (0.5 psi per foot) and hardware.
 
     Parameters
@@ -4530,6 +4444,7 @@ def handbook_pressure(
     Returns
     -------
     HandbookPressure
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -4547,59 +4462,55 @@ def handbook_pressure(
     >>> carb.handbook_pressure(line_ft=20, tube="vinyl_1_4_in").gauge_kpa
     117.21087398386214
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def handbook_pressure(**given: Unpack[_HandbookPressureInputs[Numbers]]) -> HandbookPressure[NDArray[np.float64]]: ...
+@overload
+def handbook_pressure(**given: Unpack[_HandbookPressureInputs[Container]]) -> HandbookPressure[Any]: ...
 
 class FillingCarbonationExpected(Part[T]):
-    """The outputs of FillingCarbonation that are expected."""
-
-    __slots__ = ()
-    shown = ("co2_g_per_l", "volumes")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class FillingCarbonationLeast(Part[T]):
-    """The outputs of FillingCarbonation that are least."""
-
-    __slots__ = ()
-    shown = ("co2_g_per_l", "volumes")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class FillingCarbonationMost(Part[T]):
-    """The outputs of FillingCarbonation that are most."""
-
-    __slots__ = ()
-    shown = ("co2_g_per_l", "volumes")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class FillingCarbonation(Result[T]):
     """CO2 that a keg or tank has to have for a carbonation in the package that is filled from it: expected, and with the least and the most that filling may lose. A loss that is told is taken as known."""
 
-    __slots__ = ()
-    function = "filling_carbonation"
-    outputs = ("expected_co2_g_per_l", "expected_volumes", "least_co2_g_per_l", "least_volumes", "most_co2_g_per_l", "most_volumes")
-    shown = ("expected_co2_g_per_l", "expected_volumes", "least_co2_g_per_l", "least_volumes", "most_co2_g_per_l", "most_volumes")
-    expected = part(FillingCarbonationExpected, "expected", "Expected.")
-    least = part(FillingCarbonationLeast, "least", "Least.")
-    most = part(FillingCarbonationMost, "most", "Most.")
+    @property
+    def expected(self) -> FillingCarbonationExpected[T]: ...
+    @property
+    def least(self) -> FillingCarbonationLeast[T]: ...
+    @property
+    def most(self) -> FillingCarbonationMost[T]: ...
 
+class _FillingCarbonationInputs(TypedDict, Generic[N], total=False):
+    co2_g_per_l: N | None
+    volumes: N | None
+    fill_method: Literal["automatic", "counter_pressure_line", "hand_counter_pressure", "tap_tube", "tilted_glass"] | None
+    fill_loss_co2_g_per_l: N | None
+    fill_loss_volumes: N | None
+    errors: Literal["raise", "nan"]
 
-@function(FillingCarbonation)
-def filling_carbonation(
-    *,
-    co2_g_per_l: Number | None = None,
-    volumes: Number | None = None,
-    fill_method: Literal["automatic", "counter_pressure_line", "hand_counter_pressure", "tap_tube", "tilted_glass"] | None = None,
-    fill_loss_co2_g_per_l: Number | None = None,
-    fill_loss_volumes: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> FillingCarbonation[Any]:
+@overload
+def filling_carbonation(**given: Unpack[_FillingCarbonationInputs[float]]) -> FillingCarbonation[float]:
     """CO2 that a keg or tank has to have for a carbonation in the package that is filled from it: expected, and with the least and the most that filling may lose. A loss that is told is taken as known.
 
     Parameters
@@ -4618,6 +4529,7 @@ def filling_carbonation(
     Returns
     -------
     FillingCarbonation
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -4638,90 +4550,104 @@ def filling_carbonation(
     ... ).expected.co2_g_per_l
     5.238520190450523
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def filling_carbonation(**given: Unpack[_FillingCarbonationInputs[Numbers]]) -> FillingCarbonation[NDArray[np.float64]]: ...
+@overload
+def filling_carbonation(**given: Unpack[_FillingCarbonationInputs[Container]]) -> FillingCarbonation[Any]: ...
 
 class BlendMixed(Part[T]):
-    """The outputs of Blend that are mixed."""
-
-    __slots__ = ()
-    shown = ("co2_g_per_l", "volumes")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class BlendKept(Part[T]):
-    """The outputs of Blend that are kept."""
-
-    __slots__ = ()
-    shown = ("co2_g_per_l", "volumes")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class Blend(Result[T]):
     """Volume and CO2 of two drinks blended: of the mix, and what of it stays at a temperature under a pressure of CO2 (0 where it is open); without a temperature all is kept under pressure, and stays."""
 
-    __slots__ = ()
-    function = "blend"
-    outputs = ("packaged_l", "packaged_ml", "packaged_us_gal", "packaged_imp_gal", "packaged_us_fl_oz", "mixed_co2_g_per_l", "mixed_volumes", "kept_co2_g_per_l", "kept_volumes", "released_g", "released_kg", "released_oz", "released_lb")
-    shown = ("packaged_l", "packaged_us_gal", "mixed_co2_g_per_l", "mixed_volumes", "kept_co2_g_per_l", "kept_volumes", "released_g", "released_oz")
-    mixed = part(BlendMixed, "mixed", "Mixed.")
-    kept = part(BlendKept, "kept", "Kept.")
-    packaged_l = output("packaged_l", "Drink that reaches packages (not the batch size: trub and losses stay behind), L.")
-    packaged_ml = output("packaged_ml", "Drink that reaches packages (not the batch size: trub and losses stay behind), mL.")
-    packaged_us_gal = output("packaged_us_gal", "Drink that reaches packages (not the batch size: trub and losses stay behind), US gal.")
-    packaged_imp_gal = output("packaged_imp_gal", "Drink that reaches packages (not the batch size: trub and losses stay behind), imp gal.")
-    packaged_us_fl_oz = output("packaged_us_fl_oz", "Drink that reaches packages (not the batch size: trub and losses stay behind), US fl oz.")
-    released_g = output("released_g", "CO2 that escapes into the room, g.")
-    released_kg = output("released_kg", "CO2 that escapes into the room, kg.")
-    released_oz = output("released_oz", "CO2 that escapes into the room, oz.")
-    released_lb = output("released_lb", "CO2 that escapes into the room, lb.")
+    @property
+    def mixed(self) -> BlendMixed[T]: ...
+    @property
+    def kept(self) -> BlendKept[T]: ...
+    @property
+    def packaged_l(self) -> T:
+        """Drink that reaches packages (not the batch size: trub and losses stay behind), L."""
+    @property
+    def packaged_ml(self) -> T:
+        """Drink that reaches packages (not the batch size: trub and losses stay behind), mL."""
+    @property
+    def packaged_us_gal(self) -> T:
+        """Drink that reaches packages (not the batch size: trub and losses stay behind), US gal."""
+    @property
+    def packaged_imp_gal(self) -> T:
+        """Drink that reaches packages (not the batch size: trub and losses stay behind), imp gal."""
+    @property
+    def packaged_us_fl_oz(self) -> T:
+        """Drink that reaches packages (not the batch size: trub and losses stay behind), US fl oz."""
+    @property
+    def released_g(self) -> T:
+        """CO2 that escapes into the room, g."""
+    @property
+    def released_kg(self) -> T:
+        """CO2 that escapes into the room, kg."""
+    @property
+    def released_oz(self) -> T:
+        """CO2 that escapes into the room, oz."""
+    @property
+    def released_lb(self) -> T:
+        """CO2 that escapes into the room, lb."""
 
+class _BlendInputs(TypedDict, Generic[N], total=False):
+    packaged_l: N | None
+    packaged_ml: N | None
+    packaged_us_gal: N | None
+    packaged_imp_gal: N | None
+    packaged_us_fl_oz: N | None
+    co2_g_per_l: N | None
+    volumes: N | None
+    other_l: N | None
+    other_ml: N | None
+    other_us_gal: N | None
+    other_imp_gal: N | None
+    other_us_fl_oz: N | None
+    other_co2_g_per_l: N | None
+    other_volumes: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    gauge_kpa: N | None
+    gauge_bar: N | None
+    gauge_psi: N | None
+    gauge_pa: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    solubility_multiplier: float | None
+    errors: Literal["raise", "nan"]
 
-@function(Blend)
-def blend(
-    *,
-    packaged_l: Number | None = None,
-    packaged_ml: Number | None = None,
-    packaged_us_gal: Number | None = None,
-    packaged_imp_gal: Number | None = None,
-    packaged_us_fl_oz: Number | None = None,
-    co2_g_per_l: Number | None = None,
-    volumes: Number | None = None,
-    other_l: Number | None = None,
-    other_ml: Number | None = None,
-    other_us_gal: Number | None = None,
-    other_imp_gal: Number | None = None,
-    other_us_fl_oz: Number | None = None,
-    other_co2_g_per_l: Number | None = None,
-    other_volumes: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    gauge_kpa: Number | None = None,
-    gauge_bar: Number | None = None,
-    gauge_psi: Number | None = None,
-    gauge_pa: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    solubility_multiplier: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> Blend[Any]:
+@overload
+def blend(**given: Unpack[_BlendInputs[float]]) -> Blend[float]:
     """Volume and CO2 of two drinks blended: of the mix, and what of it stays at a temperature under a pressure of CO2 (0 where it is open); without a temperature all is kept under pressure, and stays.
 
     Parameters
@@ -4770,6 +4696,7 @@ def blend(
     Returns
     -------
     Blend
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -4795,81 +4722,89 @@ def blend(
     ... ).packaged_us_gal
     5.2834410471629685
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def blend(**given: Unpack[_BlendInputs[Numbers]]) -> Blend[NDArray[np.float64]]: ...
+@overload
+def blend(**given: Unpack[_BlendInputs[Container]]) -> Blend[Any]: ...
 
 class PurgeOxygenEach(Part[T]):
-    """The outputs of PurgeOxygen that are each."""
-
-    __slots__ = ()
-    shown = ("gas_g", "gas_oz")
-    gas_g = output("gas_g", "Mass of CO2, g.")
-    gas_kg = output("gas_kg", "Mass of CO2, kg.")
-    gas_oz = output("gas_oz", "Mass of CO2, oz.")
-    gas_lb = output("gas_lb", "Mass of CO2, lb.")
-
+    @property
+    def gas_g(self) -> T:
+        """Mass of CO2, g."""
+    @property
+    def gas_kg(self) -> T:
+        """Mass of CO2, kg."""
+    @property
+    def gas_oz(self) -> T:
+        """Mass of CO2, oz."""
+    @property
+    def gas_lb(self) -> T:
+        """Mass of CO2, lb."""
 
 class PurgeOxygenTotal(Part[T]):
-    """The outputs of PurgeOxygen that are total."""
-
-    __slots__ = ()
-    shown = ("gas_g", "gas_oz")
-    gas_g = output("gas_g", "Mass of CO2, g.")
-    gas_kg = output("gas_kg", "Mass of CO2, kg.")
-    gas_oz = output("gas_oz", "Mass of CO2, oz.")
-    gas_lb = output("gas_lb", "Mass of CO2, lb.")
-
+    @property
+    def gas_g(self) -> T:
+        """Mass of CO2, g."""
+    @property
+    def gas_kg(self) -> T:
+        """Mass of CO2, kg."""
+    @property
+    def gas_oz(self) -> T:
+        """Mass of CO2, oz."""
+    @property
+    def gas_lb(self) -> T:
+        """Mass of CO2, lb."""
 
 class PurgeOxygen(Result[T]):
     """Oxygen left in a vessel that is filled with CO2 and vented so many times, each filling mixed; and the CO2 that this takes."""
 
-    __slots__ = ()
-    function = "purge_oxygen"
-    outputs = ("oxygen_ppm", "oxygen_vol_percent", "each_gas_g", "each_gas_kg", "each_gas_oz", "each_gas_lb", "total_gas_g", "total_gas_kg", "total_gas_oz", "total_gas_lb")
-    shown = ("oxygen_ppm", "oxygen_vol_percent", "each_gas_g", "each_gas_oz", "total_gas_g", "total_gas_oz")
-    each = part(PurgeOxygenEach, "each", "Each.")
-    total = part(PurgeOxygenTotal, "total", "Total.")
-    oxygen_ppm = output("oxygen_ppm", "Oxygen in the gas over the drink, ppm.")
-    oxygen_vol_percent = output("oxygen_vol_percent", "Oxygen in the gas over the drink, % vol.")
+    @property
+    def each(self) -> PurgeOxygenEach[T]: ...
+    @property
+    def total(self) -> PurgeOxygenTotal[T]: ...
+    @property
+    def oxygen_ppm(self) -> T:
+        """Oxygen in the gas over the drink, ppm."""
+    @property
+    def oxygen_vol_percent(self) -> T:
+        """Oxygen in the gas over the drink, % vol."""
 
+class _PurgeOxygenInputs(TypedDict, Generic[N], total=False):
+    purge_gauge_kpa: N | None
+    purge_gauge_bar: N | None
+    purge_gauge_psi: N | None
+    purge_gauge_pa: N | None
+    cycles_count: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    start_oxygen_ppm: N | None
+    start_oxygen_vol_percent: N | None
+    gas_oxygen_ppm: N | None
+    gas_oxygen_vol_percent: N | None
+    keg_l: N | None
+    keg_ml: N | None
+    keg_us_gal: N | None
+    keg_imp_gal: N | None
+    keg_us_fl_oz: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    keg_rating_gauge_kpa: float | None
+    keg_rating_gauge_bar: float | None
+    keg_rating_gauge_psi: float | None
+    keg_rating_gauge_pa: float | None
+    errors: Literal["raise", "nan"]
 
-@function(PurgeOxygen)
-def purge_oxygen(
-    *,
-    purge_gauge_kpa: Number | None = None,
-    purge_gauge_bar: Number | None = None,
-    purge_gauge_psi: Number | None = None,
-    purge_gauge_pa: Number | None = None,
-    cycles_count: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    start_oxygen_ppm: Number | None = None,
-    start_oxygen_vol_percent: Number | None = None,
-    gas_oxygen_ppm: Number | None = None,
-    gas_oxygen_vol_percent: Number | None = None,
-    keg_l: Number | None = None,
-    keg_ml: Number | None = None,
-    keg_us_gal: Number | None = None,
-    keg_imp_gal: Number | None = None,
-    keg_us_fl_oz: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    keg_rating_gauge_kpa: float | None = None,
-    keg_rating_gauge_bar: float | None = None,
-    keg_rating_gauge_psi: float | None = None,
-    keg_rating_gauge_pa: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> PurgeOxygen[Any]:
+@overload
+def purge_oxygen(**given: Unpack[_PurgeOxygenInputs[float]]) -> PurgeOxygen[float]:
     """Oxygen left in a vessel that is filled with CO2 and vented so many times, each filling mixed; and the CO2 that this takes.
 
     Parameters
@@ -4909,6 +4844,7 @@ def purge_oxygen(
     Returns
     -------
     PurgeOxygen
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -4926,90 +4862,94 @@ def purge_oxygen(
     >>> carb.purge_oxygen(purge_gauge_psi=30, cycles_count=5, altitude_m=0).oxygen_ppm
     834.9505049842157
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def purge_oxygen(**given: Unpack[_PurgeOxygenInputs[Numbers]]) -> PurgeOxygen[NDArray[np.float64]]: ...
+@overload
+def purge_oxygen(**given: Unpack[_PurgeOxygenInputs[Container]]) -> PurgeOxygen[Any]: ...
 
 class PurgeCyclesWhole(Part[T]):
-    """The outputs of PurgeCycles that are whole."""
-
-    __slots__ = ()
-    shown = ("cycles_count",)
-    cycles_count = output("cycles_count", "How often a vessel is filled with CO2 and vented.")
-
+    @property
+    def cycles_count(self) -> T:
+        """How often a vessel is filled with CO2 and vented."""
 
 class PurgeCyclesEach(Part[T]):
-    """The outputs of PurgeCycles that are each."""
-
-    __slots__ = ()
-    shown = ("gas_g", "gas_oz")
-    gas_g = output("gas_g", "Mass of CO2, g.")
-    gas_kg = output("gas_kg", "Mass of CO2, kg.")
-    gas_oz = output("gas_oz", "Mass of CO2, oz.")
-    gas_lb = output("gas_lb", "Mass of CO2, lb.")
-
+    @property
+    def gas_g(self) -> T:
+        """Mass of CO2, g."""
+    @property
+    def gas_kg(self) -> T:
+        """Mass of CO2, kg."""
+    @property
+    def gas_oz(self) -> T:
+        """Mass of CO2, oz."""
+    @property
+    def gas_lb(self) -> T:
+        """Mass of CO2, lb."""
 
 class PurgeCyclesTotal(Part[T]):
-    """The outputs of PurgeCycles that are total."""
-
-    __slots__ = ()
-    shown = ("gas_g", "gas_oz")
-    gas_g = output("gas_g", "Mass of CO2, g.")
-    gas_kg = output("gas_kg", "Mass of CO2, kg.")
-    gas_oz = output("gas_oz", "Mass of CO2, oz.")
-    gas_lb = output("gas_lb", "Mass of CO2, lb.")
-
+    @property
+    def gas_g(self) -> T:
+        """Mass of CO2, g."""
+    @property
+    def gas_kg(self) -> T:
+        """Mass of CO2, kg."""
+    @property
+    def gas_oz(self) -> T:
+        """Mass of CO2, oz."""
+    @property
+    def gas_lb(self) -> T:
+        """Mass of CO2, lb."""
 
 class PurgeCycles(Result[T]):
     """How often a vessel is filled with CO2 and vented until no more than some oxygen is left, as a real and as a whole number; and the CO2 that the whole number takes."""
 
-    __slots__ = ()
-    function = "purge_cycles"
-    outputs = ("cycles_count", "whole_cycles_count", "each_gas_g", "each_gas_kg", "each_gas_oz", "each_gas_lb", "total_gas_g", "total_gas_kg", "total_gas_oz", "total_gas_lb")
-    shown = ("cycles_count", "whole_cycles_count", "each_gas_g", "each_gas_oz", "total_gas_g", "total_gas_oz")
-    whole = part(PurgeCyclesWhole, "whole", "Whole.")
-    each = part(PurgeCyclesEach, "each", "Each.")
-    total = part(PurgeCyclesTotal, "total", "Total.")
-    cycles_count = output("cycles_count", "How often a vessel is filled with CO2 and vented.")
+    @property
+    def whole(self) -> PurgeCyclesWhole[T]: ...
+    @property
+    def each(self) -> PurgeCyclesEach[T]: ...
+    @property
+    def total(self) -> PurgeCyclesTotal[T]: ...
+    @property
+    def cycles_count(self) -> T:
+        """How often a vessel is filled with CO2 and vented."""
 
+class _PurgeCyclesInputs(TypedDict, Generic[N], total=False):
+    purge_gauge_kpa: N | None
+    purge_gauge_bar: N | None
+    purge_gauge_psi: N | None
+    purge_gauge_pa: N | None
+    oxygen_ppm: N | None
+    oxygen_vol_percent: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    start_oxygen_ppm: N | None
+    start_oxygen_vol_percent: N | None
+    gas_oxygen_ppm: N | None
+    gas_oxygen_vol_percent: N | None
+    keg_l: N | None
+    keg_ml: N | None
+    keg_us_gal: N | None
+    keg_imp_gal: N | None
+    keg_us_fl_oz: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    keg_rating_gauge_kpa: float | None
+    keg_rating_gauge_bar: float | None
+    keg_rating_gauge_psi: float | None
+    keg_rating_gauge_pa: float | None
+    errors: Literal["raise", "nan"]
 
-@function(PurgeCycles)
-def purge_cycles(
-    *,
-    purge_gauge_kpa: Number | None = None,
-    purge_gauge_bar: Number | None = None,
-    purge_gauge_psi: Number | None = None,
-    purge_gauge_pa: Number | None = None,
-    oxygen_ppm: Number | None = None,
-    oxygen_vol_percent: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    start_oxygen_ppm: Number | None = None,
-    start_oxygen_vol_percent: Number | None = None,
-    gas_oxygen_ppm: Number | None = None,
-    gas_oxygen_vol_percent: Number | None = None,
-    keg_l: Number | None = None,
-    keg_ml: Number | None = None,
-    keg_us_gal: Number | None = None,
-    keg_imp_gal: Number | None = None,
-    keg_us_fl_oz: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    keg_rating_gauge_kpa: float | None = None,
-    keg_rating_gauge_bar: float | None = None,
-    keg_rating_gauge_psi: float | None = None,
-    keg_rating_gauge_pa: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> PurgeCycles[Any]:
+@overload
+def purge_cycles(**given: Unpack[_PurgeCyclesInputs[float]]) -> PurgeCycles[float]:
     """How often a vessel is filled with CO2 and vented until no more than some oxygen is left, as a real and as a whole number; and the CO2 that the whole number takes.
 
     Parameters
@@ -5049,6 +4989,7 @@ def purge_cycles(
     Returns
     -------
     PurgeCycles
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -5066,71 +5007,75 @@ def purge_cycles(
     >>> carb.purge_cycles(purge_gauge_psi=30, oxygen_ppm=1000, altitude_m=0).cycles_count
     4.832317328674432
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def purge_cycles(**given: Unpack[_PurgeCyclesInputs[Numbers]]) -> PurgeCycles[NDArray[np.float64]]: ...
+@overload
+def purge_cycles(**given: Unpack[_PurgeCyclesInputs[Container]]) -> PurgeCycles[Any]: ...
 
 class SweepOxygenMixed(Part[T]):
-    """The outputs of SweepOxygen that are mixed."""
-
-    __slots__ = ()
-    shown = ("oxygen_ppm", "oxygen_vol_percent")
-    oxygen_ppm = output("oxygen_ppm", "Oxygen in the gas over the drink, ppm.")
-    oxygen_vol_percent = output("oxygen_vol_percent", "Oxygen in the gas over the drink, % vol.")
-
+    @property
+    def oxygen_ppm(self) -> T:
+        """Oxygen in the gas over the drink, ppm."""
+    @property
+    def oxygen_vol_percent(self) -> T:
+        """Oxygen in the gas over the drink, % vol."""
 
 class SweepOxygenPlugFlow(Part[T]):
-    """The outputs of SweepOxygen that are plug_flow."""
-
-    __slots__ = ()
-    shown = ("oxygen_ppm", "oxygen_vol_percent")
-    oxygen_ppm = output("oxygen_ppm", "Oxygen in the gas over the drink, ppm.")
-    oxygen_vol_percent = output("oxygen_vol_percent", "Oxygen in the gas over the drink, % vol.")
-
+    @property
+    def oxygen_ppm(self) -> T:
+        """Oxygen in the gas over the drink, ppm."""
+    @property
+    def oxygen_vol_percent(self) -> T:
+        """Oxygen in the gas over the drink, % vol."""
 
 class SweepOxygen(Result[T]):
     """Oxygen left in an open vessel after so many vessel volumes of CO2 ran through it: mixed (the most), and without mixing (the least); and the CO2 that this takes."""
 
-    __slots__ = ()
-    function = "sweep_oxygen"
-    outputs = ("mixed_oxygen_ppm", "mixed_oxygen_vol_percent", "plug_flow_oxygen_ppm", "plug_flow_oxygen_vol_percent", "gas_g", "gas_kg", "gas_oz", "gas_lb")
-    shown = ("mixed_oxygen_ppm", "mixed_oxygen_vol_percent", "plug_flow_oxygen_ppm", "plug_flow_oxygen_vol_percent", "gas_g", "gas_oz")
-    mixed = part(SweepOxygenMixed, "mixed", "Mixed.")
-    plug_flow = part(SweepOxygenPlugFlow, "plug_flow", "Plug_flow.")
-    gas_g = output("gas_g", "Mass of CO2, g.")
-    gas_kg = output("gas_kg", "Mass of CO2, kg.")
-    gas_oz = output("gas_oz", "Mass of CO2, oz.")
-    gas_lb = output("gas_lb", "Mass of CO2, lb.")
+    @property
+    def mixed(self) -> SweepOxygenMixed[T]: ...
+    @property
+    def plug_flow(self) -> SweepOxygenPlugFlow[T]: ...
+    @property
+    def gas_g(self) -> T:
+        """Mass of CO2, g."""
+    @property
+    def gas_kg(self) -> T:
+        """Mass of CO2, kg."""
+    @property
+    def gas_oz(self) -> T:
+        """Mass of CO2, oz."""
+    @property
+    def gas_lb(self) -> T:
+        """Mass of CO2, lb."""
 
+class _SweepOxygenInputs(TypedDict, Generic[N], total=False):
+    sweeps_count: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    start_oxygen_ppm: N | None
+    start_oxygen_vol_percent: N | None
+    gas_oxygen_ppm: N | None
+    gas_oxygen_vol_percent: N | None
+    keg_l: N | None
+    keg_ml: N | None
+    keg_us_gal: N | None
+    keg_imp_gal: N | None
+    keg_us_fl_oz: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    errors: Literal["raise", "nan"]
 
-@function(SweepOxygen)
-def sweep_oxygen(
-    *,
-    sweeps_count: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    start_oxygen_ppm: Number | None = None,
-    start_oxygen_vol_percent: Number | None = None,
-    gas_oxygen_ppm: Number | None = None,
-    gas_oxygen_vol_percent: Number | None = None,
-    keg_l: Number | None = None,
-    keg_ml: Number | None = None,
-    keg_us_gal: Number | None = None,
-    keg_imp_gal: Number | None = None,
-    keg_us_fl_oz: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> SweepOxygen[Any]:
+@overload
+def sweep_oxygen(**given: Unpack[_SweepOxygenInputs[float]]) -> SweepOxygen[float]:
     """Oxygen left in an open vessel after so many vessel volumes of CO2 ran through it: mixed (the most), and without mixing (the least); and the CO2 that this takes.
 
     Parameters
@@ -5163,6 +5108,7 @@ def sweep_oxygen(
     Returns
     -------
     SweepOxygen
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -5180,65 +5126,73 @@ def sweep_oxygen(
     >>> carb.sweep_oxygen(sweeps_count=5, altitude_m=0).mixed.oxygen_ppm
     1441.3977578984327
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def sweep_oxygen(**given: Unpack[_SweepOxygenInputs[Numbers]]) -> SweepOxygen[NDArray[np.float64]]: ...
+@overload
+def sweep_oxygen(**given: Unpack[_SweepOxygenInputs[Container]]) -> SweepOxygen[Any]: ...
 
 class PushOxygen(Result[T]):
     """Oxygen in a keg that was filled to the brim with sanitiser, but for some air under the lid, and pushed empty by CO2; and the CO2 that this takes."""
 
-    __slots__ = ()
-    function = "push_oxygen"
-    outputs = ("oxygen_ppm", "oxygen_vol_percent", "gas_g", "gas_kg", "gas_oz", "gas_lb")
-    shown = ("oxygen_ppm", "oxygen_vol_percent", "gas_g", "gas_oz")
-    oxygen_ppm = output("oxygen_ppm", "Oxygen in the gas over the drink, ppm.")
-    oxygen_vol_percent = output("oxygen_vol_percent", "Oxygen in the gas over the drink, % vol.")
-    gas_g = output("gas_g", "Mass of CO2, g.")
-    gas_kg = output("gas_kg", "Mass of CO2, kg.")
-    gas_oz = output("gas_oz", "Mass of CO2, oz.")
-    gas_lb = output("gas_lb", "Mass of CO2, lb.")
+    @property
+    def oxygen_ppm(self) -> T:
+        """Oxygen in the gas over the drink, ppm."""
+    @property
+    def oxygen_vol_percent(self) -> T:
+        """Oxygen in the gas over the drink, % vol."""
+    @property
+    def gas_g(self) -> T:
+        """Mass of CO2, g."""
+    @property
+    def gas_kg(self) -> T:
+        """Mass of CO2, kg."""
+    @property
+    def gas_oz(self) -> T:
+        """Mass of CO2, oz."""
+    @property
+    def gas_lb(self) -> T:
+        """Mass of CO2, lb."""
 
+class _PushOxygenInputs(TypedDict, Generic[N], total=False):
+    pocket_l: N | None
+    pocket_ml: N | None
+    pocket_us_gal: N | None
+    pocket_imp_gal: N | None
+    pocket_us_fl_oz: N | None
+    push_gauge_kpa: N | None
+    push_gauge_bar: N | None
+    push_gauge_psi: N | None
+    push_gauge_pa: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    start_oxygen_ppm: N | None
+    start_oxygen_vol_percent: N | None
+    gas_oxygen_ppm: N | None
+    gas_oxygen_vol_percent: N | None
+    keg_l: N | None
+    keg_ml: N | None
+    keg_us_gal: N | None
+    keg_imp_gal: N | None
+    keg_us_fl_oz: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    keg_rating_gauge_kpa: float | None
+    keg_rating_gauge_bar: float | None
+    keg_rating_gauge_psi: float | None
+    keg_rating_gauge_pa: float | None
+    errors: Literal["raise", "nan"]
 
-@function(PushOxygen)
-def push_oxygen(
-    *,
-    pocket_l: Number | None = None,
-    pocket_ml: Number | None = None,
-    pocket_us_gal: Number | None = None,
-    pocket_imp_gal: Number | None = None,
-    pocket_us_fl_oz: Number | None = None,
-    push_gauge_kpa: Number | None = None,
-    push_gauge_bar: Number | None = None,
-    push_gauge_psi: Number | None = None,
-    push_gauge_pa: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    start_oxygen_ppm: Number | None = None,
-    start_oxygen_vol_percent: Number | None = None,
-    gas_oxygen_ppm: Number | None = None,
-    gas_oxygen_vol_percent: Number | None = None,
-    keg_l: Number | None = None,
-    keg_ml: Number | None = None,
-    keg_us_gal: Number | None = None,
-    keg_imp_gal: Number | None = None,
-    keg_us_fl_oz: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    keg_rating_gauge_kpa: float | None = None,
-    keg_rating_gauge_bar: float | None = None,
-    keg_rating_gauge_psi: float | None = None,
-    keg_rating_gauge_pa: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> PushOxygen[Any]:
+@overload
+def push_oxygen(**given: Unpack[_PushOxygenInputs[float]]) -> PushOxygen[float]:
     """Oxygen in a keg that was filled to the brim with sanitiser, but for some air under the lid, and pushed empty by CO2; and the CO2 that this takes.
 
     Parameters
@@ -5279,6 +5233,7 @@ def push_oxygen(
     Returns
     -------
     PushOxygen
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -5296,99 +5251,107 @@ def push_oxygen(
     >>> carb.push_oxygen(pocket_ml=50, push_gauge_psi=10, altitude_m=0).oxygen_ppm
     347.9857655995446
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def push_oxygen(**given: Unpack[_PushOxygenInputs[Numbers]]) -> PushOxygen[NDArray[np.float64]]: ...
+@overload
+def push_oxygen(**given: Unpack[_PushOxygenInputs[Container]]) -> PushOxygen[Any]: ...
 
 class OxygenPickupHeadspace(Part[T]):
-    """The outputs of OxygenPickup that are headspace."""
-
-    __slots__ = ()
-    shown = ("picked_up_ug_per_l", "picked_up_ppb")
-    picked_up_ug_per_l = output("picked_up_ug_per_l", "Oxygen that a drink takes up, µg/L.")
-    picked_up_ppb = output("picked_up_ppb", "Oxygen that a drink takes up, ppb.")
-    picked_up_mg_per_l = output("picked_up_mg_per_l", "Oxygen that a drink takes up, mg/L.")
-
+    @property
+    def picked_up_ug_per_l(self) -> T:
+        """Oxygen that a drink takes up, µg/L."""
+    @property
+    def picked_up_ppb(self) -> T:
+        """Oxygen that a drink takes up, ppb."""
+    @property
+    def picked_up_mg_per_l(self) -> T:
+        """Oxygen that a drink takes up, mg/L."""
 
 class OxygenPickupGas(Part[T]):
-    """The outputs of OxygenPickup that are gas."""
-
-    __slots__ = ()
-    shown = ("picked_up_ug_per_l", "picked_up_ppb")
-    picked_up_ug_per_l = output("picked_up_ug_per_l", "Oxygen that a drink takes up, µg/L.")
-    picked_up_ppb = output("picked_up_ppb", "Oxygen that a drink takes up, ppb.")
-    picked_up_mg_per_l = output("picked_up_mg_per_l", "Oxygen that a drink takes up, mg/L.")
-
+    @property
+    def picked_up_ug_per_l(self) -> T:
+        """Oxygen that a drink takes up, µg/L."""
+    @property
+    def picked_up_ppb(self) -> T:
+        """Oxygen that a drink takes up, ppb."""
+    @property
+    def picked_up_mg_per_l(self) -> T:
+        """Oxygen that a drink takes up, mg/L."""
 
 class OxygenPickupEquilibrium(Part[T]):
-    """The outputs of OxygenPickup that are equilibrium."""
-
-    __slots__ = ()
-    shown = ("dissolved_oxygen_ug_per_l", "dissolved_oxygen_ppb")
-    dissolved_oxygen_ug_per_l = output("dissolved_oxygen_ug_per_l", "Oxygen dissolved in the drink, µg/L.")
-    dissolved_oxygen_ppb = output("dissolved_oxygen_ppb", "Oxygen dissolved in the drink, ppb.")
-    dissolved_oxygen_mg_per_l = output("dissolved_oxygen_mg_per_l", "Oxygen dissolved in the drink, mg/L.")
-
+    @property
+    def dissolved_oxygen_ug_per_l(self) -> T:
+        """Oxygen dissolved in the drink, µg/L."""
+    @property
+    def dissolved_oxygen_ppb(self) -> T:
+        """Oxygen dissolved in the drink, ppb."""
+    @property
+    def dissolved_oxygen_mg_per_l(self) -> T:
+        """Oxygen dissolved in the drink, mg/L."""
 
 class OxygenPickup(Result[T]):
     """Oxygen of a package per litre of drink: in the headspace, brought along by the CO2 that carbonates it, and in all with what was dissolved; and what of it is dissolved at equilibrium."""
 
-    __slots__ = ()
-    function = "oxygen_pickup"
-    outputs = ("headspace_picked_up_ug_per_l", "headspace_picked_up_ppb", "headspace_picked_up_mg_per_l", "gas_picked_up_ug_per_l", "gas_picked_up_ppb", "gas_picked_up_mg_per_l", "total_oxygen_ug_per_l", "total_oxygen_ppb", "total_oxygen_mg_per_l", "equilibrium_dissolved_oxygen_ug_per_l", "equilibrium_dissolved_oxygen_ppb", "equilibrium_dissolved_oxygen_mg_per_l")
-    shown = ("headspace_picked_up_ug_per_l", "headspace_picked_up_ppb", "gas_picked_up_ug_per_l", "gas_picked_up_ppb", "total_oxygen_ug_per_l", "total_oxygen_ppb", "equilibrium_dissolved_oxygen_ug_per_l", "equilibrium_dissolved_oxygen_ppb")
-    headspace = part(OxygenPickupHeadspace, "headspace", "Headspace.")
-    gas = part(OxygenPickupGas, "gas", "Gas.")
-    equilibrium = part(OxygenPickupEquilibrium, "equilibrium", "Equilibrium.")
-    total_oxygen_ug_per_l = output("total_oxygen_ug_per_l", "Oxygen in drink and headspace together, per litre of drink: total package oxygen, µg/L.")
-    total_oxygen_ppb = output("total_oxygen_ppb", "Oxygen in drink and headspace together, per litre of drink: total package oxygen, ppb.")
-    total_oxygen_mg_per_l = output("total_oxygen_mg_per_l", "Oxygen in drink and headspace together, per litre of drink: total package oxygen, mg/L.")
+    @property
+    def headspace(self) -> OxygenPickupHeadspace[T]: ...
+    @property
+    def gas(self) -> OxygenPickupGas[T]: ...
+    @property
+    def equilibrium(self) -> OxygenPickupEquilibrium[T]: ...
+    @property
+    def total_oxygen_ug_per_l(self) -> T:
+        """Oxygen in drink and headspace together, per litre of drink: total package oxygen, µg/L."""
+    @property
+    def total_oxygen_ppb(self) -> T:
+        """Oxygen in drink and headspace together, per litre of drink: total package oxygen, ppb."""
+    @property
+    def total_oxygen_mg_per_l(self) -> T:
+        """Oxygen in drink and headspace together, per litre of drink: total package oxygen, mg/L."""
 
+class _OxygenPickupInputs(TypedDict, Generic[N], total=False):
+    oxygen_ppm: N | None
+    oxygen_vol_percent: N | None
+    headspace_percent: N | None
+    keg_l: float | None
+    keg_ml: float | None
+    keg_us_gal: float | None
+    keg_imp_gal: float | None
+    keg_us_fl_oz: float | None
+    packaged_l: float | None
+    packaged_ml: float | None
+    packaged_us_gal: float | None
+    packaged_imp_gal: float | None
+    packaged_us_fl_oz: float | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    gauge_kpa: N | None
+    gauge_bar: N | None
+    gauge_psi: N | None
+    gauge_pa: N | None
+    dissolved_oxygen_ug_per_l: N | None
+    dissolved_oxygen_ppb: N | None
+    dissolved_oxygen_mg_per_l: N | None
+    co2_g_per_l: N | None
+    volumes: N | None
+    start_co2_g_per_l: N | None
+    start_volumes: N | None
+    gas_oxygen_ppm: N | None
+    gas_oxygen_vol_percent: N | None
+    errors: Literal["raise", "nan"]
 
-@function(OxygenPickup)
-def oxygen_pickup(
-    *,
-    oxygen_ppm: Number | None = None,
-    oxygen_vol_percent: Number | None = None,
-    headspace_percent: Number | None = None,
-    keg_l: float | None = None,
-    keg_ml: float | None = None,
-    keg_us_gal: float | None = None,
-    keg_imp_gal: float | None = None,
-    keg_us_fl_oz: float | None = None,
-    packaged_l: float | None = None,
-    packaged_ml: float | None = None,
-    packaged_us_gal: float | None = None,
-    packaged_imp_gal: float | None = None,
-    packaged_us_fl_oz: float | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    gauge_kpa: Number | None = None,
-    gauge_bar: Number | None = None,
-    gauge_psi: Number | None = None,
-    gauge_pa: Number | None = None,
-    dissolved_oxygen_ug_per_l: Number | None = None,
-    dissolved_oxygen_ppb: Number | None = None,
-    dissolved_oxygen_mg_per_l: Number | None = None,
-    co2_g_per_l: Number | None = None,
-    volumes: Number | None = None,
-    start_co2_g_per_l: Number | None = None,
-    start_volumes: Number | None = None,
-    gas_oxygen_ppm: Number | None = None,
-    gas_oxygen_vol_percent: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> OxygenPickup[Any]:
+@overload
+def oxygen_pickup(**given: Unpack[_OxygenPickupInputs[float]]) -> OxygenPickup[float]:
     """Oxygen of a package per litre of drink: in the headspace, brought along by the CO2 that carbonates it, and in all with what was dissolved; and what of it is dissolved at equilibrium.
 
     Parameters
@@ -5434,6 +5397,7 @@ def oxygen_pickup(
     Returns
     -------
     OxygenPickup
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -5458,45 +5422,49 @@ def oxygen_pickup(
     ... ).headspace.picked_up_ug_per_l
     49.24457830840352
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def oxygen_pickup(**given: Unpack[_OxygenPickupInputs[Numbers]]) -> OxygenPickup[NDArray[np.float64]]: ...
+@overload
+def oxygen_pickup(**given: Unpack[_OxygenPickupInputs[Container]]) -> OxygenPickup[Any]: ...
 
 class TotalPackageOxygenHeadspace(Part[T]):
-    """The outputs of TotalPackageOxygen that are headspace."""
-
-    __slots__ = ()
-    shown = ("picked_up_ug_per_l", "picked_up_ppb")
-    picked_up_ug_per_l = output("picked_up_ug_per_l", "Oxygen that a drink takes up, µg/L.")
-    picked_up_ppb = output("picked_up_ppb", "Oxygen that a drink takes up, ppb.")
-    picked_up_mg_per_l = output("picked_up_mg_per_l", "Oxygen that a drink takes up, mg/L.")
-
+    @property
+    def picked_up_ug_per_l(self) -> T:
+        """Oxygen that a drink takes up, µg/L."""
+    @property
+    def picked_up_ppb(self) -> T:
+        """Oxygen that a drink takes up, ppb."""
+    @property
+    def picked_up_mg_per_l(self) -> T:
+        """Oxygen that a drink takes up, mg/L."""
 
 class TotalPackageOxygen(Result[T]):
     """Total package oxygen from the oxygen dissolved in a package that was shaken to equilibrium, and the part of it that is in the headspace; per litre of drink."""
 
-    __slots__ = ()
-    function = "total_package_oxygen"
-    outputs = ("total_oxygen_ug_per_l", "total_oxygen_ppb", "total_oxygen_mg_per_l", "headspace_picked_up_ug_per_l", "headspace_picked_up_ppb", "headspace_picked_up_mg_per_l")
-    shown = ("total_oxygen_ug_per_l", "total_oxygen_ppb", "headspace_picked_up_ug_per_l", "headspace_picked_up_ppb")
-    headspace = part(TotalPackageOxygenHeadspace, "headspace", "Headspace.")
-    total_oxygen_ug_per_l = output("total_oxygen_ug_per_l", "Oxygen in drink and headspace together, per litre of drink: total package oxygen, µg/L.")
-    total_oxygen_ppb = output("total_oxygen_ppb", "Oxygen in drink and headspace together, per litre of drink: total package oxygen, ppb.")
-    total_oxygen_mg_per_l = output("total_oxygen_mg_per_l", "Oxygen in drink and headspace together, per litre of drink: total package oxygen, mg/L.")
+    @property
+    def headspace(self) -> TotalPackageOxygenHeadspace[T]: ...
+    @property
+    def total_oxygen_ug_per_l(self) -> T:
+        """Oxygen in drink and headspace together, per litre of drink: total package oxygen, µg/L."""
+    @property
+    def total_oxygen_ppb(self) -> T:
+        """Oxygen in drink and headspace together, per litre of drink: total package oxygen, ppb."""
+    @property
+    def total_oxygen_mg_per_l(self) -> T:
+        """Oxygen in drink and headspace together, per litre of drink: total package oxygen, mg/L."""
 
+class _TotalPackageOxygenInputs(TypedDict, Generic[N], total=False):
+    dissolved_oxygen_ug_per_l: N | None
+    dissolved_oxygen_ppb: N | None
+    dissolved_oxygen_mg_per_l: N | None
+    headspace_percent: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    errors: Literal["raise", "nan"]
 
-@function(TotalPackageOxygen)
-def total_package_oxygen(
-    *,
-    dissolved_oxygen_ug_per_l: Number | None = None,
-    dissolved_oxygen_ppb: Number | None = None,
-    dissolved_oxygen_mg_per_l: Number | None = None,
-    headspace_percent: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> TotalPackageOxygen[Any]:
+@overload
+def total_package_oxygen(**given: Unpack[_TotalPackageOxygenInputs[float]]) -> TotalPackageOxygen[float]:
     """Total package oxygen from the oxygen dissolved in a package that was shaken to equilibrium, and the part of it that is in the headspace; per litre of drink.
 
     Parameters
@@ -5514,6 +5482,7 @@ def total_package_oxygen(
     Returns
     -------
     TotalPackageOxygen
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -5535,172 +5504,196 @@ def total_package_oxygen(
     ... ).total_oxygen_ug_per_l
     99.87189345828378
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def total_package_oxygen(**given: Unpack[_TotalPackageOxygenInputs[Numbers]]) -> TotalPackageOxygen[NDArray[np.float64]]: ...
+@overload
+def total_package_oxygen(**given: Unpack[_TotalPackageOxygenInputs[Container]]) -> TotalPackageOxygen[Any]: ...
 
 class GasBudgetDissolve(Part[T]):
-    """The outputs of GasBudget that are dissolve."""
-
-    __slots__ = ()
-    shown = ("gas_g", "gas_oz")
-    gas_g = output("gas_g", "Mass of CO2, g.")
-    gas_kg = output("gas_kg", "Mass of CO2, kg.")
-    gas_oz = output("gas_oz", "Mass of CO2, oz.")
-    gas_lb = output("gas_lb", "Mass of CO2, lb.")
-
+    @property
+    def gas_g(self) -> T:
+        """Mass of CO2, g."""
+    @property
+    def gas_kg(self) -> T:
+        """Mass of CO2, kg."""
+    @property
+    def gas_oz(self) -> T:
+        """Mass of CO2, oz."""
+    @property
+    def gas_lb(self) -> T:
+        """Mass of CO2, lb."""
 
 class GasBudgetHeadspace(Part[T]):
-    """The outputs of GasBudget that are headspace."""
-
-    __slots__ = ()
-    shown = ("gas_g", "gas_oz")
-    gas_g = output("gas_g", "Mass of CO2, g.")
-    gas_kg = output("gas_kg", "Mass of CO2, kg.")
-    gas_oz = output("gas_oz", "Mass of CO2, oz.")
-    gas_lb = output("gas_lb", "Mass of CO2, lb.")
-
+    @property
+    def gas_g(self) -> T:
+        """Mass of CO2, g."""
+    @property
+    def gas_kg(self) -> T:
+        """Mass of CO2, kg."""
+    @property
+    def gas_oz(self) -> T:
+        """Mass of CO2, oz."""
+    @property
+    def gas_lb(self) -> T:
+        """Mass of CO2, lb."""
 
 class GasBudgetPurge(Part[T]):
-    """The outputs of GasBudget that are purge."""
-
-    __slots__ = ()
-    shown = ("gas_g", "gas_oz")
-    gas_g = output("gas_g", "Mass of CO2, g.")
-    gas_kg = output("gas_kg", "Mass of CO2, kg.")
-    gas_oz = output("gas_oz", "Mass of CO2, oz.")
-    gas_lb = output("gas_lb", "Mass of CO2, lb.")
-
+    @property
+    def gas_g(self) -> T:
+        """Mass of CO2, g."""
+    @property
+    def gas_kg(self) -> T:
+        """Mass of CO2, kg."""
+    @property
+    def gas_oz(self) -> T:
+        """Mass of CO2, oz."""
+    @property
+    def gas_lb(self) -> T:
+        """Mass of CO2, lb."""
 
 class GasBudgetServe(Part[T]):
-    """The outputs of GasBudget that are serve."""
-
-    __slots__ = ()
-    shown = ("gas_g", "gas_oz")
-    gas_g = output("gas_g", "Mass of CO2, g.")
-    gas_kg = output("gas_kg", "Mass of CO2, kg.")
-    gas_oz = output("gas_oz", "Mass of CO2, oz.")
-    gas_lb = output("gas_lb", "Mass of CO2, lb.")
-
+    @property
+    def gas_g(self) -> T:
+        """Mass of CO2, g."""
+    @property
+    def gas_kg(self) -> T:
+        """Mass of CO2, kg."""
+    @property
+    def gas_oz(self) -> T:
+        """Mass of CO2, oz."""
+    @property
+    def gas_lb(self) -> T:
+        """Mass of CO2, lb."""
 
 class GasBudgetLoss(Part[T]):
-    """The outputs of GasBudget that are loss."""
-
-    __slots__ = ()
-    shown = ("gas_g", "gas_oz")
-    gas_g = output("gas_g", "Mass of CO2, g.")
-    gas_kg = output("gas_kg", "Mass of CO2, kg.")
-    gas_oz = output("gas_oz", "Mass of CO2, oz.")
-    gas_lb = output("gas_lb", "Mass of CO2, lb.")
-
+    @property
+    def gas_g(self) -> T:
+        """Mass of CO2, g."""
+    @property
+    def gas_kg(self) -> T:
+        """Mass of CO2, kg."""
+    @property
+    def gas_oz(self) -> T:
+        """Mass of CO2, oz."""
+    @property
+    def gas_lb(self) -> T:
+        """Mass of CO2, lb."""
 
 class GasBudgetTotal(Part[T]):
-    """The outputs of GasBudget that are total."""
-
-    __slots__ = ()
-    shown = ("gas_g", "gas_oz")
-    gas_g = output("gas_g", "Mass of CO2, g.")
-    gas_kg = output("gas_kg", "Mass of CO2, kg.")
-    gas_oz = output("gas_oz", "Mass of CO2, oz.")
-    gas_lb = output("gas_lb", "Mass of CO2, lb.")
-
+    @property
+    def gas_g(self) -> T:
+        """Mass of CO2, g."""
+    @property
+    def gas_kg(self) -> T:
+        """Mass of CO2, kg."""
+    @property
+    def gas_oz(self) -> T:
+        """Mass of CO2, oz."""
+    @property
+    def gas_lb(self) -> T:
+        """Mass of CO2, lb."""
 
 class GasBudgetLeast(Part[T]):
-    """The outputs of GasBudget that are least."""
-
-    __slots__ = ()
-    shown = ("gas_g", "gas_oz")
-    gas_g = output("gas_g", "Mass of CO2, g.")
-    gas_kg = output("gas_kg", "Mass of CO2, kg.")
-    gas_oz = output("gas_oz", "Mass of CO2, oz.")
-    gas_lb = output("gas_lb", "Mass of CO2, lb.")
-
+    @property
+    def gas_g(self) -> T:
+        """Mass of CO2, g."""
+    @property
+    def gas_kg(self) -> T:
+        """Mass of CO2, kg."""
+    @property
+    def gas_oz(self) -> T:
+        """Mass of CO2, oz."""
+    @property
+    def gas_lb(self) -> T:
+        """Mass of CO2, lb."""
 
 class GasBudgetMost(Part[T]):
-    """The outputs of GasBudget that are most."""
-
-    __slots__ = ()
-    shown = ("kegs_count",)
-    kegs_count = output("kegs_count", "How many kegs a cylinder does.")
-
+    @property
+    def kegs_count(self) -> T:
+        """How many kegs a cylinder does."""
 
 class GasBudget(Result[T]):
     """CO2 that a keg takes, use by use: dissolved, in the headspace, for purging, to push the drink out, lost; in all and at the bare minimum; and how many kegs a cylinder does at either."""
 
-    __slots__ = ()
-    function = "gas_budget"
-    outputs = ("dissolve_gas_g", "dissolve_gas_kg", "dissolve_gas_oz", "dissolve_gas_lb", "headspace_gas_g", "headspace_gas_kg", "headspace_gas_oz", "headspace_gas_lb", "purge_gas_g", "purge_gas_kg", "purge_gas_oz", "purge_gas_lb", "serve_gas_g", "serve_gas_kg", "serve_gas_oz", "serve_gas_lb", "loss_gas_g", "loss_gas_kg", "loss_gas_oz", "loss_gas_lb", "total_gas_g", "total_gas_kg", "total_gas_oz", "total_gas_lb", "least_gas_g", "least_gas_kg", "least_gas_oz", "least_gas_lb", "kegs_count", "most_kegs_count")
-    shown = ("dissolve_gas_g", "dissolve_gas_oz", "headspace_gas_g", "headspace_gas_oz", "purge_gas_g", "purge_gas_oz", "serve_gas_g", "serve_gas_oz", "loss_gas_g", "loss_gas_oz", "total_gas_g", "total_gas_oz", "least_gas_g", "least_gas_oz", "kegs_count", "most_kegs_count")
-    dissolve = part(GasBudgetDissolve, "dissolve", "Dissolve.")
-    headspace = part(GasBudgetHeadspace, "headspace", "Headspace.")
-    purge = part(GasBudgetPurge, "purge", "Purge.")
-    serve = part(GasBudgetServe, "serve", "Serve.")
-    loss = part(GasBudgetLoss, "loss", "Loss.")
-    total = part(GasBudgetTotal, "total", "Total.")
-    least = part(GasBudgetLeast, "least", "Least.")
-    most = part(GasBudgetMost, "most", "Most.")
-    kegs_count = output("kegs_count", "How many kegs a cylinder does.")
+    @property
+    def dissolve(self) -> GasBudgetDissolve[T]: ...
+    @property
+    def headspace(self) -> GasBudgetHeadspace[T]: ...
+    @property
+    def purge(self) -> GasBudgetPurge[T]: ...
+    @property
+    def serve(self) -> GasBudgetServe[T]: ...
+    @property
+    def loss(self) -> GasBudgetLoss[T]: ...
+    @property
+    def total(self) -> GasBudgetTotal[T]: ...
+    @property
+    def least(self) -> GasBudgetLeast[T]: ...
+    @property
+    def most(self) -> GasBudgetMost[T]: ...
+    @property
+    def kegs_count(self) -> T:
+        """How many kegs a cylinder does."""
 
+class _GasBudgetInputs(TypedDict, Generic[N], total=False):
+    packaged_l: N | None
+    packaged_ml: N | None
+    packaged_us_gal: N | None
+    packaged_imp_gal: N | None
+    packaged_us_fl_oz: N | None
+    co2_g_per_l: N | None
+    volumes: N | None
+    start_co2_g_per_l: N | None
+    start_volumes: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    gauge_kpa: N | None
+    gauge_bar: N | None
+    gauge_psi: N | None
+    gauge_pa: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    keg_l: N | None
+    keg_ml: N | None
+    keg_us_gal: N | None
+    keg_imp_gal: N | None
+    keg_us_fl_oz: N | None
+    purge: Literal["none", "headspace", "empty", "push"] | None
+    purge_gauge_kpa: N | None
+    purge_gauge_bar: N | None
+    purge_gauge_psi: N | None
+    purge_gauge_pa: N | None
+    cycles_count: N | None
+    push_gauge_kpa: N | None
+    push_gauge_bar: N | None
+    push_gauge_psi: N | None
+    push_gauge_pa: N | None
+    purge_c: N | None
+    purge_f: N | None
+    purge_k: N | None
+    gas_loss_percent: N | None
+    keg_rating_gauge_kpa: float | None
+    keg_rating_gauge_bar: float | None
+    keg_rating_gauge_psi: float | None
+    keg_rating_gauge_pa: float | None
+    cylinder_size: Literal["cartridge_8_g", "cartridge_12_g", "cartridge_16_g", "cartridge_74_g", "cylinder_2_kg", "cylinder_5_lb", "cylinder_10_lb", "cylinder_6_kg", "cylinder_20_lb", "cylinder_10_kg"] | None
+    charge_g: N | None
+    charge_kg: N | None
+    charge_oz: N | None
+    charge_lb: N | None
+    errors: Literal["raise", "nan"]
 
-@function(GasBudget)
-def gas_budget(
-    *,
-    packaged_l: Number | None = None,
-    packaged_ml: Number | None = None,
-    packaged_us_gal: Number | None = None,
-    packaged_imp_gal: Number | None = None,
-    packaged_us_fl_oz: Number | None = None,
-    co2_g_per_l: Number | None = None,
-    volumes: Number | None = None,
-    start_co2_g_per_l: Number | None = None,
-    start_volumes: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    gauge_kpa: Number | None = None,
-    gauge_bar: Number | None = None,
-    gauge_psi: Number | None = None,
-    gauge_pa: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    keg_l: Number | None = None,
-    keg_ml: Number | None = None,
-    keg_us_gal: Number | None = None,
-    keg_imp_gal: Number | None = None,
-    keg_us_fl_oz: Number | None = None,
-    purge: Literal["none", "headspace", "empty", "push"] | None = None,
-    purge_gauge_kpa: Number | None = None,
-    purge_gauge_bar: Number | None = None,
-    purge_gauge_psi: Number | None = None,
-    purge_gauge_pa: Number | None = None,
-    cycles_count: Number | None = None,
-    push_gauge_kpa: Number | None = None,
-    push_gauge_bar: Number | None = None,
-    push_gauge_psi: Number | None = None,
-    push_gauge_pa: Number | None = None,
-    purge_c: Number | None = None,
-    purge_f: Number | None = None,
-    purge_k: Number | None = None,
-    gas_loss_percent: Number | None = None,
-    keg_rating_gauge_kpa: float | None = None,
-    keg_rating_gauge_bar: float | None = None,
-    keg_rating_gauge_psi: float | None = None,
-    keg_rating_gauge_pa: float | None = None,
-    cylinder_size: Literal["cartridge_8_g", "cartridge_12_g", "cartridge_16_g", "cartridge_74_g", "cylinder_2_kg", "cylinder_5_lb", "cylinder_10_lb", "cylinder_6_kg", "cylinder_20_lb", "cylinder_10_kg"] | None = None,
-    charge_g: Number | None = None,
-    charge_kg: Number | None = None,
-    charge_oz: Number | None = None,
-    charge_lb: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> GasBudget[Any]:
+@overload
+def gas_budget(**given: Unpack[_GasBudgetInputs[float]]) -> GasBudget[float]:
     """CO2 that a keg takes, use by use: dissolved, in the headspace, for purging, to push the drink out, lost; in all and at the bare minimum; and how many kegs a cylinder does at either.
 
     Parameters
@@ -5765,6 +5758,7 @@ def gas_budget(
     Returns
     -------
     GasBudget
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -5789,67 +5783,79 @@ def gas_budget(
     ... ).dissolve.gas_g
     62.10891897929159
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def gas_budget(**given: Unpack[_GasBudgetInputs[Numbers]]) -> GasBudget[NDArray[np.float64]]: ...
+@overload
+def gas_budget(**given: Unpack[_GasBudgetInputs[Container]]) -> GasBudget[Any]: ...
 
 class CylinderLeftFalling(Part[T]):
-    """The outputs of CylinderLeft that are falling."""
-
-    __slots__ = ()
-    shown = ("left_percent",)
-    left_percent = output("left_percent", "Share of a full charge, %.")
-
+    @property
+    def left_percent(self) -> T:
+        """Share of a full charge, %."""
 
 class CylinderLeftLiquidFull(Part[T]):
-    """The outputs of CylinderLeft that are liquid_full."""
-
-    __slots__ = ()
-    shown = ("cylinder_c", "cylinder_f")
-    cylinder_c = output("cylinder_c", "Temperature of a cylinder of CO2: from the triple to the critical point, between which it holds liquid, °C.")
-    cylinder_f = output("cylinder_f", "Temperature of a cylinder of CO2: from the triple to the critical point, between which it holds liquid, °F.")
-    cylinder_k = output("cylinder_k", "Temperature of a cylinder of CO2: from the triple to the critical point, between which it holds liquid, K.")
-
+    @property
+    def cylinder_c(self) -> T:
+        """Temperature of a cylinder of CO2: from the triple to the critical point, between which it holds liquid, °C."""
+    @property
+    def cylinder_f(self) -> T:
+        """Temperature of a cylinder of CO2: from the triple to the critical point, between which it holds liquid, °F."""
+    @property
+    def cylinder_k(self) -> T:
+        """Temperature of a cylinder of CO2: from the triple to the critical point, between which it holds liquid, K."""
 
 class CylinderLeft(Result[T]):
     """What the gauge of a cylinder shows as long as it holds liquid, the share of a full charge that is left when it begins to fall, and the temperature at which a full cylinder is full of liquid."""
 
-    __slots__ = ()
-    function = "cylinder_left"
-    outputs = ("gauge_kpa", "gauge_bar", "gauge_psi", "gauge_pa", "abs_kpa", "abs_bar", "abs_psi", "abs_pa", "falling_left_percent", "liquid_full_cylinder_c", "liquid_full_cylinder_f", "liquid_full_cylinder_k")
-    shown = ("gauge_kpa", "gauge_bar", "gauge_psi", "abs_kpa", "abs_bar", "abs_psi", "falling_left_percent", "liquid_full_cylinder_c", "liquid_full_cylinder_f")
-    falling = part(CylinderLeftFalling, "falling", "Falling.")
-    liquid_full = part(CylinderLeftLiquidFull, "liquid_full", "Liquid_full.")
-    gauge_kpa = output("gauge_kpa", "Pressure above the air outside, total of the gas over the drink, kPa.")
-    gauge_bar = output("gauge_bar", "Pressure above the air outside, total of the gas over the drink, bar.")
-    gauge_psi = output("gauge_psi", "Pressure above the air outside, total of the gas over the drink, psi.")
-    gauge_pa = output("gauge_pa", "Pressure above the air outside, total of the gas over the drink, Pa.")
-    abs_kpa = output("abs_kpa", "Pressure above vacuum, total of the gas over the drink, kPa.")
-    abs_bar = output("abs_bar", "Pressure above vacuum, total of the gas over the drink, bar.")
-    abs_psi = output("abs_psi", "Pressure above vacuum, total of the gas over the drink, psi.")
-    abs_pa = output("abs_pa", "Pressure above vacuum, total of the gas over the drink, Pa.")
+    @property
+    def falling(self) -> CylinderLeftFalling[T]: ...
+    @property
+    def liquid_full(self) -> CylinderLeftLiquidFull[T]: ...
+    @property
+    def gauge_kpa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, kPa."""
+    @property
+    def gauge_bar(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, bar."""
+    @property
+    def gauge_psi(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, psi."""
+    @property
+    def gauge_pa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, Pa."""
+    @property
+    def abs_kpa(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, kPa."""
+    @property
+    def abs_bar(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, bar."""
+    @property
+    def abs_psi(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, psi."""
+    @property
+    def abs_pa(self) -> T:
+        """Pressure above vacuum, total of the gas over the drink, Pa."""
 
+class _CylinderLeftInputs(TypedDict, Generic[N], total=False):
+    cylinder_c: N | None
+    cylinder_f: N | None
+    cylinder_k: N | None
+    cylinder_size: Literal["cartridge_8_g", "cartridge_12_g", "cartridge_16_g", "cartridge_74_g", "cylinder_2_kg", "cylinder_5_lb", "cylinder_10_lb", "cylinder_6_kg", "cylinder_20_lb", "cylinder_10_kg"] | None
+    filling_ratio_g_per_g: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    errors: Literal["raise", "nan"]
 
-@function(CylinderLeft)
-def cylinder_left(
-    *,
-    cylinder_c: Number | None = None,
-    cylinder_f: Number | None = None,
-    cylinder_k: Number | None = None,
-    cylinder_size: Literal["cartridge_8_g", "cartridge_12_g", "cartridge_16_g", "cartridge_74_g", "cylinder_2_kg", "cylinder_5_lb", "cylinder_10_lb", "cylinder_6_kg", "cylinder_20_lb", "cylinder_10_kg"] | None = None,
-    filling_ratio_g_per_g: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> CylinderLeft[Any]:
+@overload
+def cylinder_left(**given: Unpack[_CylinderLeftInputs[float]]) -> CylinderLeft[float]:
     """What the gauge of a cylinder shows as long as it holds liquid, the share of a full charge that is left when it begins to fall, and the temperature at which a full cylinder is full of liquid.
 
     Parameters
@@ -5878,6 +5884,7 @@ def cylinder_left(
     Returns
     -------
     CylinderLeft
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -5899,55 +5906,59 @@ def cylinder_left(
     ... ).gauge_kpa
     5627.869424293769
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def cylinder_left(**given: Unpack[_CylinderLeftInputs[Numbers]]) -> CylinderLeft[NDArray[np.float64]]: ...
+@overload
+def cylinder_left(**given: Unpack[_CylinderLeftInputs[Container]]) -> CylinderLeft[Any]: ...
 
 class CylinderContentsLeft(Part[T]):
-    """The outputs of CylinderContents that are left."""
-
-    __slots__ = ()
-    shown = ("gas_g", "gas_oz")
-    gas_g = output("gas_g", "Mass of CO2, g.")
-    gas_kg = output("gas_kg", "Mass of CO2, kg.")
-    gas_oz = output("gas_oz", "Mass of CO2, oz.")
-    gas_lb = output("gas_lb", "Mass of CO2, lb.")
-
+    @property
+    def gas_g(self) -> T:
+        """Mass of CO2, g."""
+    @property
+    def gas_kg(self) -> T:
+        """Mass of CO2, kg."""
+    @property
+    def gas_oz(self) -> T:
+        """Mass of CO2, oz."""
+    @property
+    def gas_lb(self) -> T:
+        """Mass of CO2, lb."""
 
 class CylinderContents(Result[T]):
     """CO2 left in a cylinder by its weight now and empty, the share of a full charge, and how many kegs that does."""
 
-    __slots__ = ()
-    function = "cylinder_contents"
-    outputs = ("left_gas_g", "left_gas_kg", "left_gas_oz", "left_gas_lb", "left_percent", "kegs_count")
-    shown = ("left_gas_g", "left_gas_oz", "left_percent", "kegs_count")
-    left = part(CylinderContentsLeft, "left", "Left.")
-    left_percent = output("left_percent", "Share of a full charge, %.")
-    kegs_count = output("kegs_count", "How many kegs a cylinder does.")
+    @property
+    def left(self) -> CylinderContentsLeft[T]: ...
+    @property
+    def left_percent(self) -> T:
+        """Share of a full charge, %."""
+    @property
+    def kegs_count(self) -> T:
+        """How many kegs a cylinder does."""
 
+class _CylinderContentsInputs(TypedDict, Generic[N], total=False):
+    gross_g: N | None
+    gross_kg: N | None
+    gross_oz: N | None
+    gross_lb: N | None
+    tare_g: N | None
+    tare_kg: N | None
+    tare_oz: N | None
+    tare_lb: N | None
+    cylinder_size: Literal["cartridge_8_g", "cartridge_12_g", "cartridge_16_g", "cartridge_74_g", "cylinder_2_kg", "cylinder_5_lb", "cylinder_10_lb", "cylinder_6_kg", "cylinder_20_lb", "cylinder_10_kg"] | None
+    charge_g: N | None
+    charge_kg: N | None
+    charge_oz: N | None
+    charge_lb: N | None
+    gas_g: N | None
+    gas_kg: N | None
+    gas_oz: N | None
+    gas_lb: N | None
+    errors: Literal["raise", "nan"]
 
-@function(CylinderContents)
-def cylinder_contents(
-    *,
-    gross_g: Number | None = None,
-    gross_kg: Number | None = None,
-    gross_oz: Number | None = None,
-    gross_lb: Number | None = None,
-    tare_g: Number | None = None,
-    tare_kg: Number | None = None,
-    tare_oz: Number | None = None,
-    tare_lb: Number | None = None,
-    cylinder_size: Literal["cartridge_8_g", "cartridge_12_g", "cartridge_16_g", "cartridge_74_g", "cylinder_2_kg", "cylinder_5_lb", "cylinder_10_lb", "cylinder_6_kg", "cylinder_20_lb", "cylinder_10_kg"] | None = None,
-    charge_g: Number | None = None,
-    charge_kg: Number | None = None,
-    charge_oz: Number | None = None,
-    charge_lb: Number | None = None,
-    gas_g: Number | None = None,
-    gas_kg: Number | None = None,
-    gas_oz: Number | None = None,
-    gas_lb: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> CylinderContents[Any]:
+@overload
+def cylinder_contents(**given: Unpack[_CylinderContentsInputs[float]]) -> CylinderContents[float]:
     """CO2 left in a cylinder by its weight now and empty, the share of a full charge, and how many kegs that does.
 
     Parameters
@@ -5970,6 +5981,7 @@ def cylinder_contents(
     Returns
     -------
     CylinderContents
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -5991,123 +6003,127 @@ def cylinder_contents(
     ... ).left.gas_g
     1133.9809249999994
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def cylinder_contents(**given: Unpack[_CylinderContentsInputs[Numbers]]) -> CylinderContents[NDArray[np.float64]]: ...
+@overload
+def cylinder_contents(**given: Unpack[_CylinderContentsInputs[Container]]) -> CylinderContents[Any]: ...
 
 class RoomCo2Mixed(Part[T]):
-    """The outputs of RoomCo2 that are mixed."""
-
-    __slots__ = ()
-    shown = ("room_air_ppm", "room_air_vol_percent")
-    room_air_ppm = output("room_air_ppm", "CO2 in the air of the room, ppm.")
-    room_air_vol_percent = output("room_air_vol_percent", "CO2 in the air of the room, % vol.")
-
+    @property
+    def room_air_ppm(self) -> T:
+        """CO2 in the air of the room, ppm."""
+    @property
+    def room_air_vol_percent(self) -> T:
+        """CO2 in the air of the room, % vol."""
 
 class RoomCo2Bound(Part[T]):
-    """The outputs of RoomCo2 that are bound."""
-
-    __slots__ = ()
-    shown = ("room_air_ppm", "room_air_vol_percent")
-    room_air_ppm = output("room_air_ppm", "CO2 in the air of the room, ppm.")
-    room_air_vol_percent = output("room_air_vol_percent", "CO2 in the air of the room, % vol.")
-
+    @property
+    def room_air_ppm(self) -> T:
+        """CO2 in the air of the room, ppm."""
+    @property
+    def room_air_vol_percent(self) -> T:
+        """CO2 in the air of the room, % vol."""
 
 class RoomCo2LowHalf(Part[T]):
-    """The outputs of RoomCo2 that are low_half."""
-
-    __slots__ = ()
-    shown = ("room_air_ppm", "room_air_vol_percent")
-    room_air_ppm = output("room_air_ppm", "CO2 in the air of the room, ppm.")
-    room_air_vol_percent = output("room_air_vol_percent", "CO2 in the air of the room, % vol.")
-
+    @property
+    def room_air_ppm(self) -> T:
+        """CO2 in the air of the room, ppm."""
+    @property
+    def room_air_vol_percent(self) -> T:
+        """CO2 in the air of the room, % vol."""
 
 class RoomCo2Later(Part[T]):
-    """The outputs of RoomCo2 that are later."""
-
-    __slots__ = ()
-    shown = ("room_air_ppm", "room_air_vol_percent")
-    room_air_ppm = output("room_air_ppm", "CO2 in the air of the room, ppm.")
-    room_air_vol_percent = output("room_air_vol_percent", "CO2 in the air of the room, % vol.")
-
+    @property
+    def room_air_ppm(self) -> T:
+        """CO2 in the air of the room, ppm."""
+    @property
+    def room_air_vol_percent(self) -> T:
+        """CO2 in the air of the room, % vol."""
 
 class RoomCo2LaterLowHalf(Part[T]):
-    """The outputs of RoomCo2 that are later_low_half."""
-
-    __slots__ = ()
-    shown = ("room_air_ppm", "room_air_vol_percent")
-    room_air_ppm = output("room_air_ppm", "CO2 in the air of the room, ppm.")
-    room_air_vol_percent = output("room_air_vol_percent", "CO2 in the air of the room, % vol.")
-
+    @property
+    def room_air_ppm(self) -> T:
+        """CO2 in the air of the room, ppm."""
+    @property
+    def room_air_vol_percent(self) -> T:
+        """CO2 in the air of the room, % vol."""
 
 class RoomCo2Aired(Part[T]):
-    """The outputs of RoomCo2 that are aired."""
-
-    __slots__ = ()
-    shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-
+    @property
+    def time_h(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_d(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_min(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
+    @property
+    def time_s(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
 class RoomCo2LowHalfAired(Part[T]):
-    """The outputs of RoomCo2 that are low_half_aired."""
-
-    __slots__ = ()
-    shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-
+    @property
+    def time_h(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_d(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_min(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
+    @property
+    def time_s(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
 class RoomCo2(Result[T]):
     """CO2 in the air of a room into which a cylinder, or what a fermentation makes, escapes: mixed, at most, and all of it in the lower half; after some time of airing; and how long airing takes to 5000 ppm."""
 
-    __slots__ = ()
-    function = "room_co2"
-    outputs = ("mixed_room_air_ppm", "mixed_room_air_vol_percent", "bound_room_air_ppm", "bound_room_air_vol_percent", "low_half_room_air_ppm", "low_half_room_air_vol_percent", "later_room_air_ppm", "later_room_air_vol_percent", "later_low_half_room_air_ppm", "later_low_half_room_air_vol_percent", "aired_time_h", "aired_time_d", "aired_time_min", "aired_time_s", "low_half_aired_time_h", "low_half_aired_time_d", "low_half_aired_time_min", "low_half_aired_time_s")
-    shown = ("mixed_room_air_ppm", "mixed_room_air_vol_percent", "bound_room_air_ppm", "bound_room_air_vol_percent", "low_half_room_air_ppm", "low_half_room_air_vol_percent", "later_room_air_ppm", "later_room_air_vol_percent", "later_low_half_room_air_ppm", "later_low_half_room_air_vol_percent", "aired_time_h", "aired_time_d", "low_half_aired_time_h", "low_half_aired_time_d")
-    mixed = part(RoomCo2Mixed, "mixed", "Mixed.")
-    bound = part(RoomCo2Bound, "bound", "Bound.")
-    low_half = part(RoomCo2LowHalf, "low_half", "Low_half.")
-    later = part(RoomCo2Later, "later", "Later.")
-    later_low_half = part(RoomCo2LaterLowHalf, "later_low_half", "Later_low_half.")
-    aired = part(RoomCo2Aired, "aired", "Aired.")
-    low_half_aired = part(RoomCo2LowHalfAired, "low_half_aired", "Low_half_aired.")
+    @property
+    def mixed(self) -> RoomCo2Mixed[T]: ...
+    @property
+    def bound(self) -> RoomCo2Bound[T]: ...
+    @property
+    def low_half(self) -> RoomCo2LowHalf[T]: ...
+    @property
+    def later(self) -> RoomCo2Later[T]: ...
+    @property
+    def later_low_half(self) -> RoomCo2LaterLowHalf[T]: ...
+    @property
+    def aired(self) -> RoomCo2Aired[T]: ...
+    @property
+    def low_half_aired(self) -> RoomCo2LowHalfAired[T]: ...
 
+class _RoomCo2Inputs(TypedDict, Generic[N], total=False):
+    released_g: N | None
+    released_kg: N | None
+    released_oz: N | None
+    released_lb: N | None
+    room_m3: N | None
+    room_ft3: N | None
+    room_c: N | None
+    room_f: N | None
+    room_k: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    air_changes_per_h: N | None
+    air_changes_per_d: N | None
+    time_h: N | None
+    time_d: N | None
+    time_min: N | None
+    time_s: N | None
+    errors: Literal["raise", "nan"]
 
-@function(RoomCo2)
-def room_co2(
-    *,
-    released_g: Number | None = None,
-    released_kg: Number | None = None,
-    released_oz: Number | None = None,
-    released_lb: Number | None = None,
-    room_m3: Number | None = None,
-    room_ft3: Number | None = None,
-    room_c: Number | None = None,
-    room_f: Number | None = None,
-    room_k: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    air_changes_per_h: Number | None = None,
-    air_changes_per_d: Number | None = None,
-    time_h: Number | None = None,
-    time_d: Number | None = None,
-    time_min: Number | None = None,
-    time_s: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> RoomCo2[Any]:
+@overload
+def room_co2(**given: Unpack[_RoomCo2Inputs[float]]) -> RoomCo2[float]:
     """CO2 in the air of a room into which a cylinder, or what a fermentation makes, escapes: mixed, at most, and all of it in the lower half; after some time of airing; and how long airing takes to 5000 ppm.
 
     Parameters
@@ -6141,6 +6157,7 @@ def room_co2(
     Returns
     -------
     RoomCo2
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -6164,63 +6181,59 @@ def room_co2(
     ... ).mixed.room_air_ppm
     40669.3429921643
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def room_co2(**given: Unpack[_RoomCo2Inputs[Numbers]]) -> RoomCo2[NDArray[np.float64]]: ...
+@overload
+def room_co2(**given: Unpack[_RoomCo2Inputs[Container]]) -> RoomCo2[Any]: ...
 
 class RoomLeakMixed(Part[T]):
-    """The outputs of RoomLeak that are mixed."""
-
-    __slots__ = ()
-    shown = ("room_air_ppm", "room_air_vol_percent")
-    room_air_ppm = output("room_air_ppm", "CO2 in the air of the room, ppm.")
-    room_air_vol_percent = output("room_air_vol_percent", "CO2 in the air of the room, % vol.")
-
+    @property
+    def room_air_ppm(self) -> T:
+        """CO2 in the air of the room, ppm."""
+    @property
+    def room_air_vol_percent(self) -> T:
+        """CO2 in the air of the room, % vol."""
 
 class RoomLeakLowHalf(Part[T]):
-    """The outputs of RoomLeak that are low_half."""
-
-    __slots__ = ()
-    shown = ("room_air_ppm", "room_air_vol_percent")
-    room_air_ppm = output("room_air_ppm", "CO2 in the air of the room, ppm.")
-    room_air_vol_percent = output("room_air_vol_percent", "CO2 in the air of the room, % vol.")
-
+    @property
+    def room_air_ppm(self) -> T:
+        """CO2 in the air of the room, ppm."""
+    @property
+    def room_air_vol_percent(self) -> T:
+        """CO2 in the air of the room, % vol."""
 
 class RoomLeak(Result[T]):
     """CO2 in the air of a room into which some leaks steadily, in the end: mixed, and all of it in the lower half."""
 
-    __slots__ = ()
-    function = "room_leak"
-    outputs = ("mixed_room_air_ppm", "mixed_room_air_vol_percent", "low_half_room_air_ppm", "low_half_room_air_vol_percent")
-    shown = ("mixed_room_air_ppm", "mixed_room_air_vol_percent", "low_half_room_air_ppm", "low_half_room_air_vol_percent")
-    mixed = part(RoomLeakMixed, "mixed", "Mixed.")
-    low_half = part(RoomLeakLowHalf, "low_half", "Low_half.")
+    @property
+    def mixed(self) -> RoomLeakMixed[T]: ...
+    @property
+    def low_half(self) -> RoomLeakLowHalf[T]: ...
 
+class _RoomLeakInputs(TypedDict, Generic[N], total=False):
+    leak_g_per_h: N | None
+    leak_oz_per_h: N | None
+    room_m3: N | None
+    room_ft3: N | None
+    room_c: N | None
+    room_f: N | None
+    room_k: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    air_changes_per_h: N | None
+    air_changes_per_d: N | None
+    errors: Literal["raise", "nan"]
 
-@function(RoomLeak)
-def room_leak(
-    *,
-    leak_g_per_h: Number | None = None,
-    leak_oz_per_h: Number | None = None,
-    room_m3: Number | None = None,
-    room_ft3: Number | None = None,
-    room_c: Number | None = None,
-    room_f: Number | None = None,
-    room_k: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    air_changes_per_h: Number | None = None,
-    air_changes_per_d: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> RoomLeak[Any]:
+@overload
+def room_leak(**given: Unpack[_RoomLeakInputs[float]]) -> RoomLeak[float]:
     """CO2 in the air of a room into which some leaks steadily, in the end: mixed, and all of it in the lower half.
 
     Parameters
@@ -6251,6 +6264,7 @@ def room_leak(
     Returns
     -------
     RoomLeak
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -6273,34 +6287,38 @@ def room_leak(
     ... ).mixed.room_air_ppm
     3845.006091862357
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def room_leak(**given: Unpack[_RoomLeakInputs[Numbers]]) -> RoomLeak[NDArray[np.float64]]: ...
+@overload
+def room_leak(**given: Unpack[_RoomLeakInputs[Container]]) -> RoomLeak[Any]: ...
 
 class AmbientPressure(Result[T]):
     """Pressure of the air at an altitude."""
 
-    __slots__ = ()
-    function = "ambient_pressure"
-    outputs = ("ambient_kpa", "ambient_bar", "ambient_psi", "ambient_pa")
-    shown = ("ambient_kpa", "ambient_bar", "ambient_psi")
-    ambient_kpa = output("ambient_kpa", "Measured pressure of the air outside, at the station (not reduced to sea level), kPa.")
-    ambient_bar = output("ambient_bar", "Measured pressure of the air outside, at the station (not reduced to sea level), bar.")
-    ambient_psi = output("ambient_psi", "Measured pressure of the air outside, at the station (not reduced to sea level), psi.")
-    ambient_pa = output("ambient_pa", "Measured pressure of the air outside, at the station (not reduced to sea level), Pa.")
+    @property
+    def ambient_kpa(self) -> T:
+        """Measured pressure of the air outside, at the station (not reduced to sea level), kPa."""
+    @property
+    def ambient_bar(self) -> T:
+        """Measured pressure of the air outside, at the station (not reduced to sea level), bar."""
+    @property
+    def ambient_psi(self) -> T:
+        """Measured pressure of the air outside, at the station (not reduced to sea level), psi."""
+    @property
+    def ambient_pa(self) -> T:
+        """Measured pressure of the air outside, at the station (not reduced to sea level), Pa."""
 
+class _AmbientPressureInputs(TypedDict, Generic[N], total=False):
+    altitude_m: N | None
+    altitude_ft: N | None
+    sea_level_kpa: N | None
+    sea_level_bar: N | None
+    sea_level_psi: N | None
+    sea_level_pa: N | None
+    errors: Literal["raise", "nan"]
 
-@function(AmbientPressure)
-def ambient_pressure(
-    *,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    sea_level_kpa: Number | None = None,
-    sea_level_bar: Number | None = None,
-    sea_level_psi: Number | None = None,
-    sea_level_pa: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> AmbientPressure[Any]:
+@overload
+def ambient_pressure(**given: Unpack[_AmbientPressureInputs[float]]) -> AmbientPressure[float]:
     """Pressure of the air at an altitude.
 
     Parameters
@@ -6317,6 +6335,7 @@ def ambient_pressure(
     Returns
     -------
     AmbientPressure
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -6334,98 +6353,98 @@ def ambient_pressure(
     >>> carb.ambient_pressure(altitude_m=1609.344).ambient_kpa
     83.43175708062897
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def ambient_pressure(**given: Unpack[_AmbientPressureInputs[Numbers]]) -> AmbientPressure[NDArray[np.float64]]: ...
+@overload
+def ambient_pressure(**given: Unpack[_AmbientPressureInputs[Container]]) -> AmbientPressure[Any]: ...
 
 class PackagingCostBottlesFirst(Part[T]):
-    """The outputs of PackagingCost that are bottles_first."""
-
-    __slots__ = ()
-    shown = ("cost_money_per_l", "cost_money_per_us_gal")
-    cost_money_per_l = output("cost_money_per_l", "What a litre that is drunk costs, per L.")
-    cost_money_per_us_gal = output("cost_money_per_us_gal", "What a litre that is drunk costs, per US gal.")
-
+    @property
+    def cost_money_per_l(self) -> T:
+        """What a litre that is drunk costs, per L."""
+    @property
+    def cost_money_per_us_gal(self) -> T:
+        """What a litre that is drunk costs, per US gal."""
 
 class PackagingCostKegFirst(Part[T]):
-    """The outputs of PackagingCost that are keg_first."""
-
-    __slots__ = ()
-    shown = ("cost_money_per_l", "cost_money_per_us_gal")
-    cost_money_per_l = output("cost_money_per_l", "What a litre that is drunk costs, per L.")
-    cost_money_per_us_gal = output("cost_money_per_us_gal", "What a litre that is drunk costs, per US gal.")
-
+    @property
+    def cost_money_per_l(self) -> T:
+        """What a litre that is drunk costs, per L."""
+    @property
+    def cost_money_per_us_gal(self) -> T:
+        """What a litre that is drunk costs, per US gal."""
 
 class PackagingCostBottles(Part[T]):
-    """The outputs of PackagingCost that are bottles."""
-
-    __slots__ = ()
-    shown = ("cost_money_per_l", "cost_money_per_us_gal", "spent_money")
-    cost_money_per_l = output("cost_money_per_l", "What a litre that is drunk costs, per L.")
-    cost_money_per_us_gal = output("cost_money_per_us_gal", "What a litre that is drunk costs, per US gal.")
-    spent_money = output("spent_money", "What is spent in all.")
-
+    @property
+    def cost_money_per_l(self) -> T:
+        """What a litre that is drunk costs, per L."""
+    @property
+    def cost_money_per_us_gal(self) -> T:
+        """What a litre that is drunk costs, per US gal."""
+    @property
+    def spent_money(self) -> T:
+        """What is spent in all."""
 
 class PackagingCostKeg(Part[T]):
-    """The outputs of PackagingCost that are keg."""
-
-    __slots__ = ()
-    shown = ("cost_money_per_l", "cost_money_per_us_gal", "spent_money")
-    cost_money_per_l = output("cost_money_per_l", "What a litre that is drunk costs, per L.")
-    cost_money_per_us_gal = output("cost_money_per_us_gal", "What a litre that is drunk costs, per US gal.")
-    spent_money = output("spent_money", "What is spent in all.")
-
+    @property
+    def cost_money_per_l(self) -> T:
+        """What a litre that is drunk costs, per L."""
+    @property
+    def cost_money_per_us_gal(self) -> T:
+        """What a litre that is drunk costs, per US gal."""
+    @property
+    def spent_money(self) -> T:
+        """What is spent in all."""
 
 class PackagingCost(Result[T]):
     """What a litre costs that is drunk from bottles and from a keg, of the first batch and over several, by prices of one's own; of the drink itself only what is lost counts."""
 
-    __slots__ = ()
-    function = "packaging_cost"
-    outputs = ("bottles_first_cost_money_per_l", "bottles_first_cost_money_per_us_gal", "keg_first_cost_money_per_l", "keg_first_cost_money_per_us_gal", "bottles_cost_money_per_l", "bottles_cost_money_per_us_gal", "keg_cost_money_per_l", "keg_cost_money_per_us_gal", "bottles_spent_money", "keg_spent_money")
-    shown = ("bottles_first_cost_money_per_l", "bottles_first_cost_money_per_us_gal", "keg_first_cost_money_per_l", "keg_first_cost_money_per_us_gal", "bottles_cost_money_per_l", "bottles_cost_money_per_us_gal", "keg_cost_money_per_l", "keg_cost_money_per_us_gal", "bottles_spent_money", "keg_spent_money")
-    bottles_first = part(PackagingCostBottlesFirst, "bottles_first", "Bottles_first.")
-    keg_first = part(PackagingCostKegFirst, "keg_first", "Keg_first.")
-    bottles = part(PackagingCostBottles, "bottles", "Bottles.")
-    keg = part(PackagingCostKeg, "keg", "Keg.")
+    @property
+    def bottles_first(self) -> PackagingCostBottlesFirst[T]: ...
+    @property
+    def keg_first(self) -> PackagingCostKegFirst[T]: ...
+    @property
+    def bottles(self) -> PackagingCostBottles[T]: ...
+    @property
+    def keg(self) -> PackagingCostKeg[T]: ...
 
+class _PackagingCostInputs(TypedDict, Generic[N], total=False):
+    packaged_l: N | None
+    packaged_ml: N | None
+    packaged_us_gal: N | None
+    packaged_imp_gal: N | None
+    packaged_us_fl_oz: N | None
+    bottle_l: N | None
+    bottle_ml: N | None
+    bottle_us_gal: N | None
+    bottle_imp_gal: N | None
+    bottle_us_fl_oz: N | None
+    bottling_outfit_money: N | None
+    bottle_money: N | None
+    cap_money: N | None
+    sugar_money_per_kg: N | None
+    sugar_money_per_lb: N | None
+    uses_count: N | None
+    bottle_loss_percent: N | None
+    outfit_money: N | None
+    gas_money_per_kg: N | None
+    gas_money_per_lb: N | None
+    keg_loss_percent: N | None
+    drink_money_per_l: N | None
+    drink_money_per_us_gal: N | None
+    mass_g: N | None
+    mass_kg: N | None
+    mass_oz: N | None
+    mass_lb: N | None
+    gas_g: N | None
+    gas_kg: N | None
+    gas_oz: N | None
+    gas_lb: N | None
+    batches_count: N | None
+    errors: Literal["raise", "nan"]
 
-@function(PackagingCost)
-def packaging_cost(
-    *,
-    packaged_l: Number | None = None,
-    packaged_ml: Number | None = None,
-    packaged_us_gal: Number | None = None,
-    packaged_imp_gal: Number | None = None,
-    packaged_us_fl_oz: Number | None = None,
-    bottle_l: Number | None = None,
-    bottle_ml: Number | None = None,
-    bottle_us_gal: Number | None = None,
-    bottle_imp_gal: Number | None = None,
-    bottle_us_fl_oz: Number | None = None,
-    bottling_outfit_money: Number | None = None,
-    bottle_money: Number | None = None,
-    cap_money: Number | None = None,
-    sugar_money_per_kg: Number | None = None,
-    sugar_money_per_lb: Number | None = None,
-    uses_count: Number | None = None,
-    bottle_loss_percent: Number | None = None,
-    outfit_money: Number | None = None,
-    gas_money_per_kg: Number | None = None,
-    gas_money_per_lb: Number | None = None,
-    keg_loss_percent: Number | None = None,
-    drink_money_per_l: Number | None = None,
-    drink_money_per_us_gal: Number | None = None,
-    mass_g: Number | None = None,
-    mass_kg: Number | None = None,
-    mass_oz: Number | None = None,
-    mass_lb: Number | None = None,
-    gas_g: Number | None = None,
-    gas_kg: Number | None = None,
-    gas_oz: Number | None = None,
-    gas_lb: Number | None = None,
-    batches_count: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> PackagingCost[Any]:
+@overload
+def packaging_cost(**given: Unpack[_PackagingCostInputs[float]]) -> PackagingCost[float]:
     """What a litre costs that is drunk from bottles and from a keg, of the first batch and over several, by prices of one's own; of the drink itself only what is lost counts.
 
     Parameters
@@ -6470,6 +6489,7 @@ def packaging_cost(
     Returns
     -------
     PackagingCost
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -6495,56 +6515,54 @@ def packaging_cost(
     ... ).bottles_first.cost_money_per_l
     1.3195876288659796
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def packaging_cost(**given: Unpack[_PackagingCostInputs[Numbers]]) -> PackagingCost[NDArray[np.float64]]: ...
+@overload
+def packaging_cost(**given: Unpack[_PackagingCostInputs[Container]]) -> PackagingCost[Any]: ...
 
 class BreakEven(Result[T]):
     """The batch at which kegging will have cost no more than bottling, fractions and all, by prices of one's own; 1 where it does from the first."""
 
-    __slots__ = ()
-    function = "break_even"
-    outputs = ("batches_count",)
-    shown = ("batches_count",)
-    batches_count = output("batches_count", "How many batches are looked at.")
+    @property
+    def batches_count(self) -> T:
+        """How many batches are looked at."""
 
+class _BreakEvenInputs(TypedDict, Generic[N], total=False):
+    packaged_l: N | None
+    packaged_ml: N | None
+    packaged_us_gal: N | None
+    packaged_imp_gal: N | None
+    packaged_us_fl_oz: N | None
+    bottle_l: N | None
+    bottle_ml: N | None
+    bottle_us_gal: N | None
+    bottle_imp_gal: N | None
+    bottle_us_fl_oz: N | None
+    bottling_outfit_money: N | None
+    bottle_money: N | None
+    cap_money: N | None
+    sugar_money_per_kg: N | None
+    sugar_money_per_lb: N | None
+    uses_count: N | None
+    bottle_loss_percent: N | None
+    outfit_money: N | None
+    gas_money_per_kg: N | None
+    gas_money_per_lb: N | None
+    keg_loss_percent: N | None
+    drink_money_per_l: N | None
+    drink_money_per_us_gal: N | None
+    mass_g: N | None
+    mass_kg: N | None
+    mass_oz: N | None
+    mass_lb: N | None
+    gas_g: N | None
+    gas_kg: N | None
+    gas_oz: N | None
+    gas_lb: N | None
+    errors: Literal["raise", "nan"]
 
-@function(BreakEven)
-def break_even(
-    *,
-    packaged_l: Number | None = None,
-    packaged_ml: Number | None = None,
-    packaged_us_gal: Number | None = None,
-    packaged_imp_gal: Number | None = None,
-    packaged_us_fl_oz: Number | None = None,
-    bottle_l: Number | None = None,
-    bottle_ml: Number | None = None,
-    bottle_us_gal: Number | None = None,
-    bottle_imp_gal: Number | None = None,
-    bottle_us_fl_oz: Number | None = None,
-    bottling_outfit_money: Number | None = None,
-    bottle_money: Number | None = None,
-    cap_money: Number | None = None,
-    sugar_money_per_kg: Number | None = None,
-    sugar_money_per_lb: Number | None = None,
-    uses_count: Number | None = None,
-    bottle_loss_percent: Number | None = None,
-    outfit_money: Number | None = None,
-    gas_money_per_kg: Number | None = None,
-    gas_money_per_lb: Number | None = None,
-    keg_loss_percent: Number | None = None,
-    drink_money_per_l: Number | None = None,
-    drink_money_per_us_gal: Number | None = None,
-    mass_g: Number | None = None,
-    mass_kg: Number | None = None,
-    mass_oz: Number | None = None,
-    mass_lb: Number | None = None,
-    gas_g: Number | None = None,
-    gas_kg: Number | None = None,
-    gas_oz: Number | None = None,
-    gas_lb: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> BreakEven[Any]:
+@overload
+def break_even(**given: Unpack[_BreakEvenInputs[float]]) -> BreakEven[float]:
     """The batch at which kegging will have cost no more than bottling, fractions and all, by prices of one's own; 1 where it does from the first.
 
     Parameters
@@ -6587,6 +6605,7 @@ def break_even(
     Returns
     -------
     BreakEven
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -6613,67 +6632,63 @@ def break_even(
     ... ).batches_count
     92.16589861751152
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def break_even(**given: Unpack[_BreakEvenInputs[Numbers]]) -> BreakEven[NDArray[np.float64]]: ...
+@overload
+def break_even(**given: Unpack[_BreakEvenInputs[Container]]) -> BreakEven[Any]: ...
 
 class UptakeRateExpected(Part[T]):
-    """The outputs of UptakeRate that are expected."""
-
-    __slots__ = ()
-    shown = ("kla_per_h",)
-    kla_per_h = output("kla_per_h", "Share of the gap to equilibrium that closes in a time: first-order rate of uptake, 1/h.")
-    kla_per_d = output("kla_per_d", "Share of the gap to equilibrium that closes in a time: first-order rate of uptake, 1/d.")
-
+    @property
+    def kla_per_h(self) -> T:
+        """Share of the gap to equilibrium that closes in a time: first-order rate of uptake, 1/h."""
+    @property
+    def kla_per_d(self) -> T:
+        """Share of the gap to equilibrium that closes in a time: first-order rate of uptake, 1/d."""
 
 class UptakeRateLeast(Part[T]):
-    """The outputs of UptakeRate that are least."""
-
-    __slots__ = ()
-    shown = ("kla_per_h",)
-    kla_per_h = output("kla_per_h", "Share of the gap to equilibrium that closes in a time: first-order rate of uptake, 1/h.")
-    kla_per_d = output("kla_per_d", "Share of the gap to equilibrium that closes in a time: first-order rate of uptake, 1/d.")
-
+    @property
+    def kla_per_h(self) -> T:
+        """Share of the gap to equilibrium that closes in a time: first-order rate of uptake, 1/h."""
+    @property
+    def kla_per_d(self) -> T:
+        """Share of the gap to equilibrium that closes in a time: first-order rate of uptake, 1/d."""
 
 class UptakeRateMost(Part[T]):
-    """The outputs of UptakeRate that are most."""
-
-    __slots__ = ()
-    shown = ("kla_per_h",)
-    kla_per_h = output("kla_per_h", "Share of the gap to equilibrium that closes in a time: first-order rate of uptake, 1/h.")
-    kla_per_d = output("kla_per_d", "Share of the gap to equilibrium that closes in a time: first-order rate of uptake, 1/d.")
-
+    @property
+    def kla_per_h(self) -> T:
+        """Share of the gap to equilibrium that closes in a time: first-order rate of uptake, 1/h."""
+    @property
+    def kla_per_d(self) -> T:
+        """Share of the gap to equilibrium that closes in a time: first-order rate of uptake, 1/d."""
 
 class UptakeRate(Result[T]):
     """Rate at which a drink comes to equilibrium with CO2 over it: the share of the gap that closes in an hour, as expected, at the slow end (least) and at the fast end (most) of what the method does."""
 
-    __slots__ = ()
-    function = "uptake_rate"
-    outputs = ("expected_kla_per_h", "expected_kla_per_d", "least_kla_per_h", "least_kla_per_d", "most_kla_per_h", "most_kla_per_d")
-    shown = ("expected_kla_per_h", "least_kla_per_h", "most_kla_per_h")
-    expected = part(UptakeRateExpected, "expected", "Expected.")
-    least = part(UptakeRateLeast, "least", "Least.")
-    most = part(UptakeRateMost, "most", "Most.")
+    @property
+    def expected(self) -> UptakeRateExpected[T]: ...
+    @property
+    def least(self) -> UptakeRateLeast[T]: ...
+    @property
+    def most(self) -> UptakeRateMost[T]: ...
 
+class _UptakeRateInputs(TypedDict, Generic[N], total=False):
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    method: Literal["still", "dip_tube", "on_side", "stone", "rocked"] | None
+    packaged_l: N | None
+    packaged_ml: N | None
+    packaged_us_gal: N | None
+    packaged_imp_gal: N | None
+    packaged_us_fl_oz: N | None
+    keg_diameter_m: N | None
+    keg_diameter_ft: N | None
+    kla_per_h: N | None
+    kla_per_d: N | None
+    errors: Literal["raise", "nan"]
 
-@function(UptakeRate)
-def uptake_rate(
-    *,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    method: Literal["still", "dip_tube", "on_side", "stone", "rocked"] | None = None,
-    packaged_l: Number | None = None,
-    packaged_ml: Number | None = None,
-    packaged_us_gal: Number | None = None,
-    packaged_imp_gal: Number | None = None,
-    packaged_us_fl_oz: Number | None = None,
-    keg_diameter_m: Number | None = None,
-    keg_diameter_ft: Number | None = None,
-    kla_per_h: Number | None = None,
-    kla_per_d: Number | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> UptakeRate[Any]:
+@overload
+def uptake_rate(**given: Unpack[_UptakeRateInputs[float]]) -> UptakeRate[float]:
     """Rate at which a drink comes to equilibrium with CO2 over it: the share of the gap that closes in an hour, as expected, at the slow end (least) and at the fast end (most) of what the method does.
 
     Parameters
@@ -6698,6 +6713,7 @@ def uptake_rate(
     Returns
     -------
     UptakeRate
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -6715,99 +6731,107 @@ def uptake_rate(
     >>> carb.uptake_rate(temperature_f=38, packaged_us_gal=5).expected.kla_per_h
     0.01486756373996831
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def uptake_rate(**given: Unpack[_UptakeRateInputs[Numbers]]) -> UptakeRate[NDArray[np.float64]]: ...
+@overload
+def uptake_rate(**given: Unpack[_UptakeRateInputs[Container]]) -> UptakeRate[Any]: ...
 
 class CarbonationTimeExpected(Part[T]):
-    """The outputs of CarbonationTime that are expected."""
-
-    __slots__ = ()
-    shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-
+    @property
+    def time_h(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_d(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_min(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
+    @property
+    def time_s(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
 class CarbonationTimeSoonest(Part[T]):
-    """The outputs of CarbonationTime that are soonest."""
-
-    __slots__ = ()
-    shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-
+    @property
+    def time_h(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_d(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_min(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
+    @property
+    def time_s(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
 class CarbonationTimeLatest(Part[T]):
-    """The outputs of CarbonationTime that are latest."""
-
-    __slots__ = ()
-    shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-
+    @property
+    def time_h(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_d(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_min(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
+    @property
+    def time_s(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
 class CarbonationTime(Result[T]):
     """Time under a constant pressure of CO2 until a drink holds a carbonation, upward or, in a vented keg, downward: as expected, at the soonest and at the latest. Confirm it by tasting."""
 
-    __slots__ = ()
-    function = "carbonation_time"
-    outputs = ("expected_time_h", "expected_time_d", "expected_time_min", "expected_time_s", "soonest_time_h", "soonest_time_d", "soonest_time_min", "soonest_time_s", "latest_time_h", "latest_time_d", "latest_time_min", "latest_time_s")
-    shown = ("expected_time_h", "expected_time_d", "soonest_time_h", "soonest_time_d", "latest_time_h", "latest_time_d")
-    expected = part(CarbonationTimeExpected, "expected", "Expected.")
-    soonest = part(CarbonationTimeSoonest, "soonest", "Soonest.")
-    latest = part(CarbonationTimeLatest, "latest", "Latest.")
+    @property
+    def expected(self) -> CarbonationTimeExpected[T]: ...
+    @property
+    def soonest(self) -> CarbonationTimeSoonest[T]: ...
+    @property
+    def latest(self) -> CarbonationTimeLatest[T]: ...
 
+class _CarbonationTimeInputs(TypedDict, Generic[N], total=False):
+    start_co2_g_per_l: N | None
+    start_volumes: N | None
+    co2_g_per_l: N | None
+    volumes: N | None
+    gauge_kpa: N | None
+    gauge_bar: N | None
+    gauge_psi: N | None
+    gauge_pa: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    supply_g_per_h: N | None
+    supply_oz_per_h: N | None
+    method: Literal["still", "dip_tube", "on_side", "stone", "rocked"] | None
+    packaged_l: N | None
+    packaged_ml: N | None
+    packaged_us_gal: N | None
+    packaged_imp_gal: N | None
+    packaged_us_fl_oz: N | None
+    keg_diameter_m: N | None
+    keg_diameter_ft: N | None
+    kla_per_h: N | None
+    kla_per_d: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    solubility_multiplier: float | None
+    errors: Literal["raise", "nan"]
 
-@function(CarbonationTime)
-def carbonation_time(
-    *,
-    start_co2_g_per_l: Number | None = None,
-    start_volumes: Number | None = None,
-    co2_g_per_l: Number | None = None,
-    volumes: Number | None = None,
-    gauge_kpa: Number | None = None,
-    gauge_bar: Number | None = None,
-    gauge_psi: Number | None = None,
-    gauge_pa: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    supply_g_per_h: Number | None = None,
-    supply_oz_per_h: Number | None = None,
-    method: Literal["still", "dip_tube", "on_side", "stone", "rocked"] | None = None,
-    packaged_l: Number | None = None,
-    packaged_ml: Number | None = None,
-    packaged_us_gal: Number | None = None,
-    packaged_imp_gal: Number | None = None,
-    packaged_us_fl_oz: Number | None = None,
-    keg_diameter_m: Number | None = None,
-    keg_diameter_ft: Number | None = None,
-    kla_per_h: Number | None = None,
-    kla_per_d: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    solubility_multiplier: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> CarbonationTime[Any]:
+@overload
+def carbonation_time(**given: Unpack[_CarbonationTimeInputs[float]]) -> CarbonationTime[float]:
     """Time under a constant pressure of CO2 until a drink holds a carbonation, upward or, in a vented keg, downward: as expected, at the soonest and at the latest. Confirm it by tasting.
 
     Parameters
@@ -6866,6 +6890,7 @@ def carbonation_time(
     Returns
     -------
     CarbonationTime
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -6889,105 +6914,101 @@ def carbonation_time(
     ... ).expected.time_h
     189.4531015932612
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def carbonation_time(**given: Unpack[_CarbonationTimeInputs[Numbers]]) -> CarbonationTime[NDArray[np.float64]]: ...
+@overload
+def carbonation_time(**given: Unpack[_CarbonationTimeInputs[Container]]) -> CarbonationTime[Any]: ...
 
 class CarbonationProgressExpected(Part[T]):
-    """The outputs of CarbonationProgress that are expected."""
-
-    __slots__ = ()
-    shown = ("co2_g_per_l", "volumes")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class CarbonationProgressLeast(Part[T]):
-    """The outputs of CarbonationProgress that are least."""
-
-    __slots__ = ()
-    shown = ("co2_g_per_l", "volumes")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class CarbonationProgressMost(Part[T]):
-    """The outputs of CarbonationProgress that are most."""
-
-    __slots__ = ()
-    shown = ("co2_g_per_l", "volumes")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class CarbonationProgressEnd(Part[T]):
-    """The outputs of CarbonationProgress that are end."""
-
-    __slots__ = ()
-    shown = ("co2_g_per_l", "volumes")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class CarbonationProgress(Result[T]):
     """CO2 in a drink after a time under a constant pressure of CO2: as expected, the least and the most; and what it would end at."""
 
-    __slots__ = ()
-    function = "carbonation_progress"
-    outputs = ("expected_co2_g_per_l", "expected_volumes", "least_co2_g_per_l", "least_volumes", "most_co2_g_per_l", "most_volumes", "end_co2_g_per_l", "end_volumes")
-    shown = ("expected_co2_g_per_l", "expected_volumes", "least_co2_g_per_l", "least_volumes", "most_co2_g_per_l", "most_volumes", "end_co2_g_per_l", "end_volumes")
-    expected = part(CarbonationProgressExpected, "expected", "Expected.")
-    least = part(CarbonationProgressLeast, "least", "Least.")
-    most = part(CarbonationProgressMost, "most", "Most.")
-    end = part(CarbonationProgressEnd, "end", "End.")
+    @property
+    def expected(self) -> CarbonationProgressExpected[T]: ...
+    @property
+    def least(self) -> CarbonationProgressLeast[T]: ...
+    @property
+    def most(self) -> CarbonationProgressMost[T]: ...
+    @property
+    def end(self) -> CarbonationProgressEnd[T]: ...
 
+class _CarbonationProgressInputs(TypedDict, Generic[N], total=False):
+    start_co2_g_per_l: N | None
+    start_volumes: N | None
+    time_h: N | None
+    time_d: N | None
+    time_min: N | None
+    time_s: N | None
+    gauge_kpa: N | None
+    gauge_bar: N | None
+    gauge_psi: N | None
+    gauge_pa: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    supply_g_per_h: N | None
+    supply_oz_per_h: N | None
+    method: Literal["still", "dip_tube", "on_side", "stone", "rocked"] | None
+    packaged_l: N | None
+    packaged_ml: N | None
+    packaged_us_gal: N | None
+    packaged_imp_gal: N | None
+    packaged_us_fl_oz: N | None
+    keg_diameter_m: N | None
+    keg_diameter_ft: N | None
+    kla_per_h: N | None
+    kla_per_d: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    solubility_multiplier: float | None
+    errors: Literal["raise", "nan"]
 
-@function(CarbonationProgress)
-def carbonation_progress(
-    *,
-    start_co2_g_per_l: Number | None = None,
-    start_volumes: Number | None = None,
-    time_h: Number | None = None,
-    time_d: Number | None = None,
-    time_min: Number | None = None,
-    time_s: Number | None = None,
-    gauge_kpa: Number | None = None,
-    gauge_bar: Number | None = None,
-    gauge_psi: Number | None = None,
-    gauge_pa: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    supply_g_per_h: Number | None = None,
-    supply_oz_per_h: Number | None = None,
-    method: Literal["still", "dip_tube", "on_side", "stone", "rocked"] | None = None,
-    packaged_l: Number | None = None,
-    packaged_ml: Number | None = None,
-    packaged_us_gal: Number | None = None,
-    packaged_imp_gal: Number | None = None,
-    packaged_us_fl_oz: Number | None = None,
-    keg_diameter_m: Number | None = None,
-    keg_diameter_ft: Number | None = None,
-    kla_per_h: Number | None = None,
-    kla_per_d: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    solubility_multiplier: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> CarbonationProgress[Any]:
+@overload
+def carbonation_progress(**given: Unpack[_CarbonationProgressInputs[float]]) -> CarbonationProgress[float]:
     """CO2 in a drink after a time under a constant pressure of CO2: as expected, the least and the most; and what it would end at.
 
     Parameters
@@ -7047,6 +7068,7 @@ def carbonation_progress(
     Returns
     -------
     CarbonationProgress
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -7070,129 +7092,141 @@ def carbonation_progress(
     ... ).expected.co2_g_per_l
     4.671080167481087
     """
-    raise NotImplementedError  # The decorator answers.
-
+@overload
+def carbonation_progress(**given: Unpack[_CarbonationProgressInputs[Numbers]]) -> CarbonationProgress[NDArray[np.float64]]: ...
+@overload
+def carbonation_progress(**given: Unpack[_CarbonationProgressInputs[Container]]) -> CarbonationProgress[Any]: ...
 
 class BurstTimeStop(Part[T]):
-    """The outputs of BurstTime that are stop."""
-
-    __slots__ = ()
-    shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-
+    @property
+    def time_h(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_d(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_min(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
+    @property
+    def time_s(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
 class BurstTimeExpected(Part[T]):
-    """The outputs of BurstTime that are expected."""
-
-    __slots__ = ()
-    shown = ("co2_g_per_l", "volumes")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class BurstTimeLeast(Part[T]):
-    """The outputs of BurstTime that are least."""
-
-    __slots__ = ()
-    shown = ("co2_g_per_l", "volumes")
-    co2_g_per_l = output("co2_g_per_l", "CO2 per litre of drink, g/L.")
-    volumes = output("volumes", "CO2 per litre of drink, vol.")
-
+    @property
+    def co2_g_per_l(self) -> T:
+        """CO2 per litre of drink, g/L."""
+    @property
+    def volumes(self) -> T:
+        """CO2 per litre of drink, vol."""
 
 class BurstTimeHold(Part[T]):
-    """The outputs of BurstTime that are hold."""
-
-    __slots__ = ()
-    shown = ("gauge_kpa", "gauge_bar", "gauge_psi")
-    gauge_kpa = output("gauge_kpa", "Pressure above the air outside, total of the gas over the drink, kPa.")
-    gauge_bar = output("gauge_bar", "Pressure above the air outside, total of the gas over the drink, bar.")
-    gauge_psi = output("gauge_psi", "Pressure above the air outside, total of the gas over the drink, psi.")
-    gauge_pa = output("gauge_pa", "Pressure above the air outside, total of the gas over the drink, Pa.")
-
+    @property
+    def gauge_kpa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, kPa."""
+    @property
+    def gauge_bar(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, bar."""
+    @property
+    def gauge_psi(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, psi."""
+    @property
+    def gauge_pa(self) -> T:
+        """Pressure above the air outside, total of the gas over the drink, Pa."""
 
 class BurstTimeRest(Part[T]):
-    """The outputs of BurstTime that are rest."""
-
-    __slots__ = ()
-    shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-
+    @property
+    def time_h(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_d(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_min(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
+    @property
+    def time_s(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
 class BurstTimeLatestRest(Part[T]):
-    """The outputs of BurstTime that are latest_rest."""
-
-    __slots__ = ()
-    shown = ("time_h", "time_d")
-    time_h = output("time_h", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_d = output("time_d", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-    time_min = output("time_min", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min.")
-    time_s = output("time_s", "Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature.")
-
+    @property
+    def time_h(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_d(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
+    @property
+    def time_min(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
+    @property
+    def time_s(self) -> T:
+        """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
 class BurstTime(Result[T]):
     """When to end a burst of high pressure so that the target is not passed even at the fast end of the rate; what the drink then holds as expected and at least; the pressure that holds the target; and how long that takes, as expected and at the latest, until no more than 0.1 volumes are missing."""
 
-    __slots__ = ()
-    function = "burst_time"
-    outputs = ("stop_time_h", "stop_time_d", "stop_time_min", "stop_time_s", "expected_co2_g_per_l", "expected_volumes", "least_co2_g_per_l", "least_volumes", "hold_gauge_kpa", "hold_gauge_bar", "hold_gauge_psi", "hold_gauge_pa", "rest_time_h", "rest_time_d", "rest_time_min", "rest_time_s", "latest_rest_time_h", "latest_rest_time_d", "latest_rest_time_min", "latest_rest_time_s")
-    shown = ("stop_time_h", "stop_time_d", "expected_co2_g_per_l", "expected_volumes", "least_co2_g_per_l", "least_volumes", "hold_gauge_kpa", "hold_gauge_bar", "hold_gauge_psi", "rest_time_h", "rest_time_d", "latest_rest_time_h", "latest_rest_time_d")
-    stop = part(BurstTimeStop, "stop", "Stop.")
-    expected = part(BurstTimeExpected, "expected", "Expected.")
-    least = part(BurstTimeLeast, "least", "Least.")
-    hold = part(BurstTimeHold, "hold", "Hold.")
-    rest = part(BurstTimeRest, "rest", "Rest.")
-    latest_rest = part(BurstTimeLatestRest, "latest_rest", "Latest_rest.")
+    @property
+    def stop(self) -> BurstTimeStop[T]: ...
+    @property
+    def expected(self) -> BurstTimeExpected[T]: ...
+    @property
+    def least(self) -> BurstTimeLeast[T]: ...
+    @property
+    def hold(self) -> BurstTimeHold[T]: ...
+    @property
+    def rest(self) -> BurstTimeRest[T]: ...
+    @property
+    def latest_rest(self) -> BurstTimeLatestRest[T]: ...
 
+class _BurstTimeInputs(TypedDict, Generic[N], total=False):
+    start_co2_g_per_l: N | None
+    start_volumes: N | None
+    co2_g_per_l: N | None
+    volumes: N | None
+    burst_gauge_kpa: N | None
+    burst_gauge_bar: N | None
+    burst_gauge_psi: N | None
+    burst_gauge_pa: N | None
+    temperature_c: N | None
+    temperature_f: N | None
+    temperature_k: N | None
+    method: Literal["still", "dip_tube", "on_side", "stone", "rocked"] | None
+    packaged_l: N | None
+    packaged_ml: N | None
+    packaged_us_gal: N | None
+    packaged_imp_gal: N | None
+    packaged_us_fl_oz: N | None
+    keg_diameter_m: N | None
+    keg_diameter_ft: N | None
+    kla_per_h: N | None
+    kla_per_d: N | None
+    altitude_m: N | None
+    altitude_ft: N | None
+    ambient_kpa: N | None
+    ambient_bar: N | None
+    ambient_psi: N | None
+    ambient_pa: N | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: N | None
+    extract_g_per_l: N | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    solubility_multiplier: float | None
+    errors: Literal["raise", "nan"]
 
-@function(BurstTime)
-def burst_time(
-    *,
-    start_co2_g_per_l: Number | None = None,
-    start_volumes: Number | None = None,
-    co2_g_per_l: Number | None = None,
-    volumes: Number | None = None,
-    burst_gauge_kpa: Number | None = None,
-    burst_gauge_bar: Number | None = None,
-    burst_gauge_psi: Number | None = None,
-    burst_gauge_pa: Number | None = None,
-    temperature_c: Number | None = None,
-    temperature_f: Number | None = None,
-    temperature_k: Number | None = None,
-    method: Literal["still", "dip_tube", "on_side", "stone", "rocked"] | None = None,
-    packaged_l: Number | None = None,
-    packaged_ml: Number | None = None,
-    packaged_us_gal: Number | None = None,
-    packaged_imp_gal: Number | None = None,
-    packaged_us_fl_oz: Number | None = None,
-    keg_diameter_m: Number | None = None,
-    keg_diameter_ft: Number | None = None,
-    kla_per_h: Number | None = None,
-    kla_per_d: Number | None = None,
-    altitude_m: Number | None = None,
-    altitude_ft: Number | None = None,
-    ambient_kpa: Number | None = None,
-    ambient_bar: Number | None = None,
-    ambient_psi: Number | None = None,
-    ambient_pa: Number | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: Number | None = None,
-    extract_g_per_l: Number | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    solubility_multiplier: float | None = None,
-    errors: Literal["raise", "nan"] = "raise",
-    **unknown: Any,
-) -> BurstTime[Any]:
+@overload
+def burst_time(**given: Unpack[_BurstTimeInputs[float]]) -> BurstTime[float]:
     """When to end a burst of high pressure so that the target is not passed even at the fast end of the rate; what the drink then holds as expected and at least; the pressure that holds the target; and how long that takes, as expected and at the latest, until no more than 0.1 volumes are missing.
 
     Parameters
@@ -7248,6 +7282,7 @@ def burst_time(
     Returns
     -------
     BurstTime
+        Numbers for numbers. Arrays, Series, DataArrays, Dask arrays and quantities come out as what they were.
 
     Raises
     ------
@@ -7271,44 +7306,723 @@ def burst_time(
     ... ).stop.time_h
     29.65823838451565
     """
-    raise NotImplementedError  # The decorator answers.
+@overload
+def burst_time(**given: Unpack[_BurstTimeInputs[Numbers]]) -> BurstTime[NDArray[np.float64]]: ...
+@overload
+def burst_time(**given: Unpack[_BurstTimeInputs[Container]]) -> BurstTime[Any]: ...
 
+class _SolubilityModelsInputs(TypedDict, total=False):
+    gauge_kpa: float | None
+    gauge_bar: float | None
+    gauge_psi: float | None
+    gauge_pa: float | None
+    abs_kpa: float | None
+    abs_bar: float | None
+    abs_psi: float | None
+    abs_pa: float | None
+    co2_g_per_l: float | None
+    volumes: float | None
+    temperature_c: float | None
+    temperature_f: float | None
+    temperature_k: float | None
+    altitude_m: float | None
+    altitude_ft: float | None
+    ambient_kpa: float | None
+    ambient_bar: float | None
+    ambient_psi: float | None
+    ambient_pa: float | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: float | None
+    extract_g_per_l: float | None
+    basis: Literal["handbook", "physical"] | None
+    solubility_multiplier: float | None
 
-@table
-def solubility_models(
-    *,
-    gauge_kpa: float | None = None,
-    gauge_bar: float | None = None,
-    gauge_psi: float | None = None,
-    gauge_pa: float | None = None,
-    abs_kpa: float | None = None,
-    abs_bar: float | None = None,
-    abs_psi: float | None = None,
-    abs_pa: float | None = None,
-    co2_g_per_l: float | None = None,
-    volumes: float | None = None,
-    temperature_c: float | None = None,
-    temperature_f: float | None = None,
-    temperature_k: float | None = None,
-    altitude_m: float | None = None,
-    altitude_ft: float | None = None,
-    ambient_kpa: float | None = None,
-    ambient_bar: float | None = None,
-    ambient_psi: float | None = None,
-    ambient_pa: float | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: float | None = None,
-    extract_g_per_l: float | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    solubility_multiplier: float | None = None,
-    **unknown: Any,
-) -> Table:
-    """What every solubility model made for a drink says of one state, given by a pressure or by a
-    carbonation; the model of the basis first.
+class _CarbonationChartInputs(TypedDict, total=False):
+    chart: Literal["metric", "us"] | None
+    altitude_m: float | None
+    altitude_ft: float | None
+    ambient_kpa: float | None
+    ambient_bar: float | None
+    ambient_psi: float | None
+    ambient_pa: float | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    co2_percent: float | None
+    air_abs_kpa: float | None
+    air_abs_bar: float | None
+    air_abs_psi: float | None
+    air_abs_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: float | None
+    extract_g_per_l: float | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    solubility_multiplier: float | None
+
+class _FillListInputs(TypedDict, total=False):
+    packaged_l: float | None
+    packaged_ml: float | None
+    packaged_us_gal: float | None
+    packaged_imp_gal: float | None
+    packaged_us_fl_oz: float | None
+    fill_order: Literal["least_leftover", "fewest_bottles", "fewest_sizes", "as_listed"] | None
+    spare_percent: float | None
+    headspace_percent: float | None
+    bottles: Rows | None
+
+class _BottleDosesInputs(TypedDict, total=False):
+    co2_g_per_l: float | None
+    volumes: float | None
+    tablet_g: float | None
+    tablet_kg: float | None
+    tablet_oz: float | None
+    tablet_lb: float | None
+    warmest_c: float | None
+    warmest_f: float | None
+    warmest_k: float | None
+    residual_co2_g_per_l: float | None
+    residual_volumes: float | None
+    fermenter_gauge_kpa: float | None
+    fermenter_gauge_bar: float | None
+    fermenter_gauge_psi: float | None
+    fermenter_gauge_pa: float | None
+    cold_crash: Literal["open", "closed", "co2_supplied"] | None
+    crash_c: float | None
+    crash_f: float | None
+    crash_k: float | None
+    fermenter_headspace_percent: float | None
+    altitude_m: float | None
+    altitude_ft: float | None
+    ambient_kpa: float | None
+    ambient_bar: float | None
+    ambient_psi: float | None
+    ambient_pa: float | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom"] | None
+    sugar_water_percent: float | None
+    sugar_sg: float | None
+    sugar_fermentable_percent: float | None
+    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: float | None
+    extract_g_per_l: float | None
+    fermentable_g_per_l: float | None
+    yeast: Literal["live", "none"] | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    residual_model: Literal["table", "equilibrium"] | None
+    yield_percent: float | None
+    count_headspace: bool | None
+    headspace_percent: float | None
+    filling_c: float | None
+    filling_f: float | None
+    filling_k: float | None
+    room_c: float | None
+    room_f: float | None
+    room_k: float | None
+    solubility_multiplier: float | None
+    residual_multiplier: float | None
+    yield_multiplier: float | None
+    bottles: Rows | None
+
+class _BottlePressuresInputs(TypedDict, total=False):
+    co2_g_per_l: float | None
+    volumes: float | None
+    bottle_class: Literal["light_one_way", "heavier_reusable", "swing_top", "heavy_belgian", "champagne", "soft_drink_multi_trip", "soft_drink_glass", "pet_soft_drink", "growler", "still_wine"] | None
+    rating_gauge_kpa: float | None
+    rating_gauge_bar: float | None
+    rating_gauge_psi: float | None
+    rating_gauge_pa: float | None
+    headspace_percent: float | None
+    filling_c: float | None
+    filling_f: float | None
+    filling_k: float | None
+    altitude_m: float | None
+    altitude_ft: float | None
+    ambient_kpa: float | None
+    ambient_bar: float | None
+    ambient_psi: float | None
+    ambient_pa: float | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: float | None
+    extract_g_per_l: float | None
+    fermentable_g_per_l: float | None
+    yeast: Literal["live", "none"] | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    yield_percent: float | None
+    solubility_multiplier: float | None
+    yield_multiplier: float | None
+
+class _BottleVerdictsInputs(TypedDict, total=False):
+    co2_g_per_l: float | None
+    volumes: float | None
+    hot_day_c: float | None
+    hot_day_f: float | None
+    hot_day_k: float | None
+    headspace_percent: float | None
+    filling_c: float | None
+    filling_f: float | None
+    filling_k: float | None
+    altitude_m: float | None
+    altitude_ft: float | None
+    ambient_kpa: float | None
+    ambient_bar: float | None
+    ambient_psi: float | None
+    ambient_pa: float | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: float | None
+    extract_g_per_l: float | None
+    fermentable_g_per_l: float | None
+    yeast: Literal["live", "none"] | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    yield_percent: float | None
+    solubility_multiplier: float | None
+    yield_multiplier: float | None
+
+class _PressurePartsInputs(TypedDict, total=False):
+    co2_g_per_l: float | None
+    volumes: float | None
+    temperature_c: float | None
+    temperature_f: float | None
+    temperature_k: float | None
+    headspace_percent: float | None
+    filling_c: float | None
+    filling_f: float | None
+    filling_k: float | None
+    altitude_m: float | None
+    altitude_ft: float | None
+    ambient_kpa: float | None
+    ambient_bar: float | None
+    ambient_psi: float | None
+    ambient_pa: float | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: float | None
+    extract_g_per_l: float | None
+    fermentable_g_per_l: float | None
+    yeast: Literal["live", "none"] | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    yield_percent: float | None
+    solubility_multiplier: float | None
+    yield_multiplier: float | None
+
+class _ConditioningDaysInputs(TypedDict, total=False):
+    room_c: float | None
+    room_f: float | None
+    room_k: float | None
+    yeast_million_per_ml: float | None
+    age_h: float | None
+    age_d: float | None
+    age_min: float | None
+    age_s: float | None
+    filtered: bool | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: float | None
+    history: Rows | None
+
+class _CarbonationCurveInputs(TypedDict, total=False):
+    start_co2_g_per_l: float | None
+    start_volumes: float | None
+    gauge_kpa: float | None
+    gauge_bar: float | None
+    gauge_psi: float | None
+    gauge_pa: float | None
+    temperature_c: float | None
+    temperature_f: float | None
+    temperature_k: float | None
+    supply_g_per_h: float | None
+    supply_oz_per_h: float | None
+    method: Literal["still", "dip_tube", "on_side", "stone", "rocked"] | None
+    packaged_l: float | None
+    packaged_ml: float | None
+    packaged_us_gal: float | None
+    packaged_imp_gal: float | None
+    packaged_us_fl_oz: float | None
+    keg_diameter_m: float | None
+    keg_diameter_ft: float | None
+    kla_per_h: float | None
+    kla_per_d: float | None
+    altitude_m: float | None
+    altitude_ft: float | None
+    ambient_kpa: float | None
+    ambient_bar: float | None
+    ambient_psi: float | None
+    ambient_pa: float | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: float | None
+    extract_g_per_l: float | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    solubility_multiplier: float | None
+
+class _CarbonationScheduleInputs(TypedDict, total=False):
+    start_co2_g_per_l: float | None
+    start_volumes: float | None
+    supply_g_per_h: float | None
+    supply_oz_per_h: float | None
+    method: Literal["still", "dip_tube", "on_side", "stone", "rocked"] | None
+    packaged_l: float | None
+    packaged_ml: float | None
+    packaged_us_gal: float | None
+    packaged_imp_gal: float | None
+    packaged_us_fl_oz: float | None
+    keg_diameter_m: float | None
+    keg_diameter_ft: float | None
+    kla_per_h: float | None
+    kla_per_d: float | None
+    altitude_m: float | None
+    altitude_ft: float | None
+    ambient_kpa: float | None
+    ambient_bar: float | None
+    ambient_psi: float | None
+    ambient_pa: float | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: float | None
+    extract_g_per_l: float | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    solubility_multiplier: float | None
+    schedule: Rows | None
+
+class _UptakeFitInputs(TypedDict, total=False):
+    start_co2_g_per_l: float | None
+    start_volumes: float | None
+    gauge_kpa: float | None
+    gauge_bar: float | None
+    gauge_psi: float | None
+    gauge_pa: float | None
+    temperature_c: float | None
+    temperature_f: float | None
+    temperature_k: float | None
+    method: Literal["still", "dip_tube", "on_side", "stone", "rocked"] | None
+    packaged_l: float | None
+    packaged_ml: float | None
+    packaged_us_gal: float | None
+    packaged_imp_gal: float | None
+    packaged_us_fl_oz: float | None
+    keg_diameter_m: float | None
+    keg_diameter_ft: float | None
+    altitude_m: float | None
+    altitude_ft: float | None
+    ambient_kpa: float | None
+    ambient_bar: float | None
+    ambient_psi: float | None
+    ambient_pa: float | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: float | None
+    extract_g_per_l: float | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    solubility_multiplier: float | None
+    uptake_readings: Rows | None
+
+class _LineBalanceInputs(TypedDict, total=False):
+    gauge_kpa: float | None
+    gauge_bar: float | None
+    gauge_psi: float | None
+    gauge_pa: float | None
+    tube: Literal["vinyl_3_16_in", "vinyl_1_4_in", "vinyl_5_16_in", "vinyl_3_8_in", "vinyl_1_2_in", "barrier_3_16_in", "barrier_1_4_in", "barrier_5_16_in", "barrier_3_8_in", "steel_1_4_in_od", "steel_5_16_in_od", "steel_3_8_in_od", "metric_7_mm", "metric_10_mm"] | None
+    bore_mm: float | None
+    bore_in: float | None
+    flow_l_per_min: float | None
+    flow_us_fl_oz_per_s: float | None
+    flow_us_gal_per_min: float | None
+    pour_seconds: float | None
+    hardware_kpa: float | None
+    hardware_bar: float | None
+    hardware_psi: float | None
+    hardware_pa: float | None
+    rise_m: float | None
+    rise_ft: float | None
+    fittings_multiplier: float | None
+    glass_l: float | None
+    glass_ml: float | None
+    glass_us_gal: float | None
+    glass_imp_gal: float | None
+    glass_us_fl_oz: float | None
+    temperature_c: float | None
+    temperature_f: float | None
+    temperature_k: float | None
+    sg: float | None
+    viscosity_multiplier: float | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: float | None
+    extract_g_per_l: float | None
+
+class _BottlingInputs(TypedDict, total=False):
+    title: str | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: float | None
+    extract_g_per_l: float | None
+    fermentable_g_per_l: float | None
+    yeast: Literal["live", "none"] | None
+    microbes: Literal["brewing_yeast", "diastatic", "wild"] | None
+    original_sg: float | None
+    original_plato: float | None
+    current_sg: float | None
+    current_plato: float | None
+    final_sg: float | None
+    final_plato: float | None
+    expected_attenuation_percent: float | None
+    extract_scale: Literal["asbc", "lincoln", "quick"] | None
+    real_extract_model: Literal["balling", "quotient"] | None
+    packaged_l: float | None
+    packaged_ml: float | None
+    packaged_us_gal: float | None
+    packaged_imp_gal: float | None
+    packaged_us_fl_oz: float | None
+    batch_l: float | None
+    batch_ml: float | None
+    batch_us_gal: float | None
+    batch_imp_gal: float | None
+    batch_us_fl_oz: float | None
+    loss_l: float | None
+    loss_ml: float | None
+    loss_us_gal: float | None
+    loss_imp_gal: float | None
+    loss_us_fl_oz: float | None
+    co2_g_per_l: float | None
+    volumes: float | None
+    mass_g: float | None
+    mass_kg: float | None
+    mass_oz: float | None
+    mass_lb: float | None
+    warmest_c: float | None
+    warmest_f: float | None
+    warmest_k: float | None
+    residual_co2_g_per_l: float | None
+    residual_volumes: float | None
+    fermenter_gauge_kpa: float | None
+    fermenter_gauge_bar: float | None
+    fermenter_gauge_psi: float | None
+    fermenter_gauge_pa: float | None
+    cold_crash: Literal["open", "closed", "co2_supplied"] | None
+    crash_c: float | None
+    crash_f: float | None
+    crash_k: float | None
+    fermenter_headspace_percent: float | None
+    filling_c: float | None
+    filling_f: float | None
+    filling_k: float | None
+    cellar_c: float | None
+    cellar_f: float | None
+    cellar_k: float | None
+    room_c: float | None
+    room_f: float | None
+    room_k: float | None
+    hot_day_c: float | None
+    hot_day_f: float | None
+    hot_day_k: float | None
+    pasteurising_c: float | None
+    pasteurising_f: float | None
+    pasteurising_k: float | None
+    altitude_m: float | None
+    altitude_ft: float | None
+    ambient_kpa: float | None
+    ambient_bar: float | None
+    ambient_psi: float | None
+    ambient_pa: float | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    headspace_percent: float | None
+    bottle_class: Literal["light_one_way", "heavier_reusable", "swing_top", "heavy_belgian", "champagne", "soft_drink_multi_trip", "soft_drink_glass", "pet_soft_drink", "growler", "still_wine"] | None
+    rating_gauge_kpa: float | None
+    rating_gauge_bar: float | None
+    rating_gauge_psi: float | None
+    rating_gauge_pa: float | None
+    fill_order: Literal["least_leftover", "fewest_bottles", "fewest_sizes", "as_listed"] | None
+    spare_percent: float | None
+    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom"] | None
+    sugar_water_percent: float | None
+    sugar_sg: float | None
+    sugar_fermentable_percent: float | None
+    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None
+    syrup_water_l: float | None
+    syrup_water_ml: float | None
+    syrup_water_us_gal: float | None
+    syrup_water_imp_gal: float | None
+    syrup_water_us_fl_oz: float | None
+    dissolving_c: float | None
+    dissolving_f: float | None
+    dissolving_k: float | None
+    scale_g: float | None
+    scale_kg: float | None
+    scale_oz: float | None
+    scale_lb: float | None
+    tablet_g: float | None
+    tablet_kg: float | None
+    tablet_oz: float | None
+    tablet_lb: float | None
+    wort_original_sg: float | None
+    wort_original_plato: float | None
+    wort_current_sg: float | None
+    wort_current_plato: float | None
+    limit_attenuation_percent: float | None
+    wort_co2_g_per_l: float | None
+    wort_volumes: float | None
+    yeast_million_per_ml: float | None
+    age_h: float | None
+    age_d: float | None
+    age_min: float | None
+    age_s: float | None
+    filtered: bool | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    residual_model: Literal["table", "equilibrium"] | None
+    yield_percent: float | None
+    count_headspace: bool | None
+    count_syrup: bool | None
+    solubility_multiplier: float | None
+    residual_multiplier: float | None
+    yield_multiplier: float | None
+    working: bool | None
+    bottles: Rows | None
+    additions: Rows | None
+    readings: Rows | None
+    history: Rows | None
+    uncertainty: Mapping[str, Doubt] | None
+
+class _KeggingInputs(TypedDict, total=False):
+    title: str | None
+    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
+    abv_percent: float | None
+    extract_g_per_l: float | None
+    fermentable_g_per_l: float | None
+    yeast: Literal["live", "none"] | None
+    original_sg: float | None
+    original_plato: float | None
+    current_sg: float | None
+    current_plato: float | None
+    final_sg: float | None
+    final_plato: float | None
+    expected_attenuation_percent: float | None
+    extract_scale: Literal["asbc", "lincoln", "quick"] | None
+    real_extract_model: Literal["balling", "quotient"] | None
+    packaged_l: float | None
+    packaged_ml: float | None
+    packaged_us_gal: float | None
+    packaged_imp_gal: float | None
+    packaged_us_fl_oz: float | None
+    batch_l: float | None
+    batch_ml: float | None
+    batch_us_gal: float | None
+    batch_imp_gal: float | None
+    batch_us_fl_oz: float | None
+    loss_l: float | None
+    loss_ml: float | None
+    loss_us_gal: float | None
+    loss_imp_gal: float | None
+    loss_us_fl_oz: float | None
+    co2_g_per_l: float | None
+    volumes: float | None
+    warmest_c: float | None
+    warmest_f: float | None
+    warmest_k: float | None
+    residual_co2_g_per_l: float | None
+    residual_volumes: float | None
+    fermenter_gauge_kpa: float | None
+    fermenter_gauge_bar: float | None
+    fermenter_gauge_psi: float | None
+    fermenter_gauge_pa: float | None
+    cold_crash: Literal["open", "closed", "co2_supplied"] | None
+    crash_c: float | None
+    crash_f: float | None
+    crash_k: float | None
+    fermenter_headspace_percent: float | None
+    start_co2_g_per_l: float | None
+    start_volumes: float | None
+    serving_c: float | None
+    serving_f: float | None
+    serving_k: float | None
+    hot_day_c: float | None
+    hot_day_f: float | None
+    hot_day_k: float | None
+    room_c: float | None
+    room_f: float | None
+    room_k: float | None
+    altitude_m: float | None
+    altitude_ft: float | None
+    ambient_kpa: float | None
+    ambient_bar: float | None
+    ambient_psi: float | None
+    ambient_pa: float | None
+    sea_level_kpa: float | None
+    sea_level_bar: float | None
+    sea_level_psi: float | None
+    sea_level_pa: float | None
+    keg_l: float | None
+    keg_ml: float | None
+    keg_us_gal: float | None
+    keg_imp_gal: float | None
+    keg_us_fl_oz: float | None
+    keg_diameter_m: float | None
+    keg_diameter_ft: float | None
+    keg_rating_gauge_kpa: float | None
+    keg_rating_gauge_bar: float | None
+    keg_rating_gauge_psi: float | None
+    keg_rating_gauge_pa: float | None
+    co2_percent: float | None
+    air_abs_kpa: float | None
+    air_abs_bar: float | None
+    air_abs_psi: float | None
+    air_abs_pa: float | None
+    purge: Literal["none", "headspace", "empty", "push"] | None
+    purge_gauge_kpa: float | None
+    purge_gauge_bar: float | None
+    purge_gauge_psi: float | None
+    purge_gauge_pa: float | None
+    cycles_count: float | None
+    oxygen_ppm: float | None
+    oxygen_vol_percent: float | None
+    start_oxygen_ppm: float | None
+    start_oxygen_vol_percent: float | None
+    gas_oxygen_ppm: float | None
+    gas_oxygen_vol_percent: float | None
+    pocket_l: float | None
+    pocket_ml: float | None
+    pocket_us_gal: float | None
+    pocket_imp_gal: float | None
+    pocket_us_fl_oz: float | None
+    push_gauge_kpa: float | None
+    push_gauge_bar: float | None
+    push_gauge_psi: float | None
+    push_gauge_pa: float | None
+    dissolved_oxygen_ug_per_l: float | None
+    dissolved_oxygen_ppb: float | None
+    dissolved_oxygen_mg_per_l: float | None
+    method: Literal["still", "dip_tube", "on_side", "stone", "rocked"] | None
+    kla_per_h: float | None
+    kla_per_d: float | None
+    supply_g_per_h: float | None
+    supply_oz_per_h: float | None
+    burst_gauge_kpa: float | None
+    burst_gauge_bar: float | None
+    burst_gauge_psi: float | None
+    burst_gauge_pa: float | None
+    depth_m: float | None
+    depth_ft: float | None
+    wetting_kpa: float | None
+    wetting_bar: float | None
+    wetting_psi: float | None
+    wetting_pa: float | None
+    margin_kpa: float | None
+    margin_bar: float | None
+    margin_psi: float | None
+    margin_pa: float | None
+    cylinder_size: Literal["cartridge_8_g", "cartridge_12_g", "cartridge_16_g", "cartridge_74_g", "cylinder_2_kg", "cylinder_5_lb", "cylinder_10_lb", "cylinder_6_kg", "cylinder_20_lb", "cylinder_10_kg"] | None
+    charge_g: float | None
+    charge_kg: float | None
+    charge_oz: float | None
+    charge_lb: float | None
+    gas_loss_percent: float | None
+    tube: Literal["vinyl_3_16_in", "vinyl_1_4_in", "vinyl_5_16_in", "vinyl_3_8_in", "vinyl_1_2_in", "barrier_3_16_in", "barrier_1_4_in", "barrier_5_16_in", "barrier_3_8_in", "steel_1_4_in_od", "steel_5_16_in_od", "steel_3_8_in_od", "metric_7_mm", "metric_10_mm"] | None
+    bore_mm: float | None
+    bore_in: float | None
+    line_m: float | None
+    line_ft: float | None
+    rise_m: float | None
+    rise_ft: float | None
+    fittings_multiplier: float | None
+    hardware_kpa: float | None
+    hardware_bar: float | None
+    hardware_psi: float | None
+    hardware_pa: float | None
+    flow_l_per_min: float | None
+    flow_us_fl_oz_per_s: float | None
+    flow_us_gal_per_min: float | None
+    pour_seconds: float | None
+    glass_l: float | None
+    glass_ml: float | None
+    glass_us_gal: float | None
+    glass_imp_gal: float | None
+    glass_us_fl_oz: float | None
+    viscosity_multiplier: float | None
+    fill_method: Literal["automatic", "counter_pressure_line", "hand_counter_pressure", "tap_tube", "tilted_glass"] | None
+    fill_loss_co2_g_per_l: float | None
+    fill_loss_volumes: float | None
+    released_g: float | None
+    released_kg: float | None
+    released_oz: float | None
+    released_lb: float | None
+    room_m3: float | None
+    room_ft3: float | None
+    air_changes_per_h: float | None
+    air_changes_per_d: float | None
+    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom"] | None
+    sugar_water_percent: float | None
+    sugar_sg: float | None
+    sugar_fermentable_percent: float | None
+    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None
+    bottle_l: float | None
+    bottle_ml: float | None
+    bottle_us_gal: float | None
+    bottle_imp_gal: float | None
+    bottle_us_fl_oz: float | None
+    bottling_outfit_money: float | None
+    bottle_money: float | None
+    cap_money: float | None
+    sugar_money_per_kg: float | None
+    sugar_money_per_lb: float | None
+    uses_count: float | None
+    bottle_loss_percent: float | None
+    outfit_money: float | None
+    gas_money_per_kg: float | None
+    gas_money_per_lb: float | None
+    keg_loss_percent: float | None
+    drink_money_per_l: float | None
+    drink_money_per_us_gal: float | None
+    batches_count: float | None
+    basis: Literal["handbook", "physical"] | None
+    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
+    residual_model: Literal["table", "equilibrium"] | None
+    yield_percent: float | None
+    solubility_multiplier: float | None
+    residual_multiplier: float | None
+    yield_multiplier: float | None
+    working: bool | None
+    readings: Rows | None
+    uncertainty: Mapping[str, Doubt] | None
+
+def solubility_models(**given: Unpack[_SolubilityModelsInputs]) -> Table:
+    """What every solubility model made for a drink says of one state, given by a pressure or by a carbonation;
+    the model of the basis first.
 
     Parameters
     ----------
@@ -7371,36 +8085,8 @@ def solubility_models(
     >>> carb.solubility_models(volumes=2.5, temperature_f=38, altitude_m=0).column("model")
     ('chart_fit', 'chart_quadratic', 'european', 'water_core')
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def carbonation_chart(
-    *,
-    chart: Literal["metric", "us"] | None = None,
-    altitude_m: float | None = None,
-    altitude_ft: float | None = None,
-    ambient_kpa: float | None = None,
-    ambient_bar: float | None = None,
-    ambient_psi: float | None = None,
-    ambient_pa: float | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    co2_percent: float | None = None,
-    air_abs_kpa: float | None = None,
-    air_abs_bar: float | None = None,
-    air_abs_psi: float | None = None,
-    air_abs_pa: float | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: float | None = None,
-    extract_g_per_l: float | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    solubility_multiplier: float | None = None,
-    **unknown: Any,
-) -> Table:
+def carbonation_chart(**given: Unpack[_CarbonationChartInputs]) -> Table:
     """CO2 in a drink by temperature and regulator pressure, for the air outside, the drink and the gas of the
     request: 0 to 15 °C and 0.2 to 2.4 bar, or 30 to 60 °F and 4 to 34 psi. Where the model has no answer, the
     row is left out.
@@ -7461,23 +8147,8 @@ def carbonation_chart(
     >>> len(carb.carbonation_chart(chart="us", altitude_m=0))
     256
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def fill_list(
-    *,
-    packaged_l: float | None = None,
-    packaged_ml: float | None = None,
-    packaged_us_gal: float | None = None,
-    packaged_imp_gal: float | None = None,
-    packaged_us_fl_oz: float | None = None,
-    fill_order: Literal["least_leftover", "fewest_bottles", "fewest_sizes", "as_listed"] | None = None,
-    spare_percent: float | None = None,
-    headspace_percent: float | None = None,
-    bottles: Rows | None = None,
-    **unknown: Any,
-) -> Table:
+def fill_list(**given: Unpack[_FillListInputs]) -> Table:
     """Which bottles to fill, and how many: the exact optimum over the bottles at hand, in tenths of a
     millilitre.
 
@@ -7542,70 +8213,8 @@ def fill_list(
     ... ).column("count")
     (24, 40)
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def bottle_doses(
-    *,
-    co2_g_per_l: float | None = None,
-    volumes: float | None = None,
-    tablet_g: float | None = None,
-    tablet_kg: float | None = None,
-    tablet_oz: float | None = None,
-    tablet_lb: float | None = None,
-    warmest_c: float | None = None,
-    warmest_f: float | None = None,
-    warmest_k: float | None = None,
-    residual_co2_g_per_l: float | None = None,
-    residual_volumes: float | None = None,
-    fermenter_gauge_kpa: float | None = None,
-    fermenter_gauge_bar: float | None = None,
-    fermenter_gauge_psi: float | None = None,
-    fermenter_gauge_pa: float | None = None,
-    cold_crash: Literal["open", "closed", "co2_supplied"] | None = None,
-    crash_c: float | None = None,
-    crash_f: float | None = None,
-    crash_k: float | None = None,
-    fermenter_headspace_percent: float | None = None,
-    altitude_m: float | None = None,
-    altitude_ft: float | None = None,
-    ambient_kpa: float | None = None,
-    ambient_bar: float | None = None,
-    ambient_psi: float | None = None,
-    ambient_pa: float | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom"] | None = None,
-    sugar_water_percent: float | None = None,
-    sugar_sg: float | None = None,
-    sugar_fermentable_percent: float | None = None,
-    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: float | None = None,
-    extract_g_per_l: float | None = None,
-    fermentable_g_per_l: float | None = None,
-    yeast: Literal["live", "none"] | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    residual_model: Literal["table", "equilibrium"] | None = None,
-    yield_percent: float | None = None,
-    count_headspace: bool | None = None,
-    headspace_percent: float | None = None,
-    filling_c: float | None = None,
-    filling_f: float | None = None,
-    filling_k: float | None = None,
-    room_c: float | None = None,
-    room_f: float | None = None,
-    room_k: float | None = None,
-    solubility_multiplier: float | None = None,
-    residual_multiplier: float | None = None,
-    yield_multiplier: float | None = None,
-    bottles: Rows | None = None,
-    **unknown: Any,
-) -> Table:
+def bottle_doses(**given: Unpack[_BottleDosesInputs]) -> Table:
     """Priming sugar for one bottle, by size, and the whole number of tablets that comes nearest, with the
     carbonation that they make; the usual sizes where no bottles are listed.
 
@@ -7748,47 +8357,10 @@ def bottle_doses(
     ... ).column("tablet_count")
     (1, 2)
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def bottle_pressures(
-    *,
-    co2_g_per_l: float | None = None,
-    volumes: float | None = None,
-    bottle_class: Literal["light_one_way", "heavier_reusable", "swing_top", "heavy_belgian", "champagne", "soft_drink_multi_trip", "soft_drink_glass", "pet_soft_drink", "growler", "still_wine"] | None = None,
-    rating_gauge_kpa: float | None = None,
-    rating_gauge_bar: float | None = None,
-    rating_gauge_psi: float | None = None,
-    rating_gauge_pa: float | None = None,
-    headspace_percent: float | None = None,
-    filling_c: float | None = None,
-    filling_f: float | None = None,
-    filling_k: float | None = None,
-    altitude_m: float | None = None,
-    altitude_ft: float | None = None,
-    ambient_kpa: float | None = None,
-    ambient_bar: float | None = None,
-    ambient_psi: float | None = None,
-    ambient_pa: float | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: float | None = None,
-    extract_g_per_l: float | None = None,
-    fermentable_g_per_l: float | None = None,
-    yeast: Literal["live", "none"] | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    yield_percent: float | None = None,
-    solubility_multiplier: float | None = None,
-    yield_multiplier: float | None = None,
-    **unknown: Any,
-) -> Table:
-    """Pressure in a sealed bottle against temperature, expected and worst, from 0 to 60 °C, and whether a
-    class of bottle, or a maker's rating, stands it; no margin is given above 40 °C, and filled glass is never
+def bottle_pressures(**given: Unpack[_BottlePressuresInputs]) -> Table:
+    """Pressure in a sealed bottle against temperature, expected and worst, from 0 to 60 °C, and whether a class
+    of bottle, or a maker's rating, stands it; no margin is given above 40 °C, and filled glass is never
     heated.
 
     Parameters
@@ -7871,45 +8443,10 @@ def bottle_pressures(
     >>> carb.bottle_pressures(volumes=2.4, altitude_m=240).column("verdict")
     ('within', 'within', 'within', 'within', 'within', 'within', 'within', 'within', 'within', 'danger', 'danger', 'danger', 'danger')
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def bottle_verdicts(
-    *,
-    co2_g_per_l: float | None = None,
-    volumes: float | None = None,
-    hot_day_c: float | None = None,
-    hot_day_f: float | None = None,
-    hot_day_k: float | None = None,
-    headspace_percent: float | None = None,
-    filling_c: float | None = None,
-    filling_f: float | None = None,
-    filling_k: float | None = None,
-    altitude_m: float | None = None,
-    altitude_ft: float | None = None,
-    ambient_kpa: float | None = None,
-    ambient_bar: float | None = None,
-    ambient_psi: float | None = None,
-    ambient_pa: float | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: float | None = None,
-    extract_g_per_l: float | None = None,
-    fermentable_g_per_l: float | None = None,
-    yeast: Literal["live", "none"] | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    yield_percent: float | None = None,
-    solubility_multiplier: float | None = None,
-    yield_multiplier: float | None = None,
-    **unknown: Any,
-) -> Table:
-    """Whether each class of bottle stands a carbonation by the worst case: against what it usually holds, and
-    on a hot day against what it usually sees at 40 °C. A maker's rating goes before it: the table of
+def bottle_verdicts(**given: Unpack[_BottleVerdictsInputs]) -> Table:
+    """Whether each class of bottle stands a carbonation by the worst case: against what it usually holds, and on
+    a hot day against what it usually sees at 40 °C. A maker's rating goes before it: the table of
     bottle_pressures takes one.
 
     Parameters
@@ -7985,43 +8522,8 @@ def bottle_verdicts(
     >>> carb.bottle_verdicts(volumes=2.4, altitude_m=240).column("bottle_class")
     ('light_one_way', 'heavier_reusable', 'swing_top', 'heavy_belgian', 'champagne', 'soft_drink_multi_trip', 'soft_drink_glass', 'pet_soft_drink', 'growler', 'still_wine')
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def pressure_parts(
-    *,
-    co2_g_per_l: float | None = None,
-    volumes: float | None = None,
-    temperature_c: float | None = None,
-    temperature_f: float | None = None,
-    temperature_k: float | None = None,
-    headspace_percent: float | None = None,
-    filling_c: float | None = None,
-    filling_f: float | None = None,
-    filling_k: float | None = None,
-    altitude_m: float | None = None,
-    altitude_ft: float | None = None,
-    ambient_kpa: float | None = None,
-    ambient_bar: float | None = None,
-    ambient_psi: float | None = None,
-    ambient_pa: float | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: float | None = None,
-    extract_g_per_l: float | None = None,
-    fermentable_g_per_l: float | None = None,
-    yeast: Literal["live", "none"] | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    yield_percent: float | None = None,
-    solubility_multiplier: float | None = None,
-    yield_multiplier: float | None = None,
-    **unknown: Any,
-) -> Table:
+def pressure_parts(**given: Unpack[_PressurePartsInputs]) -> Table:
     """What the pressure in a sealed package is made of, part by part: CO2, the expanding liquid, air that was
     sealed in, and the margins of the worst case.
 
@@ -8099,28 +8601,10 @@ def pressure_parts(
     ... ).column("part")
     ('CO2 and vapour, the liquid not expanded', 'the liquid expands and squeezes the gas', 'air that was sealed in', 'the liquid expands and squeezes the air', 'worst case: less soluble, more CO2')
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def conditioning_days(
-    *,
-    room_c: float | None = None,
-    room_f: float | None = None,
-    room_k: float | None = None,
-    yeast_million_per_ml: float | None = None,
-    age_h: float | None = None,
-    age_d: float | None = None,
-    age_min: float | None = None,
-    age_s: float | None = None,
-    filtered: bool | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: float | None = None,
-    history: Rows | None = None,
-    **unknown: Any,
-) -> Table:
-    """Share of the carbonation that bottles have made, day by day for six weeks, in a room or through a
-    history of temperatures: an estimate, with the slow and the fast end of its range.
+def conditioning_days(**given: Unpack[_ConditioningDaysInputs]) -> Table:
+    """Share of the carbonation that bottles have made, day by day for six weeks, in a room or through a history
+    of temperatures: an estimate, with the slow and the fast end of its range.
 
     Parameters
     ----------
@@ -8174,51 +8658,8 @@ def conditioning_days(
     ... ).column("state")
     ('working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'working', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready', 'ready')
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def carbonation_curve(
-    *,
-    start_co2_g_per_l: float | None = None,
-    start_volumes: float | None = None,
-    gauge_kpa: float | None = None,
-    gauge_bar: float | None = None,
-    gauge_psi: float | None = None,
-    gauge_pa: float | None = None,
-    temperature_c: float | None = None,
-    temperature_f: float | None = None,
-    temperature_k: float | None = None,
-    supply_g_per_h: float | None = None,
-    supply_oz_per_h: float | None = None,
-    method: Literal["still", "dip_tube", "on_side", "stone", "rocked"] | None = None,
-    packaged_l: float | None = None,
-    packaged_ml: float | None = None,
-    packaged_us_gal: float | None = None,
-    packaged_imp_gal: float | None = None,
-    packaged_us_fl_oz: float | None = None,
-    keg_diameter_m: float | None = None,
-    keg_diameter_ft: float | None = None,
-    kla_per_h: float | None = None,
-    kla_per_d: float | None = None,
-    altitude_m: float | None = None,
-    altitude_ft: float | None = None,
-    ambient_kpa: float | None = None,
-    ambient_bar: float | None = None,
-    ambient_psi: float | None = None,
-    ambient_pa: float | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: float | None = None,
-    extract_g_per_l: float | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    solubility_multiplier: float | None = None,
-    **unknown: Any,
-) -> Table:
+def carbonation_curve(**given: Unpack[_CarbonationCurveInputs]) -> Table:
     """CO2 in a drink under a constant pressure of CO2, from the start until 98 % of the gap has closed at the
     slow end of the rate.
 
@@ -8298,47 +8739,10 @@ def carbonation_curve(
     ... ).column("caution")
     ('assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition', 'assumed_composition')
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def carbonation_schedule(
-    *,
-    start_co2_g_per_l: float | None = None,
-    start_volumes: float | None = None,
-    supply_g_per_h: float | None = None,
-    supply_oz_per_h: float | None = None,
-    method: Literal["still", "dip_tube", "on_side", "stone", "rocked"] | None = None,
-    packaged_l: float | None = None,
-    packaged_ml: float | None = None,
-    packaged_us_gal: float | None = None,
-    packaged_imp_gal: float | None = None,
-    packaged_us_fl_oz: float | None = None,
-    keg_diameter_m: float | None = None,
-    keg_diameter_ft: float | None = None,
-    kla_per_h: float | None = None,
-    kla_per_d: float | None = None,
-    altitude_m: float | None = None,
-    altitude_ft: float | None = None,
-    ambient_kpa: float | None = None,
-    ambient_bar: float | None = None,
-    ambient_psi: float | None = None,
-    ambient_pa: float | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: float | None = None,
-    extract_g_per_l: float | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    solubility_multiplier: float | None = None,
-    schedule: Rows | None = None,
-    **unknown: Any,
-) -> Table:
-    """CO2 in a drink through a schedule of pressures and temperatures, one step after another: bursts,
-    holding, chilling and venting are all such steps. Each is told in four parts, the last at its end.
+def carbonation_schedule(**given: Unpack[_CarbonationScheduleInputs]) -> Table:
+    """CO2 in a drink through a schedule of pressures and temperatures, one step after another: bursts, holding,
+    chilling and venting are all such steps. Each is told in four parts, the last at its end.
 
     Parameters
     ----------
@@ -8434,50 +8838,10 @@ def carbonation_schedule(
     ... ).column("place")
     ('inside', 'inside', 'inside', 'end', 'inside', 'inside', 'inside', 'end')
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def uptake_fit(
-    *,
-    start_co2_g_per_l: float | None = None,
-    start_volumes: float | None = None,
-    gauge_kpa: float | None = None,
-    gauge_bar: float | None = None,
-    gauge_psi: float | None = None,
-    gauge_pa: float | None = None,
-    temperature_c: float | None = None,
-    temperature_f: float | None = None,
-    temperature_k: float | None = None,
-    method: Literal["still", "dip_tube", "on_side", "stone", "rocked"] | None = None,
-    packaged_l: float | None = None,
-    packaged_ml: float | None = None,
-    packaged_us_gal: float | None = None,
-    packaged_imp_gal: float | None = None,
-    packaged_us_fl_oz: float | None = None,
-    keg_diameter_m: float | None = None,
-    keg_diameter_ft: float | None = None,
-    altitude_m: float | None = None,
-    altitude_ft: float | None = None,
-    ambient_kpa: float | None = None,
-    ambient_bar: float | None = None,
-    ambient_psi: float | None = None,
-    ambient_pa: float | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: float | None = None,
-    extract_g_per_l: float | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    solubility_multiplier: float | None = None,
-    uptake_readings: Rows | None = None,
-    **unknown: Any,
-) -> Table:
-    """Rate of uptake from readings of the CO2 in a drink that stands under one pressure, with its 95 %
-    interval, and whether it is usual for the method; one row.
+def uptake_fit(**given: Unpack[_UptakeFitInputs]) -> Table:
+    """Rate of uptake from readings of the CO2 in a drink that stands under one pressure, with its 95 % interval,
+    and whether it is usual for the method; one row.
 
     Parameters
     ----------
@@ -8567,13 +8931,10 @@ def uptake_fit(
     ... ).column("verdict")
     ('usual',)
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def carbonating_methods(**unknown: Any) -> Table:
-    """How drink and gas meet, and how fast CO2 then passes: the rate in a full 19 L keg at 4 °C, or a factor
-    on that of the still surface, as expected and at the ends of its range.
+def carbonating_methods() -> Table:
+    """How drink and gas meet, and how fast CO2 then passes: the rate in a full 19 L keg at 4 °C, or a factor on
+    that of the still surface, as expected and at the ends of its range.
 
     Returns
     -------
@@ -8597,11 +8958,8 @@ def carbonating_methods(**unknown: Any) -> Table:
     >>> len(carb.carbonating_methods())
     5
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def fermentables(**unknown: Any) -> Table:
+def fermentables() -> Table:
     """Sugars, syrups and juices: composition as sold, and the CO2 that follows from it.
 
     Returns
@@ -8628,11 +8986,8 @@ def fermentables(**unknown: Any) -> Table:
     >>> len(carb.fermentables())
     31
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def sweeteners(**unknown: Any) -> Table:
+def sweeteners() -> Table:
     """What is added for sweetness: none makes CO2 to count on, some can make much.
 
     Returns
@@ -8653,11 +9008,8 @@ def sweeteners(**unknown: Any) -> Table:
     >>> len(carb.sweeteners())
     10
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def carbonation_ranges(**unknown: Any) -> Table:
+def carbonation_ranges() -> Table:
     """How much carbonation families of drinks usually have, with the standing of each figure.
 
     Returns
@@ -8678,11 +9030,8 @@ def carbonation_ranges(**unknown: Any) -> Table:
     >>> len(carb.carbonation_ranges())
     49
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def bottle_sizes(**unknown: Any) -> Table:
+def bottle_sizes() -> Table:
     """Sizes of bottles that are sold.
 
     Returns
@@ -8701,11 +9050,8 @@ def bottle_sizes(**unknown: Any) -> Table:
     >>> len(carb.bottle_sizes())
     25
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def bottle_classes(**unknown: Any) -> Table:
+def bottle_classes() -> Table:
     """Classes of bottles, and the carbonation that they are usually filled with: no rating, the maker's goes
     before it.
 
@@ -8730,11 +9076,8 @@ def bottle_classes(**unknown: Any) -> Table:
     >>> len(carb.bottle_classes())
     10
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def keg_sizes(**unknown: Any) -> Table:
+def keg_sizes() -> Table:
     """Sizes of kegs that are sold. Read the pressure rating on the keg itself.
 
     Returns
@@ -8753,11 +9096,8 @@ def keg_sizes(**unknown: Any) -> Table:
     >>> len(carb.keg_sizes())
     9
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def keg_ratings(**unknown: Any) -> Table:
+def keg_ratings() -> Table:
     """Pressures that are usually marked on kegs, fermenters and relief valves, gauge. No vessel is judged by
     them: read the marking on the vessel itself, never go above that or its relief valve, and follow local
     code.
@@ -8780,11 +9120,8 @@ def keg_ratings(**unknown: Any) -> Table:
     >>> len(carb.keg_ratings())
     9
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def cylinder_sizes(**unknown: Any) -> Table:
+def cylinder_sizes() -> Table:
     """Cylinders and cartridges of CO2: what they hold when full.
 
     Returns
@@ -8807,45 +9144,8 @@ def cylinder_sizes(**unknown: Any) -> Table:
     >>> len(carb.cylinder_sizes())
     10
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def line_balance(
-    *,
-    gauge_kpa: float | None = None,
-    gauge_bar: float | None = None,
-    gauge_psi: float | None = None,
-    gauge_pa: float | None = None,
-    tube: Literal["vinyl_3_16_in", "vinyl_1_4_in", "vinyl_5_16_in", "vinyl_3_8_in", "vinyl_1_2_in", "barrier_3_16_in", "barrier_1_4_in", "barrier_5_16_in", "barrier_3_8_in", "steel_1_4_in_od", "steel_5_16_in_od", "steel_3_8_in_od", "metric_7_mm", "metric_10_mm"] | None = None,
-    bore_mm: float | None = None,
-    bore_in: float | None = None,
-    flow_l_per_min: float | None = None,
-    flow_us_fl_oz_per_s: float | None = None,
-    flow_us_gal_per_min: float | None = None,
-    pour_seconds: float | None = None,
-    hardware_kpa: float | None = None,
-    hardware_bar: float | None = None,
-    hardware_psi: float | None = None,
-    hardware_pa: float | None = None,
-    rise_m: float | None = None,
-    rise_ft: float | None = None,
-    fittings_multiplier: float | None = None,
-    glass_l: float | None = None,
-    glass_ml: float | None = None,
-    glass_us_gal: float | None = None,
-    glass_imp_gal: float | None = None,
-    glass_us_fl_oz: float | None = None,
-    temperature_c: float | None = None,
-    temperature_f: float | None = None,
-    temperature_k: float | None = None,
-    sg: float | None = None,
-    viscosity_multiplier: float | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: float | None = None,
-    extract_g_per_l: float | None = None,
-    **unknown: Any,
-) -> Table:
+def line_balance(**given: Unpack[_LineBalanceInputs]) -> Table:
     """How long a draught line should be: by the trade's balance, and by physics at the trade's flow, at the
     usual pour of a home line, and at a pour of one's own; with the reasons why they differ.
 
@@ -8922,11 +9222,8 @@ def line_balance(
     ... ).column("way")
     ('handbook', 'handbook_by_physics', 'physics_trade', 'physics_home', 'physics_asked')
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def tubes(**unknown: Any) -> Table:
+def tubes() -> Table:
     """Tubing of draught lines: bore, and the resistance that handbooks give it at their flow. They are the
     trade's conventions, not physics.
 
@@ -8955,13 +9252,10 @@ def tubes(**unknown: Any) -> Table:
     >>> len(carb.tubes())
     14
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def filling_losses(**unknown: Any) -> Table:
-    """CO2 that a drink loses on the way from the keg into package or glass, by the way it is filled: either
-    an amount, or a share.
+def filling_losses() -> Table:
+    """CO2 that a drink loses on the way from the keg into package or glass, by the way it is filled: either an
+    amount, or a share.
 
     Returns
     -------
@@ -8986,11 +9280,8 @@ def filling_losses(**unknown: Any) -> Table:
     >>> len(carb.filling_losses())
     5
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def filling_densities(**unknown: Any) -> Table:
+def filling_densities() -> Table:
     """How far cylinders of CO2 may be filled, by how strong they are.
 
     Returns
@@ -9013,11 +9304,8 @@ def filling_densities(**unknown: Any) -> Table:
     >>> len(carb.filling_densities())
     6
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def oxygen_limits(**unknown: Any) -> Table:
+def oxygen_limits() -> Table:
     """Oxygen that the trade allows in drinks, packages and CO2: labels, no physics.
 
     Returns
@@ -9040,11 +9328,8 @@ def oxygen_limits(**unknown: Any) -> Table:
     >>> len(carb.oxygen_limits())
     7
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def exposure_limits(**unknown: Any) -> Table:
+def exposure_limits() -> Table:
     """CO2 in the air: limits of exposure, settings of alarms, effects on people. Local code decides.
 
     Returns
@@ -9068,11 +9353,8 @@ def exposure_limits(**unknown: Any) -> Table:
     >>> len(carb.exposure_limits())
     17
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def equations(**unknown: Any) -> Table:
+def equations() -> Table:
     """Every equation of the library: formula, uncertainty, standing.
 
     Returns
@@ -9093,11 +9375,8 @@ def equations(**unknown: Any) -> Table:
     >>> len(carb.equations())
     160
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def sources(**unknown: Any) -> Table:
+def sources() -> Table:
     """Every source that the library names.
 
     Returns
@@ -9114,11 +9393,8 @@ def sources(**unknown: Any) -> Table:
     >>> len(carb.sources())
     78
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def cautions(**unknown: Any) -> Table:
+def cautions() -> Table:
     """Every caution that an answer may carry.
 
     Returns
@@ -9136,11 +9412,8 @@ def cautions(**unknown: Any) -> Table:
     >>> len(carb.cautions())
     92
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def claim_quantities(**unknown: Any) -> Table:
+def claim_quantities() -> Table:
     """What can be claimed in a cross-check: each quantity in each unit in which it may be printed.
 
     Returns
@@ -9159,11 +9432,8 @@ def claim_quantities(**unknown: Any) -> Table:
     >>> len(carb.claim_quantities())
     24
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def crosscheck_habits(**unknown: Any) -> Table:
+def crosscheck_habits() -> Table:
     """On what programs differ: every habit that a cross-check looks for, this library's own first, and how
     common it is among programs; judgement, nobody has counted.
 
@@ -9184,11 +9454,8 @@ def crosscheck_habits(**unknown: Any) -> Table:
     >>> len(carb.crosscheck_habits())
     143
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def units(**unknown: Any) -> Table:
+def units() -> Table:
     """Every unit of the library, with its definition.
 
     Returns
@@ -9207,13 +9474,10 @@ def units(**unknown: Any) -> Table:
     >>> len(carb.units())
     66
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@table
-def instruments(**unknown: Any) -> Table:
-    """How sure usual instruments are in careful hands: offered by name for an uncertainty, never taken
-    unasked; judgement.
+def instruments() -> Table:
+    """How sure usual instruments are in careful hands: offered by name for an uncertainty, never taken unasked;
+    judgement.
 
     Returns
     -------
@@ -9232,147 +9496,8 @@ def instruments(**unknown: Any) -> Table:
     >>> len(carb.instruments())
     10
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@job(Bottling)
-def bottling(
-    *,
-    title: str | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: float | None = None,
-    extract_g_per_l: float | None = None,
-    fermentable_g_per_l: float | None = None,
-    yeast: Literal["live", "none"] | None = None,
-    microbes: Literal["brewing_yeast", "diastatic", "wild"] | None = None,
-    original_sg: float | None = None,
-    original_plato: float | None = None,
-    current_sg: float | None = None,
-    current_plato: float | None = None,
-    final_sg: float | None = None,
-    final_plato: float | None = None,
-    expected_attenuation_percent: float | None = None,
-    extract_scale: Literal["asbc", "lincoln", "quick"] | None = None,
-    real_extract_model: Literal["balling", "quotient"] | None = None,
-    packaged_l: float | None = None,
-    packaged_ml: float | None = None,
-    packaged_us_gal: float | None = None,
-    packaged_imp_gal: float | None = None,
-    packaged_us_fl_oz: float | None = None,
-    batch_l: float | None = None,
-    batch_ml: float | None = None,
-    batch_us_gal: float | None = None,
-    batch_imp_gal: float | None = None,
-    batch_us_fl_oz: float | None = None,
-    loss_l: float | None = None,
-    loss_ml: float | None = None,
-    loss_us_gal: float | None = None,
-    loss_imp_gal: float | None = None,
-    loss_us_fl_oz: float | None = None,
-    co2_g_per_l: float | None = None,
-    volumes: float | None = None,
-    mass_g: float | None = None,
-    mass_kg: float | None = None,
-    mass_oz: float | None = None,
-    mass_lb: float | None = None,
-    warmest_c: float | None = None,
-    warmest_f: float | None = None,
-    warmest_k: float | None = None,
-    residual_co2_g_per_l: float | None = None,
-    residual_volumes: float | None = None,
-    fermenter_gauge_kpa: float | None = None,
-    fermenter_gauge_bar: float | None = None,
-    fermenter_gauge_psi: float | None = None,
-    fermenter_gauge_pa: float | None = None,
-    cold_crash: Literal["open", "closed", "co2_supplied"] | None = None,
-    crash_c: float | None = None,
-    crash_f: float | None = None,
-    crash_k: float | None = None,
-    fermenter_headspace_percent: float | None = None,
-    filling_c: float | None = None,
-    filling_f: float | None = None,
-    filling_k: float | None = None,
-    cellar_c: float | None = None,
-    cellar_f: float | None = None,
-    cellar_k: float | None = None,
-    room_c: float | None = None,
-    room_f: float | None = None,
-    room_k: float | None = None,
-    hot_day_c: float | None = None,
-    hot_day_f: float | None = None,
-    hot_day_k: float | None = None,
-    pasteurising_c: float | None = None,
-    pasteurising_f: float | None = None,
-    pasteurising_k: float | None = None,
-    altitude_m: float | None = None,
-    altitude_ft: float | None = None,
-    ambient_kpa: float | None = None,
-    ambient_bar: float | None = None,
-    ambient_psi: float | None = None,
-    ambient_pa: float | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    headspace_percent: float | None = None,
-    bottle_class: Literal["light_one_way", "heavier_reusable", "swing_top", "heavy_belgian", "champagne", "soft_drink_multi_trip", "soft_drink_glass", "pet_soft_drink", "growler", "still_wine"] | None = None,
-    rating_gauge_kpa: float | None = None,
-    rating_gauge_bar: float | None = None,
-    rating_gauge_psi: float | None = None,
-    rating_gauge_pa: float | None = None,
-    fill_order: Literal["least_leftover", "fewest_bottles", "fewest_sizes", "as_listed"] | None = None,
-    spare_percent: float | None = None,
-    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom"] | None = None,
-    sugar_water_percent: float | None = None,
-    sugar_sg: float | None = None,
-    sugar_fermentable_percent: float | None = None,
-    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None = None,
-    syrup_water_l: float | None = None,
-    syrup_water_ml: float | None = None,
-    syrup_water_us_gal: float | None = None,
-    syrup_water_imp_gal: float | None = None,
-    syrup_water_us_fl_oz: float | None = None,
-    dissolving_c: float | None = None,
-    dissolving_f: float | None = None,
-    dissolving_k: float | None = None,
-    scale_g: float | None = None,
-    scale_kg: float | None = None,
-    scale_oz: float | None = None,
-    scale_lb: float | None = None,
-    tablet_g: float | None = None,
-    tablet_kg: float | None = None,
-    tablet_oz: float | None = None,
-    tablet_lb: float | None = None,
-    wort_original_sg: float | None = None,
-    wort_original_plato: float | None = None,
-    wort_current_sg: float | None = None,
-    wort_current_plato: float | None = None,
-    limit_attenuation_percent: float | None = None,
-    wort_co2_g_per_l: float | None = None,
-    wort_volumes: float | None = None,
-    yeast_million_per_ml: float | None = None,
-    age_h: float | None = None,
-    age_d: float | None = None,
-    age_min: float | None = None,
-    age_s: float | None = None,
-    filtered: bool | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    residual_model: Literal["table", "equilibrium"] | None = None,
-    yield_percent: float | None = None,
-    count_headspace: bool | None = None,
-    count_syrup: bool | None = None,
-    solubility_multiplier: float | None = None,
-    residual_multiplier: float | None = None,
-    yield_multiplier: float | None = None,
-    working: bool | None = None,
-    bottles: Rows | None = None,
-    additions: Rows | None = None,
-    readings: Rows | None = None,
-    history: Rows | None = None,
-    uncertainty: Mapping[str, Doubt] | None = None,
-    **unknown: Any,
-) -> Bottling:
+def bottling(**given: Unpack[_BottlingInputs]) -> Bottling:
     """Bottle a batch: is it finished, what primes it, which bottles to fill, do they hold, when is it ready.
 
     Parameters
@@ -9668,215 +9793,9 @@ def bottling(
     >>> batch.bottles[0].filled_count
     24
     """
-    raise NotImplementedError  # The decorator answers.
 
-
-@job(Kegging)
-def kegging(
-    *,
-    title: str | None = None,
-    beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
-    abv_percent: float | None = None,
-    extract_g_per_l: float | None = None,
-    fermentable_g_per_l: float | None = None,
-    yeast: Literal["live", "none"] | None = None,
-    original_sg: float | None = None,
-    original_plato: float | None = None,
-    current_sg: float | None = None,
-    current_plato: float | None = None,
-    final_sg: float | None = None,
-    final_plato: float | None = None,
-    expected_attenuation_percent: float | None = None,
-    extract_scale: Literal["asbc", "lincoln", "quick"] | None = None,
-    real_extract_model: Literal["balling", "quotient"] | None = None,
-    packaged_l: float | None = None,
-    packaged_ml: float | None = None,
-    packaged_us_gal: float | None = None,
-    packaged_imp_gal: float | None = None,
-    packaged_us_fl_oz: float | None = None,
-    batch_l: float | None = None,
-    batch_ml: float | None = None,
-    batch_us_gal: float | None = None,
-    batch_imp_gal: float | None = None,
-    batch_us_fl_oz: float | None = None,
-    loss_l: float | None = None,
-    loss_ml: float | None = None,
-    loss_us_gal: float | None = None,
-    loss_imp_gal: float | None = None,
-    loss_us_fl_oz: float | None = None,
-    co2_g_per_l: float | None = None,
-    volumes: float | None = None,
-    warmest_c: float | None = None,
-    warmest_f: float | None = None,
-    warmest_k: float | None = None,
-    residual_co2_g_per_l: float | None = None,
-    residual_volumes: float | None = None,
-    fermenter_gauge_kpa: float | None = None,
-    fermenter_gauge_bar: float | None = None,
-    fermenter_gauge_psi: float | None = None,
-    fermenter_gauge_pa: float | None = None,
-    cold_crash: Literal["open", "closed", "co2_supplied"] | None = None,
-    crash_c: float | None = None,
-    crash_f: float | None = None,
-    crash_k: float | None = None,
-    fermenter_headspace_percent: float | None = None,
-    start_co2_g_per_l: float | None = None,
-    start_volumes: float | None = None,
-    serving_c: float | None = None,
-    serving_f: float | None = None,
-    serving_k: float | None = None,
-    hot_day_c: float | None = None,
-    hot_day_f: float | None = None,
-    hot_day_k: float | None = None,
-    room_c: float | None = None,
-    room_f: float | None = None,
-    room_k: float | None = None,
-    altitude_m: float | None = None,
-    altitude_ft: float | None = None,
-    ambient_kpa: float | None = None,
-    ambient_bar: float | None = None,
-    ambient_psi: float | None = None,
-    ambient_pa: float | None = None,
-    sea_level_kpa: float | None = None,
-    sea_level_bar: float | None = None,
-    sea_level_psi: float | None = None,
-    sea_level_pa: float | None = None,
-    keg_l: float | None = None,
-    keg_ml: float | None = None,
-    keg_us_gal: float | None = None,
-    keg_imp_gal: float | None = None,
-    keg_us_fl_oz: float | None = None,
-    keg_diameter_m: float | None = None,
-    keg_diameter_ft: float | None = None,
-    keg_rating_gauge_kpa: float | None = None,
-    keg_rating_gauge_bar: float | None = None,
-    keg_rating_gauge_psi: float | None = None,
-    keg_rating_gauge_pa: float | None = None,
-    co2_percent: float | None = None,
-    air_abs_kpa: float | None = None,
-    air_abs_bar: float | None = None,
-    air_abs_psi: float | None = None,
-    air_abs_pa: float | None = None,
-    purge: Literal["none", "headspace", "empty", "push"] | None = None,
-    purge_gauge_kpa: float | None = None,
-    purge_gauge_bar: float | None = None,
-    purge_gauge_psi: float | None = None,
-    purge_gauge_pa: float | None = None,
-    cycles_count: float | None = None,
-    oxygen_ppm: float | None = None,
-    oxygen_vol_percent: float | None = None,
-    start_oxygen_ppm: float | None = None,
-    start_oxygen_vol_percent: float | None = None,
-    gas_oxygen_ppm: float | None = None,
-    gas_oxygen_vol_percent: float | None = None,
-    pocket_l: float | None = None,
-    pocket_ml: float | None = None,
-    pocket_us_gal: float | None = None,
-    pocket_imp_gal: float | None = None,
-    pocket_us_fl_oz: float | None = None,
-    push_gauge_kpa: float | None = None,
-    push_gauge_bar: float | None = None,
-    push_gauge_psi: float | None = None,
-    push_gauge_pa: float | None = None,
-    dissolved_oxygen_ug_per_l: float | None = None,
-    dissolved_oxygen_ppb: float | None = None,
-    dissolved_oxygen_mg_per_l: float | None = None,
-    method: Literal["still", "dip_tube", "on_side", "stone", "rocked"] | None = None,
-    kla_per_h: float | None = None,
-    kla_per_d: float | None = None,
-    supply_g_per_h: float | None = None,
-    supply_oz_per_h: float | None = None,
-    burst_gauge_kpa: float | None = None,
-    burst_gauge_bar: float | None = None,
-    burst_gauge_psi: float | None = None,
-    burst_gauge_pa: float | None = None,
-    depth_m: float | None = None,
-    depth_ft: float | None = None,
-    wetting_kpa: float | None = None,
-    wetting_bar: float | None = None,
-    wetting_psi: float | None = None,
-    wetting_pa: float | None = None,
-    margin_kpa: float | None = None,
-    margin_bar: float | None = None,
-    margin_psi: float | None = None,
-    margin_pa: float | None = None,
-    cylinder_size: Literal["cartridge_8_g", "cartridge_12_g", "cartridge_16_g", "cartridge_74_g", "cylinder_2_kg", "cylinder_5_lb", "cylinder_10_lb", "cylinder_6_kg", "cylinder_20_lb", "cylinder_10_kg"] | None = None,
-    charge_g: float | None = None,
-    charge_kg: float | None = None,
-    charge_oz: float | None = None,
-    charge_lb: float | None = None,
-    gas_loss_percent: float | None = None,
-    tube: Literal["vinyl_3_16_in", "vinyl_1_4_in", "vinyl_5_16_in", "vinyl_3_8_in", "vinyl_1_2_in", "barrier_3_16_in", "barrier_1_4_in", "barrier_5_16_in", "barrier_3_8_in", "steel_1_4_in_od", "steel_5_16_in_od", "steel_3_8_in_od", "metric_7_mm", "metric_10_mm"] | None = None,
-    bore_mm: float | None = None,
-    bore_in: float | None = None,
-    line_m: float | None = None,
-    line_ft: float | None = None,
-    rise_m: float | None = None,
-    rise_ft: float | None = None,
-    fittings_multiplier: float | None = None,
-    hardware_kpa: float | None = None,
-    hardware_bar: float | None = None,
-    hardware_psi: float | None = None,
-    hardware_pa: float | None = None,
-    flow_l_per_min: float | None = None,
-    flow_us_fl_oz_per_s: float | None = None,
-    flow_us_gal_per_min: float | None = None,
-    pour_seconds: float | None = None,
-    glass_l: float | None = None,
-    glass_ml: float | None = None,
-    glass_us_gal: float | None = None,
-    glass_imp_gal: float | None = None,
-    glass_us_fl_oz: float | None = None,
-    viscosity_multiplier: float | None = None,
-    fill_method: Literal["automatic", "counter_pressure_line", "hand_counter_pressure", "tap_tube", "tilted_glass"] | None = None,
-    fill_loss_co2_g_per_l: float | None = None,
-    fill_loss_volumes: float | None = None,
-    released_g: float | None = None,
-    released_kg: float | None = None,
-    released_oz: float | None = None,
-    released_lb: float | None = None,
-    room_m3: float | None = None,
-    room_ft3: float | None = None,
-    air_changes_per_h: float | None = None,
-    air_changes_per_d: float | None = None,
-    sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom"] | None = None,
-    sugar_water_percent: float | None = None,
-    sugar_sg: float | None = None,
-    sugar_fermentable_percent: float | None = None,
-    sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None = None,
-    bottle_l: float | None = None,
-    bottle_ml: float | None = None,
-    bottle_us_gal: float | None = None,
-    bottle_imp_gal: float | None = None,
-    bottle_us_fl_oz: float | None = None,
-    bottling_outfit_money: float | None = None,
-    bottle_money: float | None = None,
-    cap_money: float | None = None,
-    sugar_money_per_kg: float | None = None,
-    sugar_money_per_lb: float | None = None,
-    uses_count: float | None = None,
-    bottle_loss_percent: float | None = None,
-    outfit_money: float | None = None,
-    gas_money_per_kg: float | None = None,
-    gas_money_per_lb: float | None = None,
-    keg_loss_percent: float | None = None,
-    drink_money_per_l: float | None = None,
-    drink_money_per_us_gal: float | None = None,
-    batches_count: float | None = None,
-    basis: Literal["handbook", "physical"] | None = None,
-    model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
-    residual_model: Literal["table", "equilibrium"] | None = None,
-    yield_percent: float | None = None,
-    solubility_multiplier: float | None = None,
-    residual_multiplier: float | None = None,
-    yield_multiplier: float | None = None,
-    working: bool | None = None,
-    readings: Rows | None = None,
-    uncertainty: Mapping[str, Doubt] | None = None,
-    **unknown: Any,
-) -> Kegging:
-    """Keg a batch: what pressure for how long, how it is purged, how much gas, which line, what a hot day
-    does.
+def kegging(**given: Unpack[_KeggingInputs]) -> Kegging:
+    """Keg a batch: what pressure for how long, how it is purged, how much gas, which line, what a hot day does.
 
     Parameters
     ----------
@@ -10193,158 +10112,635 @@ def kegging(
     >>> batch.carbonating.expected.time_d
     8.204678687772942
     """
-    raise NotImplementedError  # The decorator answers.
-
 
 class At(Bound):
-    """All functions with a context that they share; what a call gives replaces it.
+    """All functions with a context that they share."""
 
-    Examples
-    --------
-    >>> import carb
-    >>> here = carb.at(altitude_m=240, beverage="beer")
-    >>> here.ambient_pressure().ambient_kpa
-    98.47497148824074
-    """
+    def __init__(
+        self,
+        *,
+        gauge_kpa: float | None = None,
+        gauge_bar: float | None = None,
+        gauge_psi: float | None = None,
+        gauge_pa: float | None = None,
+        abs_kpa: float | None = None,
+        abs_bar: float | None = None,
+        abs_psi: float | None = None,
+        abs_pa: float | None = None,
+        temperature_c: float | None = None,
+        temperature_f: float | None = None,
+        temperature_k: float | None = None,
+        altitude_m: float | None = None,
+        altitude_ft: float | None = None,
+        ambient_kpa: float | None = None,
+        ambient_bar: float | None = None,
+        ambient_psi: float | None = None,
+        ambient_pa: float | None = None,
+        sea_level_kpa: float | None = None,
+        sea_level_bar: float | None = None,
+        sea_level_psi: float | None = None,
+        sea_level_pa: float | None = None,
+        co2_percent: float | None = None,
+        air_abs_kpa: float | None = None,
+        air_abs_bar: float | None = None,
+        air_abs_psi: float | None = None,
+        air_abs_pa: float | None = None,
+        beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None = None,
+        abv_percent: float | None = None,
+        extract_g_per_l: float | None = None,
+        basis: Literal["handbook", "physical"] | None = None,
+        model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None = None,
+        solubility_multiplier: float | None = None,
+        co2_g_per_l: float | None = None,
+        volumes: float | None = None,
+        filling_c: float | None = None,
+        filling_f: float | None = None,
+        filling_k: float | None = None,
+        headspace_percent: float | None = None,
+        keg_rating_gauge_kpa: float | None = None,
+        keg_rating_gauge_bar: float | None = None,
+        keg_rating_gauge_psi: float | None = None,
+        keg_rating_gauge_pa: float | None = None,
+        fermentable_g_per_l: float | None = None,
+        yeast: Literal["live", "none"] | None = None,
+        yield_percent: float | None = None,
+        yield_multiplier: float | None = None,
+        final_sg: float | None = None,
+        final_plato: float | None = None,
+        fermenter_headspace_percent: float | None = None,
+        start_co2_g_per_l: float | None = None,
+        start_volumes: float | None = None,
+        extract_scale: Literal["asbc", "lincoln", "quick"] | None = None,
+        residual_model: Literal["table", "equilibrium"] | None = None,
+        residual_multiplier: float | None = None,
+        current_sg: float | None = None,
+        current_plato: float | None = None,
+        depth_m: float | None = None,
+        depth_ft: float | None = None,
+        wetting_kpa: float | None = None,
+        wetting_bar: float | None = None,
+        wetting_psi: float | None = None,
+        wetting_pa: float | None = None,
+        margin_kpa: float | None = None,
+        margin_bar: float | None = None,
+        margin_psi: float | None = None,
+        margin_pa: float | None = None,
+        sg: float | None = None,
+        warmest_c: float | None = None,
+        warmest_f: float | None = None,
+        warmest_k: float | None = None,
+        fermenter_gauge_kpa: float | None = None,
+        fermenter_gauge_bar: float | None = None,
+        fermenter_gauge_psi: float | None = None,
+        fermenter_gauge_pa: float | None = None,
+        cold_crash: Literal["open", "closed", "co2_supplied"] | None = None,
+        crash_c: float | None = None,
+        crash_f: float | None = None,
+        crash_k: float | None = None,
+        packaged_l: float | None = None,
+        packaged_ml: float | None = None,
+        packaged_us_gal: float | None = None,
+        packaged_imp_gal: float | None = None,
+        packaged_us_fl_oz: float | None = None,
+        residual_co2_g_per_l: float | None = None,
+        residual_volumes: float | None = None,
+        sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom"] | None = None,
+        sugar_water_percent: float | None = None,
+        sugar_sg: float | None = None,
+        sugar_fermentable_percent: float | None = None,
+        sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None = None,
+        syrup_water_l: float | None = None,
+        syrup_water_ml: float | None = None,
+        syrup_water_us_gal: float | None = None,
+        syrup_water_imp_gal: float | None = None,
+        syrup_water_us_fl_oz: float | None = None,
+        count_syrup: bool | None = None,
+        count_headspace: bool | None = None,
+        room_c: float | None = None,
+        room_f: float | None = None,
+        room_k: float | None = None,
+        mass_g: float | None = None,
+        mass_kg: float | None = None,
+        mass_oz: float | None = None,
+        mass_lb: float | None = None,
+        wort_original_sg: float | None = None,
+        wort_original_plato: float | None = None,
+        wort_current_sg: float | None = None,
+        wort_current_plato: float | None = None,
+        limit_attenuation_percent: float | None = None,
+        wort_co2_g_per_l: float | None = None,
+        wort_volumes: float | None = None,
+        dissolving_c: float | None = None,
+        dissolving_f: float | None = None,
+        dissolving_k: float | None = None,
+        bottle_class: Literal["light_one_way", "heavier_reusable", "swing_top", "heavy_belgian", "champagne", "soft_drink_multi_trip", "soft_drink_glass", "pet_soft_drink", "growler", "still_wine"] | None = None,
+        rating_gauge_kpa: float | None = None,
+        rating_gauge_bar: float | None = None,
+        rating_gauge_psi: float | None = None,
+        rating_gauge_pa: float | None = None,
+        time_h: float | None = None,
+        time_d: float | None = None,
+        time_min: float | None = None,
+        time_s: float | None = None,
+        yeast_million_per_ml: float | None = None,
+        age_h: float | None = None,
+        age_d: float | None = None,
+        age_min: float | None = None,
+        age_s: float | None = None,
+        filtered: bool | None = None,
+        progress_percent: float | None = None,
+        plato: float | None = None,
+        original_sg: float | None = None,
+        original_plato: float | None = None,
+        real_extract_model: Literal["balling", "quotient"] | None = None,
+        expected_attenuation_percent: float | None = None,
+        addition: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom", "lactose", "maltodextrin", "sucralose", "aspartame", "saccharin", "stevia", "erythritol", "xylitol", "sorbitol", "sweetener_packets"] | None = None,
+        dose_g_per_l: float | None = None,
+        viscosity_multiplier: float | None = None,
+        cylinder_c: float | None = None,
+        cylinder_f: float | None = None,
+        cylinder_k: float | None = None,
+        line_m: float | None = None,
+        line_ft: float | None = None,
+        tube: Literal["vinyl_3_16_in", "vinyl_1_4_in", "vinyl_5_16_in", "vinyl_3_8_in", "vinyl_1_2_in", "barrier_3_16_in", "barrier_1_4_in", "barrier_5_16_in", "barrier_3_8_in", "steel_1_4_in_od", "steel_5_16_in_od", "steel_3_8_in_od", "metric_7_mm", "metric_10_mm"] | None = None,
+        bore_mm: float | None = None,
+        bore_in: float | None = None,
+        rise_m: float | None = None,
+        rise_ft: float | None = None,
+        fittings_multiplier: float | None = None,
+        glass_l: float | None = None,
+        glass_ml: float | None = None,
+        glass_us_gal: float | None = None,
+        glass_imp_gal: float | None = None,
+        glass_us_fl_oz: float | None = None,
+        flow_l_per_min: float | None = None,
+        flow_us_fl_oz_per_s: float | None = None,
+        flow_us_gal_per_min: float | None = None,
+        pour_seconds: float | None = None,
+        resistance_bar_per_m: float | None = None,
+        resistance_psi_per_ft: float | None = None,
+        hardware_kpa: float | None = None,
+        hardware_bar: float | None = None,
+        hardware_psi: float | None = None,
+        hardware_pa: float | None = None,
+        fill_method: Literal["automatic", "counter_pressure_line", "hand_counter_pressure", "tap_tube", "tilted_glass"] | None = None,
+        fill_loss_co2_g_per_l: float | None = None,
+        fill_loss_volumes: float | None = None,
+        other_l: float | None = None,
+        other_ml: float | None = None,
+        other_us_gal: float | None = None,
+        other_imp_gal: float | None = None,
+        other_us_fl_oz: float | None = None,
+        other_co2_g_per_l: float | None = None,
+        other_volumes: float | None = None,
+        purge_gauge_kpa: float | None = None,
+        purge_gauge_bar: float | None = None,
+        purge_gauge_psi: float | None = None,
+        purge_gauge_pa: float | None = None,
+        cycles_count: float | None = None,
+        start_oxygen_ppm: float | None = None,
+        start_oxygen_vol_percent: float | None = None,
+        gas_oxygen_ppm: float | None = None,
+        gas_oxygen_vol_percent: float | None = None,
+        keg_l: float | None = None,
+        keg_ml: float | None = None,
+        keg_us_gal: float | None = None,
+        keg_imp_gal: float | None = None,
+        keg_us_fl_oz: float | None = None,
+        oxygen_ppm: float | None = None,
+        oxygen_vol_percent: float | None = None,
+        sweeps_count: float | None = None,
+        pocket_l: float | None = None,
+        pocket_ml: float | None = None,
+        pocket_us_gal: float | None = None,
+        pocket_imp_gal: float | None = None,
+        pocket_us_fl_oz: float | None = None,
+        push_gauge_kpa: float | None = None,
+        push_gauge_bar: float | None = None,
+        push_gauge_psi: float | None = None,
+        push_gauge_pa: float | None = None,
+        dissolved_oxygen_ug_per_l: float | None = None,
+        dissolved_oxygen_ppb: float | None = None,
+        dissolved_oxygen_mg_per_l: float | None = None,
+        purge: Literal["none", "headspace", "empty", "push"] | None = None,
+        purge_c: float | None = None,
+        purge_f: float | None = None,
+        purge_k: float | None = None,
+        gas_loss_percent: float | None = None,
+        cylinder_size: Literal["cartridge_8_g", "cartridge_12_g", "cartridge_16_g", "cartridge_74_g", "cylinder_2_kg", "cylinder_5_lb", "cylinder_10_lb", "cylinder_6_kg", "cylinder_20_lb", "cylinder_10_kg"] | None = None,
+        charge_g: float | None = None,
+        charge_kg: float | None = None,
+        charge_oz: float | None = None,
+        charge_lb: float | None = None,
+        filling_ratio_g_per_g: float | None = None,
+        gross_g: float | None = None,
+        gross_kg: float | None = None,
+        gross_oz: float | None = None,
+        gross_lb: float | None = None,
+        tare_g: float | None = None,
+        tare_kg: float | None = None,
+        tare_oz: float | None = None,
+        tare_lb: float | None = None,
+        gas_g: float | None = None,
+        gas_kg: float | None = None,
+        gas_oz: float | None = None,
+        gas_lb: float | None = None,
+        released_g: float | None = None,
+        released_kg: float | None = None,
+        released_oz: float | None = None,
+        released_lb: float | None = None,
+        room_m3: float | None = None,
+        room_ft3: float | None = None,
+        air_changes_per_h: float | None = None,
+        air_changes_per_d: float | None = None,
+        leak_g_per_h: float | None = None,
+        leak_oz_per_h: float | None = None,
+        bottle_l: float | None = None,
+        bottle_ml: float | None = None,
+        bottle_us_gal: float | None = None,
+        bottle_imp_gal: float | None = None,
+        bottle_us_fl_oz: float | None = None,
+        bottling_outfit_money: float | None = None,
+        bottle_money: float | None = None,
+        cap_money: float | None = None,
+        sugar_money_per_kg: float | None = None,
+        sugar_money_per_lb: float | None = None,
+        uses_count: float | None = None,
+        bottle_loss_percent: float | None = None,
+        outfit_money: float | None = None,
+        gas_money_per_kg: float | None = None,
+        gas_money_per_lb: float | None = None,
+        keg_loss_percent: float | None = None,
+        drink_money_per_l: float | None = None,
+        drink_money_per_us_gal: float | None = None,
+        batches_count: float | None = None,
+        method: Literal["still", "dip_tube", "on_side", "stone", "rocked"] | None = None,
+        keg_diameter_m: float | None = None,
+        keg_diameter_ft: float | None = None,
+        kla_per_h: float | None = None,
+        kla_per_d: float | None = None,
+        supply_g_per_h: float | None = None,
+        supply_oz_per_h: float | None = None,
+        burst_gauge_kpa: float | None = None,
+        burst_gauge_bar: float | None = None,
+        burst_gauge_psi: float | None = None,
+        burst_gauge_pa: float | None = None,
+        chart: Literal["metric", "us"] | None = None,
+        fill_order: Literal["least_leftover", "fewest_bottles", "fewest_sizes", "as_listed"] | None = None,
+        spare_percent: float | None = None,
+        bottles: Rows | None = None,
+        tablet_g: float | None = None,
+        tablet_kg: float | None = None,
+        tablet_oz: float | None = None,
+        tablet_lb: float | None = None,
+        hot_day_c: float | None = None,
+        hot_day_f: float | None = None,
+        hot_day_k: float | None = None,
+        history: Rows | None = None,
+        schedule: Rows | None = None,
+        uptake_readings: Rows | None = None,
+        title: str | None = None,
+        microbes: Literal["brewing_yeast", "diastatic", "wild"] | None = None,
+        batch_l: float | None = None,
+        batch_ml: float | None = None,
+        batch_us_gal: float | None = None,
+        batch_imp_gal: float | None = None,
+        batch_us_fl_oz: float | None = None,
+        loss_l: float | None = None,
+        loss_ml: float | None = None,
+        loss_us_gal: float | None = None,
+        loss_imp_gal: float | None = None,
+        loss_us_fl_oz: float | None = None,
+        cellar_c: float | None = None,
+        cellar_f: float | None = None,
+        cellar_k: float | None = None,
+        pasteurising_c: float | None = None,
+        pasteurising_f: float | None = None,
+        pasteurising_k: float | None = None,
+        scale_g: float | None = None,
+        scale_kg: float | None = None,
+        scale_oz: float | None = None,
+        scale_lb: float | None = None,
+        working: bool | None = None,
+        additions: Rows | None = None,
+        readings: Rows | None = None,
+        serving_c: float | None = None,
+        serving_f: float | None = None,
+        serving_k: float | None = None,
+    ) -> None: ...
+    @overload
+    def dissolved_co2(self, **given: Unpack[_DissolvedCo2Inputs[float]]) -> DissolvedCo2[float]: ...
+    @overload
+    def dissolved_co2(self, **given: Unpack[_DissolvedCo2Inputs[Numbers]]) -> DissolvedCo2[NDArray[np.float64]]: ...
+    @overload
+    def dissolved_co2(self, **given: Unpack[_DissolvedCo2Inputs[Container]]) -> DissolvedCo2[Any]: ...
+    @overload
+    def keg_pressure(self, **given: Unpack[_KegPressureInputs[float]]) -> KegPressure[float]: ...
+    @overload
+    def keg_pressure(self, **given: Unpack[_KegPressureInputs[Numbers]]) -> KegPressure[NDArray[np.float64]]: ...
+    @overload
+    def keg_pressure(self, **given: Unpack[_KegPressureInputs[Container]]) -> KegPressure[Any]: ...
+    @overload
+    def gas_blend(self, **given: Unpack[_GasBlendInputs[float]]) -> GasBlend[float]: ...
+    @overload
+    def gas_blend(self, **given: Unpack[_GasBlendInputs[Numbers]]) -> GasBlend[NDArray[np.float64]]: ...
+    @overload
+    def gas_blend(self, **given: Unpack[_GasBlendInputs[Container]]) -> GasBlend[Any]: ...
+    @overload
+    def keg_temperature(self, **given: Unpack[_KegTemperatureInputs[float]]) -> KegTemperature[float]: ...
+    @overload
+    def keg_temperature(self, **given: Unpack[_KegTemperatureInputs[Numbers]]) -> KegTemperature[NDArray[np.float64]]: ...
+    @overload
+    def keg_temperature(self, **given: Unpack[_KegTemperatureInputs[Container]]) -> KegTemperature[Any]: ...
+    @overload
+    def warmed_keg(self, **given: Unpack[_WarmedKegInputs[float]]) -> WarmedKeg[float]: ...
+    @overload
+    def warmed_keg(self, **given: Unpack[_WarmedKegInputs[Numbers]]) -> WarmedKeg[NDArray[np.float64]]: ...
+    @overload
+    def warmed_keg(self, **given: Unpack[_WarmedKegInputs[Container]]) -> WarmedKeg[Any]: ...
+    @overload
+    def spunding(self, **given: Unpack[_SpundingInputs[float]]) -> Spunding[float]: ...
+    @overload
+    def spunding(self, **given: Unpack[_SpundingInputs[Numbers]]) -> Spunding[NDArray[np.float64]]: ...
+    @overload
+    def spunding(self, **given: Unpack[_SpundingInputs[Container]]) -> Spunding[Any]: ...
+    @overload
+    def closed_fermentation(self, **given: Unpack[_ClosedFermentationInputs[float]]) -> ClosedFermentation[float]: ...
+    @overload
+    def closed_fermentation(self, **given: Unpack[_ClosedFermentationInputs[Numbers]]) -> ClosedFermentation[NDArray[np.float64]]: ...
+    @overload
+    def closed_fermentation(self, **given: Unpack[_ClosedFermentationInputs[Container]]) -> ClosedFermentation[Any]: ...
+    @overload
+    def stone_pressure(self, **given: Unpack[_StonePressureInputs[float]]) -> StonePressure[float]: ...
+    @overload
+    def stone_pressure(self, **given: Unpack[_StonePressureInputs[Numbers]]) -> StonePressure[NDArray[np.float64]]: ...
+    @overload
+    def stone_pressure(self, **given: Unpack[_StonePressureInputs[Container]]) -> StonePressure[Any]: ...
+    @overload
+    def residual_co2(self, **given: Unpack[_ResidualCo2Inputs[float]]) -> ResidualCo2[float]: ...
+    @overload
+    def residual_co2(self, **given: Unpack[_ResidualCo2Inputs[Numbers]]) -> ResidualCo2[NDArray[np.float64]]: ...
+    @overload
+    def residual_co2(self, **given: Unpack[_ResidualCo2Inputs[Container]]) -> ResidualCo2[Any]: ...
+    @overload
+    def priming_sugar(self, **given: Unpack[_PrimingSugarInputs[float]]) -> PrimingSugar[float]: ...
+    @overload
+    def priming_sugar(self, **given: Unpack[_PrimingSugarInputs[Numbers]]) -> PrimingSugar[NDArray[np.float64]]: ...
+    @overload
+    def priming_sugar(self, **given: Unpack[_PrimingSugarInputs[Container]]) -> PrimingSugar[Any]: ...
+    @overload
+    def primed_carbonation(self, **given: Unpack[_PrimedCarbonationInputs[float]]) -> PrimedCarbonation[float]: ...
+    @overload
+    def primed_carbonation(self, **given: Unpack[_PrimedCarbonationInputs[Numbers]]) -> PrimedCarbonation[NDArray[np.float64]]: ...
+    @overload
+    def primed_carbonation(self, **given: Unpack[_PrimedCarbonationInputs[Container]]) -> PrimedCarbonation[Any]: ...
+    @overload
+    def priming_wort(self, **given: Unpack[_PrimingWortInputs[float]]) -> PrimingWort[float]: ...
+    @overload
+    def priming_wort(self, **given: Unpack[_PrimingWortInputs[Numbers]]) -> PrimingWort[NDArray[np.float64]]: ...
+    @overload
+    def priming_wort(self, **given: Unpack[_PrimingWortInputs[Container]]) -> PrimingWort[Any]: ...
+    @overload
+    def priming_syrup(self, **given: Unpack[_PrimingSyrupInputs[float]]) -> PrimingSyrup[float]: ...
+    @overload
+    def priming_syrup(self, **given: Unpack[_PrimingSyrupInputs[Numbers]]) -> PrimingSyrup[NDArray[np.float64]]: ...
+    @overload
+    def priming_syrup(self, **given: Unpack[_PrimingSyrupInputs[Container]]) -> PrimingSyrup[Any]: ...
+    @overload
+    def package_pressure(self, **given: Unpack[_PackagePressureInputs[float]]) -> PackagePressure[float]: ...
+    @overload
+    def package_pressure(self, **given: Unpack[_PackagePressureInputs[Numbers]]) -> PackagePressure[NDArray[np.float64]]: ...
+    @overload
+    def package_pressure(self, **given: Unpack[_PackagePressureInputs[Container]]) -> PackagePressure[Any]: ...
+    @overload
+    def package_carbonation(self, **given: Unpack[_PackageCarbonationInputs[float]]) -> PackageCarbonation[float]: ...
+    @overload
+    def package_carbonation(self, **given: Unpack[_PackageCarbonationInputs[Numbers]]) -> PackageCarbonation[NDArray[np.float64]]: ...
+    @overload
+    def package_carbonation(self, **given: Unpack[_PackageCarbonationInputs[Container]]) -> PackageCarbonation[Any]: ...
+    @overload
+    def conditioning(self, **given: Unpack[_ConditioningInputs[float]]) -> Conditioning[float]: ...
+    @overload
+    def conditioning(self, **given: Unpack[_ConditioningInputs[Numbers]]) -> Conditioning[NDArray[np.float64]]: ...
+    @overload
+    def conditioning(self, **given: Unpack[_ConditioningInputs[Container]]) -> Conditioning[Any]: ...
+    @overload
+    def conditioning_time(self, **given: Unpack[_ConditioningTimeInputs[float]]) -> ConditioningTime[float]: ...
+    @overload
+    def conditioning_time(self, **given: Unpack[_ConditioningTimeInputs[Numbers]]) -> ConditioningTime[NDArray[np.float64]]: ...
+    @overload
+    def conditioning_time(self, **given: Unpack[_ConditioningTimeInputs[Container]]) -> ConditioningTime[Any]: ...
+    @overload
+    def reyeasting(self, **given: Unpack[_ReyeastingInputs[float]]) -> Reyeasting[float]: ...
+    @overload
+    def reyeasting(self, **given: Unpack[_ReyeastingInputs[Numbers]]) -> Reyeasting[NDArray[np.float64]]: ...
+    @overload
+    def reyeasting(self, **given: Unpack[_ReyeastingInputs[Container]]) -> Reyeasting[Any]: ...
+    @overload
+    def gravity(self, **given: Unpack[_GravityInputs[float]]) -> Gravity[float]: ...
+    @overload
+    def gravity(self, **given: Unpack[_GravityInputs[Numbers]]) -> Gravity[NDArray[np.float64]]: ...
+    @overload
+    def gravity(self, **given: Unpack[_GravityInputs[Container]]) -> Gravity[Any]: ...
+    @overload
+    def attenuation(self, **given: Unpack[_AttenuationInputs[float]]) -> Attenuation[float]: ...
+    @overload
+    def attenuation(self, **given: Unpack[_AttenuationInputs[Numbers]]) -> Attenuation[NDArray[np.float64]]: ...
+    @overload
+    def attenuation(self, **given: Unpack[_AttenuationInputs[Container]]) -> Attenuation[Any]: ...
+    @overload
+    def final_gravity(self, **given: Unpack[_FinalGravityInputs[float]]) -> FinalGravity[float]: ...
+    @overload
+    def final_gravity(self, **given: Unpack[_FinalGravityInputs[Numbers]]) -> FinalGravity[NDArray[np.float64]]: ...
+    @overload
+    def final_gravity(self, **given: Unpack[_FinalGravityInputs[Container]]) -> FinalGravity[Any]: ...
+    @overload
+    def gravity_co2(self, **given: Unpack[_GravityCo2Inputs[float]]) -> GravityCo2[float]: ...
+    @overload
+    def gravity_co2(self, **given: Unpack[_GravityCo2Inputs[Numbers]]) -> GravityCo2[NDArray[np.float64]]: ...
+    @overload
+    def gravity_co2(self, **given: Unpack[_GravityCo2Inputs[Container]]) -> GravityCo2[Any]: ...
+    @overload
+    def added_co2(self, **given: Unpack[_AddedCo2Inputs[float]]) -> AddedCo2[float]: ...
+    @overload
+    def added_co2(self, **given: Unpack[_AddedCo2Inputs[Numbers]]) -> AddedCo2[NDArray[np.float64]]: ...
+    @overload
+    def added_co2(self, **given: Unpack[_AddedCo2Inputs[Container]]) -> AddedCo2[Any]: ...
+    @overload
+    def drink_properties(self, **given: Unpack[_DrinkPropertiesInputs[float]]) -> DrinkProperties[float]: ...
+    @overload
+    def drink_properties(self, **given: Unpack[_DrinkPropertiesInputs[Numbers]]) -> DrinkProperties[NDArray[np.float64]]: ...
+    @overload
+    def drink_properties(self, **given: Unpack[_DrinkPropertiesInputs[Container]]) -> DrinkProperties[Any]: ...
+    @overload
+    def co2_saturation(self, **given: Unpack[_Co2SaturationInputs[float]]) -> Co2Saturation[float]: ...
+    @overload
+    def co2_saturation(self, **given: Unpack[_Co2SaturationInputs[Numbers]]) -> Co2Saturation[NDArray[np.float64]]: ...
+    @overload
+    def co2_saturation(self, **given: Unpack[_Co2SaturationInputs[Container]]) -> Co2Saturation[Any]: ...
+    @overload
+    def line_flow(self, **given: Unpack[_LineFlowInputs[float]]) -> LineFlow[float]: ...
+    @overload
+    def line_flow(self, **given: Unpack[_LineFlowInputs[Numbers]]) -> LineFlow[NDArray[np.float64]]: ...
+    @overload
+    def line_flow(self, **given: Unpack[_LineFlowInputs[Container]]) -> LineFlow[Any]: ...
+    @overload
+    def line_length(self, **given: Unpack[_LineLengthInputs[float]]) -> LineLength[float]: ...
+    @overload
+    def line_length(self, **given: Unpack[_LineLengthInputs[Numbers]]) -> LineLength[NDArray[np.float64]]: ...
+    @overload
+    def line_length(self, **given: Unpack[_LineLengthInputs[Container]]) -> LineLength[Any]: ...
+    @overload
+    def line_pressure(self, **given: Unpack[_LinePressureInputs[float]]) -> LinePressure[float]: ...
+    @overload
+    def line_pressure(self, **given: Unpack[_LinePressureInputs[Numbers]]) -> LinePressure[NDArray[np.float64]]: ...
+    @overload
+    def line_pressure(self, **given: Unpack[_LinePressureInputs[Container]]) -> LinePressure[Any]: ...
+    @overload
+    def handbook_line(self, **given: Unpack[_HandbookLineInputs[float]]) -> HandbookLine[float]: ...
+    @overload
+    def handbook_line(self, **given: Unpack[_HandbookLineInputs[Numbers]]) -> HandbookLine[NDArray[np.float64]]: ...
+    @overload
+    def handbook_line(self, **given: Unpack[_HandbookLineInputs[Container]]) -> HandbookLine[Any]: ...
+    @overload
+    def handbook_pressure(self, **given: Unpack[_HandbookPressureInputs[float]]) -> HandbookPressure[float]: ...
+    @overload
+    def handbook_pressure(self, **given: Unpack[_HandbookPressureInputs[Numbers]]) -> HandbookPressure[NDArray[np.float64]]: ...
+    @overload
+    def handbook_pressure(self, **given: Unpack[_HandbookPressureInputs[Container]]) -> HandbookPressure[Any]: ...
+    @overload
+    def filling_carbonation(self, **given: Unpack[_FillingCarbonationInputs[float]]) -> FillingCarbonation[float]: ...
+    @overload
+    def filling_carbonation(self, **given: Unpack[_FillingCarbonationInputs[Numbers]]) -> FillingCarbonation[NDArray[np.float64]]: ...
+    @overload
+    def filling_carbonation(self, **given: Unpack[_FillingCarbonationInputs[Container]]) -> FillingCarbonation[Any]: ...
+    @overload
+    def blend(self, **given: Unpack[_BlendInputs[float]]) -> Blend[float]: ...
+    @overload
+    def blend(self, **given: Unpack[_BlendInputs[Numbers]]) -> Blend[NDArray[np.float64]]: ...
+    @overload
+    def blend(self, **given: Unpack[_BlendInputs[Container]]) -> Blend[Any]: ...
+    @overload
+    def purge_oxygen(self, **given: Unpack[_PurgeOxygenInputs[float]]) -> PurgeOxygen[float]: ...
+    @overload
+    def purge_oxygen(self, **given: Unpack[_PurgeOxygenInputs[Numbers]]) -> PurgeOxygen[NDArray[np.float64]]: ...
+    @overload
+    def purge_oxygen(self, **given: Unpack[_PurgeOxygenInputs[Container]]) -> PurgeOxygen[Any]: ...
+    @overload
+    def purge_cycles(self, **given: Unpack[_PurgeCyclesInputs[float]]) -> PurgeCycles[float]: ...
+    @overload
+    def purge_cycles(self, **given: Unpack[_PurgeCyclesInputs[Numbers]]) -> PurgeCycles[NDArray[np.float64]]: ...
+    @overload
+    def purge_cycles(self, **given: Unpack[_PurgeCyclesInputs[Container]]) -> PurgeCycles[Any]: ...
+    @overload
+    def sweep_oxygen(self, **given: Unpack[_SweepOxygenInputs[float]]) -> SweepOxygen[float]: ...
+    @overload
+    def sweep_oxygen(self, **given: Unpack[_SweepOxygenInputs[Numbers]]) -> SweepOxygen[NDArray[np.float64]]: ...
+    @overload
+    def sweep_oxygen(self, **given: Unpack[_SweepOxygenInputs[Container]]) -> SweepOxygen[Any]: ...
+    @overload
+    def push_oxygen(self, **given: Unpack[_PushOxygenInputs[float]]) -> PushOxygen[float]: ...
+    @overload
+    def push_oxygen(self, **given: Unpack[_PushOxygenInputs[Numbers]]) -> PushOxygen[NDArray[np.float64]]: ...
+    @overload
+    def push_oxygen(self, **given: Unpack[_PushOxygenInputs[Container]]) -> PushOxygen[Any]: ...
+    @overload
+    def oxygen_pickup(self, **given: Unpack[_OxygenPickupInputs[float]]) -> OxygenPickup[float]: ...
+    @overload
+    def oxygen_pickup(self, **given: Unpack[_OxygenPickupInputs[Numbers]]) -> OxygenPickup[NDArray[np.float64]]: ...
+    @overload
+    def oxygen_pickup(self, **given: Unpack[_OxygenPickupInputs[Container]]) -> OxygenPickup[Any]: ...
+    @overload
+    def total_package_oxygen(self, **given: Unpack[_TotalPackageOxygenInputs[float]]) -> TotalPackageOxygen[float]: ...
+    @overload
+    def total_package_oxygen(self, **given: Unpack[_TotalPackageOxygenInputs[Numbers]]) -> TotalPackageOxygen[NDArray[np.float64]]: ...
+    @overload
+    def total_package_oxygen(self, **given: Unpack[_TotalPackageOxygenInputs[Container]]) -> TotalPackageOxygen[Any]: ...
+    @overload
+    def gas_budget(self, **given: Unpack[_GasBudgetInputs[float]]) -> GasBudget[float]: ...
+    @overload
+    def gas_budget(self, **given: Unpack[_GasBudgetInputs[Numbers]]) -> GasBudget[NDArray[np.float64]]: ...
+    @overload
+    def gas_budget(self, **given: Unpack[_GasBudgetInputs[Container]]) -> GasBudget[Any]: ...
+    @overload
+    def cylinder_left(self, **given: Unpack[_CylinderLeftInputs[float]]) -> CylinderLeft[float]: ...
+    @overload
+    def cylinder_left(self, **given: Unpack[_CylinderLeftInputs[Numbers]]) -> CylinderLeft[NDArray[np.float64]]: ...
+    @overload
+    def cylinder_left(self, **given: Unpack[_CylinderLeftInputs[Container]]) -> CylinderLeft[Any]: ...
+    @overload
+    def cylinder_contents(self, **given: Unpack[_CylinderContentsInputs[float]]) -> CylinderContents[float]: ...
+    @overload
+    def cylinder_contents(self, **given: Unpack[_CylinderContentsInputs[Numbers]]) -> CylinderContents[NDArray[np.float64]]: ...
+    @overload
+    def cylinder_contents(self, **given: Unpack[_CylinderContentsInputs[Container]]) -> CylinderContents[Any]: ...
+    @overload
+    def room_co2(self, **given: Unpack[_RoomCo2Inputs[float]]) -> RoomCo2[float]: ...
+    @overload
+    def room_co2(self, **given: Unpack[_RoomCo2Inputs[Numbers]]) -> RoomCo2[NDArray[np.float64]]: ...
+    @overload
+    def room_co2(self, **given: Unpack[_RoomCo2Inputs[Container]]) -> RoomCo2[Any]: ...
+    @overload
+    def room_leak(self, **given: Unpack[_RoomLeakInputs[float]]) -> RoomLeak[float]: ...
+    @overload
+    def room_leak(self, **given: Unpack[_RoomLeakInputs[Numbers]]) -> RoomLeak[NDArray[np.float64]]: ...
+    @overload
+    def room_leak(self, **given: Unpack[_RoomLeakInputs[Container]]) -> RoomLeak[Any]: ...
+    @overload
+    def ambient_pressure(self, **given: Unpack[_AmbientPressureInputs[float]]) -> AmbientPressure[float]: ...
+    @overload
+    def ambient_pressure(self, **given: Unpack[_AmbientPressureInputs[Numbers]]) -> AmbientPressure[NDArray[np.float64]]: ...
+    @overload
+    def ambient_pressure(self, **given: Unpack[_AmbientPressureInputs[Container]]) -> AmbientPressure[Any]: ...
+    @overload
+    def packaging_cost(self, **given: Unpack[_PackagingCostInputs[float]]) -> PackagingCost[float]: ...
+    @overload
+    def packaging_cost(self, **given: Unpack[_PackagingCostInputs[Numbers]]) -> PackagingCost[NDArray[np.float64]]: ...
+    @overload
+    def packaging_cost(self, **given: Unpack[_PackagingCostInputs[Container]]) -> PackagingCost[Any]: ...
+    @overload
+    def break_even(self, **given: Unpack[_BreakEvenInputs[float]]) -> BreakEven[float]: ...
+    @overload
+    def break_even(self, **given: Unpack[_BreakEvenInputs[Numbers]]) -> BreakEven[NDArray[np.float64]]: ...
+    @overload
+    def break_even(self, **given: Unpack[_BreakEvenInputs[Container]]) -> BreakEven[Any]: ...
+    @overload
+    def uptake_rate(self, **given: Unpack[_UptakeRateInputs[float]]) -> UptakeRate[float]: ...
+    @overload
+    def uptake_rate(self, **given: Unpack[_UptakeRateInputs[Numbers]]) -> UptakeRate[NDArray[np.float64]]: ...
+    @overload
+    def uptake_rate(self, **given: Unpack[_UptakeRateInputs[Container]]) -> UptakeRate[Any]: ...
+    @overload
+    def carbonation_time(self, **given: Unpack[_CarbonationTimeInputs[float]]) -> CarbonationTime[float]: ...
+    @overload
+    def carbonation_time(self, **given: Unpack[_CarbonationTimeInputs[Numbers]]) -> CarbonationTime[NDArray[np.float64]]: ...
+    @overload
+    def carbonation_time(self, **given: Unpack[_CarbonationTimeInputs[Container]]) -> CarbonationTime[Any]: ...
+    @overload
+    def carbonation_progress(self, **given: Unpack[_CarbonationProgressInputs[float]]) -> CarbonationProgress[float]: ...
+    @overload
+    def carbonation_progress(self, **given: Unpack[_CarbonationProgressInputs[Numbers]]) -> CarbonationProgress[NDArray[np.float64]]: ...
+    @overload
+    def carbonation_progress(self, **given: Unpack[_CarbonationProgressInputs[Container]]) -> CarbonationProgress[Any]: ...
+    @overload
+    def burst_time(self, **given: Unpack[_BurstTimeInputs[float]]) -> BurstTime[float]: ...
+    @overload
+    def burst_time(self, **given: Unpack[_BurstTimeInputs[Numbers]]) -> BurstTime[NDArray[np.float64]]: ...
+    @overload
+    def burst_time(self, **given: Unpack[_BurstTimeInputs[Container]]) -> BurstTime[Any]: ...
+    def solubility_models(self, **given: Unpack[_SolubilityModelsInputs]) -> Table: ...
+    def carbonation_chart(self, **given: Unpack[_CarbonationChartInputs]) -> Table: ...
+    def fill_list(self, **given: Unpack[_FillListInputs]) -> Table: ...
+    def bottle_doses(self, **given: Unpack[_BottleDosesInputs]) -> Table: ...
+    def bottle_pressures(self, **given: Unpack[_BottlePressuresInputs]) -> Table: ...
+    def bottle_verdicts(self, **given: Unpack[_BottleVerdictsInputs]) -> Table: ...
+    def pressure_parts(self, **given: Unpack[_PressurePartsInputs]) -> Table: ...
+    def conditioning_days(self, **given: Unpack[_ConditioningDaysInputs]) -> Table: ...
+    def carbonation_curve(self, **given: Unpack[_CarbonationCurveInputs]) -> Table: ...
+    def carbonation_schedule(self, **given: Unpack[_CarbonationScheduleInputs]) -> Table: ...
+    def uptake_fit(self, **given: Unpack[_UptakeFitInputs]) -> Table: ...
+    def line_balance(self, **given: Unpack[_LineBalanceInputs]) -> Table: ...
+    def bottling(self, **given: Unpack[_BottlingInputs]) -> Bottling: ...
+    def kegging(self, **given: Unpack[_KeggingInputs]) -> Kegging: ...
 
-    __slots__ = ()
-    groups = (
-        frozenset(("temperature_c", "temperature_f", "temperature_k")),
-        frozenset(("sea_level_kpa", "sea_level_bar", "sea_level_psi", "sea_level_pa")),
-        frozenset(("air_abs_kpa", "air_abs_bar", "air_abs_psi", "air_abs_pa")),
-        frozenset(("altitude_m", "altitude_ft", "ambient_kpa", "ambient_bar", "ambient_psi", "ambient_pa")),
-        frozenset(("filling_c", "filling_f", "filling_k")),
-        frozenset(("keg_rating_gauge_kpa", "keg_rating_gauge_bar", "keg_rating_gauge_psi", "keg_rating_gauge_pa")),
-        frozenset(("final_sg", "final_plato")),
-        frozenset(("start_co2_g_per_l", "start_volumes")),
-        frozenset(("current_sg", "current_plato")),
-        frozenset(("depth_m", "depth_ft")),
-        frozenset(("wetting_kpa", "wetting_bar", "wetting_psi", "wetting_pa")),
-        frozenset(("margin_kpa", "margin_bar", "margin_psi", "margin_pa")),
-        frozenset(("warmest_c", "warmest_f", "warmest_k")),
-        frozenset(("fermenter_gauge_kpa", "fermenter_gauge_bar", "fermenter_gauge_psi", "fermenter_gauge_pa")),
-        frozenset(("crash_c", "crash_f", "crash_k")),
-        frozenset(("residual_co2_g_per_l", "residual_volumes")),
-        frozenset(("syrup_water_l", "syrup_water_ml", "syrup_water_us_gal", "syrup_water_imp_gal", "syrup_water_us_fl_oz")),
-        frozenset(("room_c", "room_f", "room_k")),
-        frozenset(("wort_original_sg", "wort_original_plato")),
-        frozenset(("wort_co2_g_per_l", "wort_volumes")),
-        frozenset(("dissolving_c", "dissolving_f", "dissolving_k")),
-        frozenset(("rating_gauge_kpa", "rating_gauge_bar", "rating_gauge_psi", "rating_gauge_pa")),
-        frozenset(("time_h", "time_d", "time_min", "time_s")),
-        frozenset(("age_h", "age_d", "age_min", "age_s")),
-        frozenset(("sg", "plato")),
-        frozenset(("original_sg", "original_plato")),
-        frozenset(("cylinder_c", "cylinder_f", "cylinder_k")),
-        frozenset(("line_m", "line_ft")),
-        frozenset(("tube", "bore_mm", "bore_in")),
-        frozenset(("rise_m", "rise_ft")),
-        frozenset(("glass_l", "glass_ml", "glass_us_gal", "glass_imp_gal", "glass_us_fl_oz")),
-        frozenset(("flow_l_per_min", "flow_us_fl_oz_per_s", "flow_us_gal_per_min", "pour_seconds")),
-        frozenset(("tube", "resistance_bar_per_m", "resistance_psi_per_ft")),
-        frozenset(("hardware_kpa", "hardware_bar", "hardware_psi", "hardware_pa")),
-        frozenset(("fill_method", "fill_loss_co2_g_per_l", "fill_loss_volumes")),
-        frozenset(("other_l", "other_ml", "other_us_gal", "other_imp_gal", "other_us_fl_oz")),
-        frozenset(("other_co2_g_per_l", "other_volumes")),
-        frozenset(("purge_gauge_kpa", "purge_gauge_bar", "purge_gauge_psi", "purge_gauge_pa")),
-        frozenset(("start_oxygen_ppm", "start_oxygen_vol_percent")),
-        frozenset(("gas_oxygen_ppm", "gas_oxygen_vol_percent")),
-        frozenset(("oxygen_ppm", "oxygen_vol_percent")),
-        frozenset(("pocket_l", "pocket_ml", "pocket_us_gal", "pocket_imp_gal", "pocket_us_fl_oz")),
-        frozenset(("push_gauge_kpa", "push_gauge_bar", "push_gauge_psi", "push_gauge_pa")),
-        frozenset(("headspace_percent", "keg_l", "keg_ml", "keg_us_gal", "keg_imp_gal", "keg_us_fl_oz")),
-        frozenset(("dissolved_oxygen_ug_per_l", "dissolved_oxygen_ppb", "dissolved_oxygen_mg_per_l")),
-        frozenset(("purge_c", "purge_f", "purge_k")),
-        frozenset(("cylinder_size", "filling_ratio_g_per_g")),
-        frozenset(("gross_g", "gross_kg", "gross_oz", "gross_lb")),
-        frozenset(("tare_g", "tare_kg", "tare_oz", "tare_lb")),
-        frozenset(("cylinder_size", "charge_g", "charge_kg", "charge_oz", "charge_lb")),
-        frozenset(("gas_g", "gas_kg", "gas_oz", "gas_lb")),
-        frozenset(("released_g", "released_kg", "released_oz", "released_lb")),
-        frozenset(("room_m3", "room_ft3")),
-        frozenset(("air_changes_per_h", "air_changes_per_d")),
-        frozenset(("leak_g_per_h", "leak_oz_per_h")),
-        frozenset(("bottle_l", "bottle_ml", "bottle_us_gal", "bottle_imp_gal", "bottle_us_fl_oz")),
-        frozenset(("sugar_money_per_kg", "sugar_money_per_lb")),
-        frozenset(("gas_money_per_kg", "gas_money_per_lb")),
-        frozenset(("drink_money_per_l", "drink_money_per_us_gal")),
-        frozenset(("keg_diameter_m", "keg_diameter_ft")),
-        frozenset(("kla_per_h", "kla_per_d")),
-        frozenset(("supply_g_per_h", "supply_oz_per_h")),
-        frozenset(("burst_gauge_kpa", "burst_gauge_bar", "burst_gauge_psi", "burst_gauge_pa")),
-        frozenset(("gauge_kpa", "gauge_bar", "gauge_psi", "gauge_pa", "abs_kpa", "abs_bar", "abs_psi", "abs_pa", "co2_g_per_l", "volumes")),
-        frozenset(("tablet_g", "tablet_kg", "tablet_oz", "tablet_lb")),
-        frozenset(("hot_day_c", "hot_day_f", "hot_day_k")),
-        frozenset(("packaged_l", "packaged_ml", "packaged_us_gal", "packaged_imp_gal", "packaged_us_fl_oz", "batch_l", "batch_ml", "batch_us_gal", "batch_imp_gal", "batch_us_fl_oz")),
-        frozenset(("loss_l", "loss_ml", "loss_us_gal", "loss_imp_gal", "loss_us_fl_oz")),
-        frozenset(("co2_g_per_l", "volumes", "mass_g", "mass_kg", "mass_oz", "mass_lb")),
-        frozenset(("cellar_c", "cellar_f", "cellar_k")),
-        frozenset(("pasteurising_c", "pasteurising_f", "pasteurising_k")),
-        frozenset(("scale_g", "scale_kg", "scale_oz", "scale_lb")),
-        frozenset(("serving_c", "serving_f", "serving_k")),
-    )
-    plan_names = frozenset(("title", "beverage", "abv_percent", "extract_g_per_l", "fermentable_g_per_l", "yeast", "microbes", "original_sg", "original_plato", "current_sg", "current_plato", "final_sg", "final_plato", "expected_attenuation_percent", "extract_scale", "real_extract_model", "packaged_l", "packaged_ml", "packaged_us_gal", "packaged_imp_gal", "packaged_us_fl_oz", "batch_l", "batch_ml", "batch_us_gal", "batch_imp_gal", "batch_us_fl_oz", "loss_l", "loss_ml", "loss_us_gal", "loss_imp_gal", "loss_us_fl_oz", "co2_g_per_l", "volumes", "mass_g", "mass_kg", "mass_oz", "mass_lb", "warmest_c", "warmest_f", "warmest_k", "residual_co2_g_per_l", "residual_volumes", "fermenter_gauge_kpa", "fermenter_gauge_bar", "fermenter_gauge_psi", "fermenter_gauge_pa", "cold_crash", "crash_c", "crash_f", "crash_k", "fermenter_headspace_percent", "filling_c", "filling_f", "filling_k", "cellar_c", "cellar_f", "cellar_k", "room_c", "room_f", "room_k", "hot_day_c", "hot_day_f", "hot_day_k", "pasteurising_c", "pasteurising_f", "pasteurising_k", "altitude_m", "altitude_ft", "ambient_kpa", "ambient_bar", "ambient_psi", "ambient_pa", "sea_level_kpa", "sea_level_bar", "sea_level_psi", "sea_level_pa", "headspace_percent", "bottle_class", "rating_gauge_kpa", "rating_gauge_bar", "rating_gauge_psi", "rating_gauge_pa", "fill_order", "spare_percent", "sugar", "sugar_water_percent", "sugar_sg", "sugar_fermentable_percent", "sugar_kind", "syrup_water_l", "syrup_water_ml", "syrup_water_us_gal", "syrup_water_imp_gal", "syrup_water_us_fl_oz", "dissolving_c", "dissolving_f", "dissolving_k", "scale_g", "scale_kg", "scale_oz", "scale_lb", "tablet_g", "tablet_kg", "tablet_oz", "tablet_lb", "wort_original_sg", "wort_original_plato", "wort_current_sg", "wort_current_plato", "limit_attenuation_percent", "wort_co2_g_per_l", "wort_volumes", "yeast_million_per_ml", "age_h", "age_d", "age_min", "age_s", "filtered", "basis", "model", "residual_model", "yield_percent", "count_headspace", "count_syrup", "solubility_multiplier", "residual_multiplier", "yield_multiplier", "working", "start_co2_g_per_l", "start_volumes", "serving_c", "serving_f", "serving_k", "keg_l", "keg_ml", "keg_us_gal", "keg_imp_gal", "keg_us_fl_oz", "keg_diameter_m", "keg_diameter_ft", "keg_rating_gauge_kpa", "keg_rating_gauge_bar", "keg_rating_gauge_psi", "keg_rating_gauge_pa", "co2_percent", "air_abs_kpa", "air_abs_bar", "air_abs_psi", "air_abs_pa", "purge", "purge_gauge_kpa", "purge_gauge_bar", "purge_gauge_psi", "purge_gauge_pa", "cycles_count", "oxygen_ppm", "oxygen_vol_percent", "start_oxygen_ppm", "start_oxygen_vol_percent", "gas_oxygen_ppm", "gas_oxygen_vol_percent", "pocket_l", "pocket_ml", "pocket_us_gal", "pocket_imp_gal", "pocket_us_fl_oz", "push_gauge_kpa", "push_gauge_bar", "push_gauge_psi", "push_gauge_pa", "dissolved_oxygen_ug_per_l", "dissolved_oxygen_ppb", "dissolved_oxygen_mg_per_l", "method", "kla_per_h", "kla_per_d", "supply_g_per_h", "supply_oz_per_h", "burst_gauge_kpa", "burst_gauge_bar", "burst_gauge_psi", "burst_gauge_pa", "depth_m", "depth_ft", "wetting_kpa", "wetting_bar", "wetting_psi", "wetting_pa", "margin_kpa", "margin_bar", "margin_psi", "margin_pa", "cylinder_size", "charge_g", "charge_kg", "charge_oz", "charge_lb", "gas_loss_percent", "tube", "bore_mm", "bore_in", "line_m", "line_ft", "rise_m", "rise_ft", "fittings_multiplier", "hardware_kpa", "hardware_bar", "hardware_psi", "hardware_pa", "flow_l_per_min", "flow_us_fl_oz_per_s", "flow_us_gal_per_min", "pour_seconds", "glass_l", "glass_ml", "glass_us_gal", "glass_imp_gal", "glass_us_fl_oz", "viscosity_multiplier", "fill_method", "fill_loss_co2_g_per_l", "fill_loss_volumes", "released_g", "released_kg", "released_oz", "released_lb", "room_m3", "room_ft3", "air_changes_per_h", "air_changes_per_d", "bottle_l", "bottle_ml", "bottle_us_gal", "bottle_imp_gal", "bottle_us_fl_oz", "bottling_outfit_money", "bottle_money", "cap_money", "sugar_money_per_kg", "sugar_money_per_lb", "uses_count", "bottle_loss_percent", "outfit_money", "gas_money_per_kg", "gas_money_per_lb", "keg_loss_percent", "drink_money_per_l", "drink_money_per_us_gal", "batches_count", "bottles", "additions", "readings", "history"))
-    dissolved_co2 = bound(dissolved_co2)
-    keg_pressure = bound(keg_pressure)
-    gas_blend = bound(gas_blend)
-    keg_temperature = bound(keg_temperature)
-    warmed_keg = bound(warmed_keg)
-    spunding = bound(spunding)
-    closed_fermentation = bound(closed_fermentation)
-    stone_pressure = bound(stone_pressure)
-    residual_co2 = bound(residual_co2)
-    priming_sugar = bound(priming_sugar)
-    primed_carbonation = bound(primed_carbonation)
-    priming_wort = bound(priming_wort)
-    priming_syrup = bound(priming_syrup)
-    package_pressure = bound(package_pressure)
-    package_carbonation = bound(package_carbonation)
-    conditioning = bound(conditioning)
-    conditioning_time = bound(conditioning_time)
-    reyeasting = bound(reyeasting)
-    gravity = bound(gravity)
-    attenuation = bound(attenuation)
-    final_gravity = bound(final_gravity)
-    gravity_co2 = bound(gravity_co2)
-    added_co2 = bound(added_co2)
-    drink_properties = bound(drink_properties)
-    co2_saturation = bound(co2_saturation)
-    line_flow = bound(line_flow)
-    line_length = bound(line_length)
-    line_pressure = bound(line_pressure)
-    handbook_line = bound(handbook_line)
-    handbook_pressure = bound(handbook_pressure)
-    filling_carbonation = bound(filling_carbonation)
-    blend = bound(blend)
-    purge_oxygen = bound(purge_oxygen)
-    purge_cycles = bound(purge_cycles)
-    sweep_oxygen = bound(sweep_oxygen)
-    push_oxygen = bound(push_oxygen)
-    oxygen_pickup = bound(oxygen_pickup)
-    total_package_oxygen = bound(total_package_oxygen)
-    gas_budget = bound(gas_budget)
-    cylinder_left = bound(cylinder_left)
-    cylinder_contents = bound(cylinder_contents)
-    room_co2 = bound(room_co2)
-    room_leak = bound(room_leak)
-    ambient_pressure = bound(ambient_pressure)
-    packaging_cost = bound(packaging_cost)
-    break_even = bound(break_even)
-    uptake_rate = bound(uptake_rate)
-    carbonation_time = bound(carbonation_time)
-    carbonation_progress = bound(carbonation_progress)
-    burst_time = bound(burst_time)
-    solubility_models = bound(solubility_models)
-    carbonation_chart = bound(carbonation_chart)
-    fill_list = bound(fill_list)
-    bottle_doses = bound(bottle_doses)
-    bottle_pressures = bound(bottle_pressures)
-    bottle_verdicts = bound(bottle_verdicts)
-    pressure_parts = bound(pressure_parts)
-    conditioning_days = bound(conditioning_days)
-    carbonation_curve = bound(carbonation_curve)
-    carbonation_schedule = bound(carbonation_schedule)
-    uptake_fit = bound(uptake_fit)
-    line_balance = bound(line_balance)
-    bottling = bound(bottling)
-    kegging = bound(kegging)
+at = At

@@ -1,0 +1,128 @@
+//! Answers for whole arrays of NumPy in one pass.
+
+use crate::given::read;
+use crate::record::{output, spelt};
+use crate::{function_named, guarded, raised};
+use carb_core::Error;
+use carb_core::basis::function::Slices;
+use carb_core::basis::kernel::Series;
+use carb_core::basis::{Function, Request};
+use carb_core::quantity::{Name, Unit};
+use numpy::{PyArray1, PyArrayMethods, PyReadonlyArray1};
+use pyo3::exceptions::PyValueError;
+use pyo3::prelude::*;
+use pyo3::types::PyDict;
+
+/// How many elements go through in one piece, so that the print is taken while they are at hand.
+const PIECE: usize = 8192;
+/// How many parts of the print are kept side by side.
+const LANES: usize = 8;
+
+/// A print of numbers, by which a change of an array is noticed. It is no secret, and no proof against intent.
+struct Print([u64; LANES]);
+
+impl Print {
+    fn add(&mut self, values: &[f64]) {
+        for group in values.chunks(LANES) {
+            for (lane, value) in self.0.iter_mut().zip(group) {
+                *lane = lane.rotate_left(5) ^ value.to_bits();
+            }
+        }
+    }
+
+    fn whole(&self) -> u64 {
+        self.0.iter().fold(0, |all, lane| all.rotate_left(7) ^ lane)
+    }
+}
+
+/// One pass over elements: the values of an output and the statuses, which are zero before. Gives all statuses OR-ed.
+pub fn run(
+    function: &'static Function,
+    request: &Request,
+    series: &[Series<'_>],
+    (which, unit): (usize, &'static Unit),
+    out: &mut [f64],
+    status: &mut [i32],
+) -> Result<i32, Error> {
+    function.each(request, Slices { series, which, unit, out, status: &mut *status })?;
+    Ok(status.iter().fold(0, |all, one| all | one))
+}
+
+/// The values of an output, the statuses, all of these OR-ed together, and the print of the arrays.
+type Elements<'py> = (Bound<'py, PyArray1<f64>>, Bound<'py, PyArray1<i32>>, i32, u64);
+
+/// Answers element by element: `arrays` vary, each with one element or `count`; `given` is the same for all.
+#[pyfunction]
+pub fn each<'py>(
+    py: Python<'py>,
+    function: &str,
+    given: &Bound<'py, PyDict>,
+    arrays: &Bound<'py, PyDict>,
+    count: usize,
+    name: &str,
+) -> PyResult<Elements<'py>> {
+    let (function, request) = (function_named(function)?, read(given)?);
+    let wanted = output(function, name)?;
+    let mut columns: Vec<(Name, PyReadonlyArray1<'py, f64>)> = Vec::new();
+    for (name, values) in arrays.iter() {
+        columns.push((spelt(py, &name.extract::<String>()?)?, values.extract()?));
+    }
+    let mut all = Vec::new();
+    for (name, values) in &columns {
+        let values = values.as_slice()?;
+        if values.len() != 1 && values.len() != count {
+            return Err(PyValueError::new_err(format!("{name} has {} elements, not {count}", values.len())));
+        }
+        all.push(Series { name: *name, values });
+    }
+    // SAFETY: every element is written below, or the array is dropped.
+    let (values, statuses) = (unsafe { PyArray1::<f64>::new(py, count, false) }, PyArray1::<i32>::zeros(py, count, false));
+    // SAFETY: both were made here, and nobody else has them.
+    let (out, status) = unsafe { (values.as_slice_mut()?, statuses.as_slice_mut()?) };
+    let passed = py.detach(|| guarded(|| pieces(function, &request, &all, wanted, out, status)))?;
+    let (seen, print) = passed.map_err(|error| raised(py, error))?;
+    Ok((values, statuses, seen, print))
+}
+
+/// The pass in pieces, and the print of what was read.
+fn pieces(
+    function: &'static Function,
+    request: &Request,
+    series: &[Series<'_>],
+    wanted: (usize, &'static Unit),
+    out: &mut [f64],
+    status: &mut [i32],
+) -> Result<(i32, u64), Error> {
+    let (mut print, mut seen, mut start) = (Print([0; LANES]), 0, 0);
+    if out.is_empty() {
+        // What is wrong with the request is wrong without elements too.
+        seen = run(function, request, series, wanted, &mut [], &mut [])?;
+    }
+    for (out, status) in out.chunks_mut(PIECE).zip(status.chunks_mut(PIECE)) {
+        let end = start + out.len();
+        let piece: Vec<_> = series
+            .iter()
+            .map(|s| Series { name: s.name, values: if s.values.len() == 1 { s.values } else { &s.values[start..end] } })
+            .collect();
+        piece.iter().for_each(|s| print.add(s.values));
+        seen |= run(function, request, &piece, wanted, out, status)?;
+        start = end;
+    }
+    Ok((seen, print.whole()))
+}
+
+/// The print of arrays as [`each`] takes it.
+#[pyfunction]
+pub fn print(py: Python<'_>, arrays: Vec<PyReadonlyArray1<'_, f64>>, count: usize) -> PyResult<u64> {
+    let columns: Vec<&[f64]> = arrays.iter().map(|array| Ok(array.as_slice()?)).collect::<PyResult<_>>()?;
+    let mut print = Print([0; LANES]);
+    py.detach(|| {
+        for start in (0..count).step_by(PIECE) {
+            let end = count.min(start + PIECE);
+            for column in &columns {
+                print.add(if column.len() == 1 { column } else { column.get(start..end).unwrap_or(&[]) });
+            }
+        }
+    });
+    Ok(print.whole())
+}
