@@ -39,7 +39,7 @@ def test_signature(function):
     assert all(name in bound.__doc__ for name in names)
 
 
-MODULES = (carb, carb._claims, carb._crosscheck, carb._generated, carb._plan, carb._result, carb._table, carb._uncertainty)
+MODULES = (carb, carb._claims, carb._crosscheck, carb._frame, carb._generated, carb._plan, carb._result, carb._table, carb._uncertainty)
 
 
 @pytest.mark.parametrize("module", MODULES)
