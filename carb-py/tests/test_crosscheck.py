@@ -194,8 +194,7 @@ def test_columns():
     assert columns["unsafe"] == [False, True, False]
     assert columns["ours"][:2] == [found.claims[0].ours] * 2 and columns["ours"][2] is None
     assert columns["explanation"][:2] == [claim.text for claim in found.claims[:2]]
-    html = found._repr_html_()
-    assert html.count("<tr>") == 4 and all(f"<th>{name}</th>" in html for name in COLUMNS)
+    assert found._repr_html_().count("<tr ") == 4
 
 
 def test_a_frame():
@@ -208,7 +207,7 @@ def test_a_frame():
 
 def test_a_frame_without_pandas(monkeypatch):
     monkeypatch.setitem(sys.modules, "pandas", None)
-    with pytest.raises(ImportError, match=r"pandas: install it, or take the columns of to_columns\(\)"):
+    with pytest.raises(ImportError, match="pip install pandas"):
         carb.crosscheck(**KEG).to_frame()
 
 

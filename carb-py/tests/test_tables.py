@@ -47,7 +47,7 @@ def test_table(name):
         kinds = float if column["unit"] else (str, int, float)
         assert all(value is None or isinstance(value, kinds) for value in values)
         assert values == tuple(getattr(row, said) for row in table)
-        assert said in inspect.getdoc(getattr(carb, name)) and f">{said}</th>" in table._repr_html_()
+        assert said in inspect.getdoc(getattr(carb, name)) and f">{said}<" in table._repr_html_()
     # A chart has numbers only, and nothing names its rows.
     named = next((said for said, unit in table.units.items() if not unit), None)
     names = table.column(named) if named else ()
@@ -58,7 +58,7 @@ def test_table(name):
         else:
             with pytest.raises(KeyError, match=f"{names.count(text)} rows"):
                 table[text]
-    assert table._repr_html_().count("<tr>") == len(table) + 1
+    assert table._repr_html_().count("<tr ") == min(len(table), 60) + 1
     assert name in repr(table) and all(column in repr(table) for column in table.columns)
     for again in (pickle.loads(pickle.dumps(table)), copy.deepcopy(table)):
         assert again == table and hash(again) == hash(table) and again.to_json() == table.to_json()

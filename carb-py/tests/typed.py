@@ -38,6 +38,8 @@ of_a_file: carb.Crosscheck = carb.crosscheck(carb.read_claims("claims.csv"))
 told: list[str] = [found.page(), found.to_json(), *found.to_columns(), *found.to_dict()]
 verdicts: list[str] = [row.verdict for row in found.claims] + [program.text for program in found.programs]
 unsafe: bool = found.danger and found.answered
+frames: list[object] = [models.to_frame(), sure.to_frame(), found.to_frame(), models[:2].to_frame()]
+doses: list[object] = estimate.budget.to_columns()["share"] + sure.models.to_columns()["model"]
 
 carb.keg_pressure(volumes=2.5, tempertaure_c=4)  # type: ignore[call-overload]
 carb.keg_pressure(volumes=2.5, beverage="tea")  # type: ignore[call-overload]
@@ -60,4 +62,4 @@ sure.outputs = ()  # type: ignore[misc]
 carb.crosscheck("claims.csv")  # type: ignore[arg-type]
 carb.crosscheck([claim], progress=print, most_readings="10")  # type: ignore[arg-type]
 carb.crosscheck([claim], progress=lambda done: None)  # type: ignore[arg-type, misc]
-found.claims = ()  # type: ignore[misc]
+found.claims = found.claims  # type: ignore[misc]

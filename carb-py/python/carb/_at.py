@@ -52,6 +52,11 @@ class Bound(Frozen):
     def __repr__(self) -> str:
         return f"carb.at({', '.join(f'{name}={value!r}' for name, value in self._context.items())})"
 
+    def _repr_html_(self) -> str:
+        from ._html import bound
+
+        return bound(self._context)
+
     def __eq__(self, other: object) -> bool:
         return isinstance(other, Bound) and self._context == other._context
 

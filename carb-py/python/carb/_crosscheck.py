@@ -5,7 +5,6 @@ from __future__ import annotations
 import os
 from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import ThreadPoolExecutor, as_completed
-from importlib import import_module
 from json import loads
 from typing import TYPE_CHECKING, Any
 
@@ -13,8 +12,9 @@ from . import _carb
 from ._claims import SAID, cell, claims_of
 from ._claims import claim as one_claim
 from ._errors import CarbError
+from ._frame import Listing, frame
 from ._plan import Job
-from ._result import CODES, View, brief, request_text
+from ._result import CODES, request_text
 
 if TYPE_CHECKING:
     from ._types import Rows
@@ -51,14 +51,16 @@ class Crosscheck(Job):
         return bool(self["unsafe"])
 
     @property
-    def claims(self) -> tuple[View, ...]:
+    def claims(self) -> Listing:
         """The claims in the order in which they were given, each with what is found about it, or with an ``error``."""
-        return tuple(self["claims"])
+        claims: Listing = self["claims"]
+        return claims
 
     @property
-    def programs(self) -> tuple[View, ...]:
+    def programs(self) -> Listing:
         """The programs with several claims, each with the assumptions that reproduce all of them."""
-        return tuple(self["programs"])
+        programs: Listing = self["programs"]
+        return programs
 
     @property
     def answered(self) -> bool:
@@ -91,11 +93,7 @@ class Crosscheck(Job):
 
     def to_frame(self) -> Any:
         """The table of ``to_columns()`` as a pandas data frame; pandas has to be installed."""
-        try:
-            pandas = import_module("pandas")
-        except ImportError as error:
-            raise ImportError("a data frame needs pandas: install it, or take the columns of to_columns()") from error
-        return pandas.DataFrame(self.to_columns())
+        return frame(self.to_columns(), ("ours", "difference_percent"))
 
     def __repr__(self) -> str:
         verdicts = [row.get("verdict", "no answer") for row in self._members["claims"]]
@@ -114,15 +112,9 @@ class Crosscheck(Job):
         return type(self), (self._text, self._answer, self._page)
 
     def _repr_html_(self) -> str:
-        from html import escape
+        from ._html import crosscheck
 
-        def line(values: Sequence[Any], tag: str) -> str:
-            cells = (f"<{tag}>{'' if value is None else escape(brief(value))}</{tag}>" for value in values)
-            return f"<tr>{''.join(cells)}</tr>"
-
-        table = self.to_columns()
-        rows = "".join(line(row, "td") for row in zip(*table.values(), strict=True))
-        return f"<table>{line(list(table), 'th')}{rows}</table>"
+        return crosscheck(self)
 
 
 def crosscheck(

@@ -8,13 +8,17 @@ from typing import Any, ClassVar
 
 from . import _carb
 from ._errors import answered
+from ._frame import rowed
 from ._lists import asked
 from ._result import View, request_text
 from ._uncertainty import doubts_of
 
 
 class Job(View):
-    """The answer of a whole job: parts by attribute, each an answer or an ``error``."""
+    """The answer of a whole job: parts by attribute, each an answer or an ``error``.
+
+    What is a list of rows (``bottling.bottles``, ``kegging.days``, ``bottling.request.bottles``) has ``to_frame()``.
+    """
 
     __slots__ = ("_text",)
     _text: str
@@ -23,7 +27,7 @@ class Job(View):
 
     def __init__(self, text: str) -> None:
         object.__setattr__(self, "_text", text)
-        super().__init__(self.to_dict())
+        super().__init__(rowed(self.to_dict()))
 
     @property
     def danger(self) -> bool:
@@ -58,9 +62,9 @@ class Job(View):
         return type(self), (self._text,)
 
     def _repr_html_(self) -> str:
-        from html import escape
+        from ._html import job
 
-        return f"<pre>{escape(self.page())}</pre>"
+        return job(self)
 
 
 class Plan(Job):

@@ -108,7 +108,7 @@ class Measured:
         self.function = function
         self.bare = bare
         self.registry = registry
-        self.given = given
+        self.as_given = given
 
     def value(self, name: str) -> Any:
         """The value of an output by its name, with its unit."""

@@ -147,6 +147,11 @@ class Part(Values, Generic[T]):
     def __reduce__(self) -> tuple[Any, ...]:
         return type(self), (self._whole, self._noun)
 
+    def _repr_html_(self) -> str:
+        from ._html import part
+
+        return part(self._noun, self._whole)
+
 
 def part(kind: type[Part[Any]], noun: str, doc: str) -> property:
     """A property for the outputs that share a noun."""
@@ -332,17 +337,18 @@ class Result(Values, Generic[T]):
         return hash((self.function, _key(self.request)))
 
     def __reduce__(self) -> tuple[Any, ...]:
-        return _again, (type(self), getattr(self._answer, "given", self.request))
+        return _again, (type(self), getattr(self._answer, "as_given", self.request))
+
+    def to_frame(self) -> Any:
+        """The elements as a pandas data frame: inputs, shown outputs and status; pandas has to be installed."""
+        from ._frame import elements
+
+        return elements(self)
 
     def _repr_html_(self) -> str:
-        from html import escape
+        from ._html import result
 
-        if self._elements is not None:
-            return f"<pre>{escape(repr(self))}</pre>"
-        rows = "".join(f"<tr><th>{name}</th><td>{brief(self._value(name))}</td></tr>" for name in self.shown)
-        minded = "".join(f"<li><b>{c.level}</b>: {escape(c.text)}</li>" for c in self.cautions)
-        named = "; ".join(escape(source.citation) for source in self.sources)
-        return f"<table>{rows}</table><ul>{minded}</ul><p><small>{named}</small></p>"
+        return result(self)
 
 
 R = TypeVar("R", bound=Result[Any])

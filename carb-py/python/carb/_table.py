@@ -8,14 +8,20 @@ from typing import Any, overload
 
 from . import _carb
 from ._errors import answered
+from ._frame import Listing, frame
 from ._lists import asked
 from ._result import Frozen, View, brief, request_text
+
+PRINTED = 20
+"""So many rows are printed, in cells of this width and lines of that."""
+CELL = 40
+LINE = 120
 
 
 class Table(Frozen, Sequence[View]):
     """Rows, each read by attribute or by name; a row is had by its place, or by the first of its texts.
 
-    What is not known is None. ``to_dict()`` gives the columns, as a data frame takes them.
+    What is not known is None. ``to_dict()`` gives the columns, ``to_frame()`` a pandas data frame.
 
     Examples
     --------
@@ -83,12 +89,12 @@ class Table(Frozen, Sequence[View]):
     @overload
     def __getitem__(self, index: int | str) -> View: ...
     @overload
-    def __getitem__(self, index: slice) -> tuple[View, ...]: ...
-    def __getitem__(self, index: int | str | slice) -> View | tuple[View, ...]:
+    def __getitem__(self, index: slice) -> Listing: ...
+    def __getitem__(self, index: int | str | slice) -> View | Listing:
         if isinstance(index, str):
             return self._named(index)
         rows = self._whole["rows"][index]
-        return tuple(map(View, rows)) if isinstance(index, slice) else View(rows)
+        return Listing(map(View, rows)) if isinstance(index, slice) else View(rows)
 
     def __iter__(self) -> Iterator[View]:
         return map(View, self._whole["rows"])
@@ -107,8 +113,25 @@ class Table(Frozen, Sequence[View]):
         """The columns by name."""
         return {name: list(self.column(name)) for name in self.columns}
 
+    def to_frame(self) -> Any:
+        """The table as a pandas data frame; pandas has to be installed.
+
+        Numbers are floats, and NaN where they are not known; counts are integers, texts texts.
+
+        Examples
+        --------
+        >>> import carb
+        >>> kegs = carb.keg_sizes().to_frame()  # doctest: +SKIP
+        >>> kegs[kegs.content_l > 25]  # doctest: +SKIP
+        """
+        return frame(self.to_dict(), numbers=(name for name, unit in self.units.items() if unit))
+
     def __repr__(self) -> str:
-        return f"<Table {self.name}: {len(self)} rows of {', '.join(self.columns)}>"
+        rows = self._whole["rows"][:PRINTED]
+        columns = [_aligned(name, self.units[name], [row[name] for row in rows]) for name in self.columns]
+        said = f"{self.name}: {len(self)} row{'s' * (len(self) != 1)}"
+        more = [f"... and {len(self) - len(rows)} more"] if len(self) > len(rows) else []
+        return "\n".join([said, "\n\n".join(_blocks(columns)), *more])
 
     def __eq__(self, other: object) -> bool:
         return isinstance(other, Table) and self._text == other._text
@@ -120,10 +143,29 @@ class Table(Frozen, Sequence[View]):
         return type(self), (self.name, self.request)
 
     def _repr_html_(self) -> str:
-        from html import escape
+        from ._html import table
 
-        def cells(row: View) -> str:
-            return "".join(f"<td>{'' if value is None else escape(brief(value))}</td>" for value in row.values())
+        return table(self)
 
-        head = "".join(f'<th title="{escape(said)}">{name}</th>' for name, said in self.meanings.items())
-        return f"<table><tr>{head}</tr>{''.join(f'<tr>{cells(row)}</tr>' for row in self)}</table>"
+
+def _aligned(name: str, unit: str, values: list[Any]) -> list[str]:
+    """The cells of a column, all as wide: numbers to the right, texts to the left."""
+    texts = ["-" if value is None else brief(value) for value in values]
+    cells = [name, unit, *(text if len(text) <= CELL else f"{text[: CELL - 1]}…" for text in texts)]
+    width = max(map(len, cells))
+    numbers = unit or any(isinstance(value, (int, float)) for value in values)
+    return [cell.rjust(width) if numbers else cell.ljust(width) for cell in cells]
+
+
+def _blocks(columns: list[list[str]]) -> Iterator[str]:
+    """As many columns as go into a line, then the others beside the first one again."""
+    first, *others = columns
+    while True:
+        block = [first, *others[:1]]
+        others = others[1:]
+        while others and sum(len(column[0]) + 2 for column in (*block, others[0])) <= LINE + 2:
+            block.append(others.pop(0))
+        name, unit, *rows = ("  ".join(cells).rstrip() for cells in zip(*block, strict=True))
+        yield "\n".join([name, *([unit] if unit else []), *rows])
+        if not others:
+            return

@@ -9,10 +9,14 @@ from typing import TYPE_CHECKING, Any, overload
 
 from . import _carb
 from ._errors import answered
+from ._frame import Listing, frame
 from ._result import Frozen, View, brief
 
 if TYPE_CHECKING:
     from ._types import Doubt
+
+NUMBERS = ("value", "low", "high", "standard", "input_value", "half_width", "share", "sensitivity")
+"""The columns of the data frame that hold numbers, even where there is no budget."""
 
 
 class Estimate(View):
@@ -62,12 +66,12 @@ class Estimate(View):
         return str(self["method"])
 
     @property
-    def budget(self) -> tuple[View, ...]:
+    def budget(self) -> Listing:
         """What makes it unsure, the largest share of the variance first.
 
         Each has name, value, half_width, kind (``normal`` or ``range``), of_an_equation, share and sensitivity.
         """
-        return tuple(map(View, self._members["budget"]))
+        return Listing(map(View, self._members["budget"]))
 
     @property
     def names(self) -> tuple[str, ...]:
@@ -88,11 +92,28 @@ class Estimate(View):
         return "\n".join([*lines, f"    {said}"] if said else lines)
 
     def _repr_html_(self) -> str:
-        rows = row("th", "", "value", "low", "high") + "".join(row("td", *cells) for cells in self._rows())
-        head = row("th", "made unsure by", "value", "half width", "kind", "share")
-        shares = (row("td", e.name, brief(e.value), brief(e.half_width), e.kind, percent(e)) for e in self.budget)
-        made = f"<table>{head}{''.join(shares)}</table>" if self.budget else ""
-        return f"<table>{rows}</table>{made}"
+        from ._html import uncertainty
+
+        return uncertainty([self])
+
+    def _shares(self) -> Iterator[dict[str, Any]]:
+        """A row for each name and each share of the budget."""
+        for full, name in zip(self.names, self.value, strict=True):
+            interval = {part: self[part][name] for part in ("value", "low", "high", "standard")}
+            # What is quite sure has no budget.
+            for entry in self.budget or (None,):
+                yield {
+                    "output": full,
+                    **interval,
+                    "method": self.method,
+                    "input": entry and entry.name,
+                    "input_value": entry and entry.value,
+                    "half_width": entry and entry.half_width,
+                    "kind": entry and entry.kind,
+                    "of_an_equation": entry and entry.of_an_equation,
+                    "share": entry and entry.share,
+                    "sensitivity": entry and entry.sensitivity[name],
+                }
 
 
 class Uncertainty(Frozen, Sequence[Estimate]):
@@ -123,12 +144,12 @@ class Uncertainty(Frozen, Sequence[Estimate]):
         return tuple(map(Estimate, self._whole["uncertainty"]))
 
     @property
-    def models(self) -> tuple[View, ...]:
+    def models(self) -> Listing:
         """What each solubility model made for the drink says, or why it was ``refused``.
 
         Empty where the function takes no model.
         """
-        return tuple(map(View, self._whole.get("models", ())))
+        return Listing(map(View, self._whole.get("models", ())))
 
     @overload
     def __getitem__(self, index: int | str) -> Estimate: ...
@@ -159,6 +180,16 @@ class Uncertainty(Frozen, Sequence[Estimate]):
         """The same as a dictionary."""
         return answered(self._text)
 
+    def to_frame(self) -> Any:
+        """A pandas data frame with a row for each output, in each of its units, and each share of its budget.
+
+        Its columns are output (the full name), value, low, high and standard; method; input (or the factor of an
+        equation), input_value, half_width, kind, of_an_equation, share (of the variance) and sensitivity (of the
+        output to the input). pandas has to be installed.
+        """
+        rows = [View(row) for entry in self for row in entry._shares()]
+        return frame(Listing(rows).to_columns(), NUMBERS)
+
     def __repr__(self) -> str:
         return "\n".join(map(repr, self))
 
@@ -172,7 +203,9 @@ class Uncertainty(Frozen, Sequence[Estimate]):
         return type(self), (self._text,)
 
     def _repr_html_(self) -> str:
-        return "".join(entry._repr_html_() for entry in self)
+        from ._html import uncertainty
+
+        return uncertainty(self)
 
 
 def percent(entry: View) -> str:
@@ -188,13 +221,6 @@ def rounded(value: float, standard: float) -> str:
         except InvalidOperation:  # It is so sure that the place lies beyond all digits.
             pass
     return brief(value)
-
-
-def row(cell: str, *texts: str) -> str:
-    """A row of an HTML table."""
-    from html import escape
-
-    return f"<tr>{''.join(f'<{cell}>{escape(text)}</{cell}>' for text in texts)}</tr>"
 
 
 def doubts_of(doubts: Mapping[str, Doubt]) -> dict[str, Any]:
