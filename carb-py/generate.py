@@ -35,6 +35,7 @@ from . import ufunc as ufunc
 from ._at import Bound
 from ._carb import __version__ as __version__
 from ._claims import read_claims as read_claims
+from ._convert import convert as convert
 from ._crosscheck import Crosscheck as Crosscheck
 from ._crosscheck import crosscheck as crosscheck
 from ._errors import CarbError as CarbError
@@ -54,8 +55,8 @@ from ._types import Container, Doubt, Numbers, Rows
 from ._uncertainty import Estimate as Estimate
 from ._uncertainty import Uncertainty as Uncertainty
 
-T = TypeVar("T")
-N = TypeVar("N")
+_T = TypeVar("_T")
+_N = TypeVar("_N")
 """
 
 
@@ -98,14 +99,14 @@ def result_classes(function: Entry) -> list[str]:
         return [
             line
             for out in mine
-            for line in ("    @property", f"    def {out['name']}(self) -> T:", f'        """{_docs.output_doc(out)}"""')
+            for line in ("    @property", f"    def {out['name']}(self) -> _T:", f'        """{_docs.output_doc(out)}"""')
         ]
 
     for noun in nouns(function):
-        lines += [f"class {name}{camel(noun)}(Part[T]):", *members(noun), ""]
-    lines += [f"class {name}(Result[T]):", f'    """{function["summary"]}"""', ""]
+        lines += [f"class {name}{camel(noun)}(Part[_T]):", *members(noun), ""]
+    lines += [f"class {name}(Result[_T]):", f'    """{function["summary"]}"""', ""]
     for noun in nouns(function):
-        lines += ["    @property", f"    def {noun}(self) -> {name}{camel(noun)}[T]: ..."]
+        lines += ["    @property", f"    def {noun}(self) -> {name}{camel(noun)}[_T]: ..."]
     return [*lines, *members(""), ""]
 
 
@@ -121,9 +122,9 @@ def stub() -> str:
     lines += [""]
     for f in FUNCTIONS:
         lines += result_classes(f)
-        lines += [f"class _{camel(f['name'])}Inputs(TypedDict, Generic[N], total=False):"]
+        lines += [f"class _{camel(f['name'])}Inputs(TypedDict, Generic[_N], total=False):"]
         for entry in f["inputs"]:
-            lines += [f"    {name}: {hint(entry, 'N')} | None" for name in entry["names"]]
+            lines += [f"    {name}: {hint(entry, '_N')} | None" for name in entry["names"]]
         lines += ['    errors: Literal["raise", "nan"]', "", *overloads(f, ""), ""]
     for t in [*ASKED_TABLES, *JOBS]:
         lines += [f"class _{camel(t['name'])}Inputs(TypedDict, total=False):"]
@@ -172,6 +173,7 @@ import numpy as np
 def of(
     function: str, /, *operands: str, gives: str | None = None, status: bool = False, **given: Any
 ) -> np.ufunc: ...
+def made(function: str, /, *operands: str, gives: str, status: bool = False, **given: Any) -> np.ufunc: ...
 
 """
 

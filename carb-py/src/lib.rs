@@ -6,7 +6,9 @@ use carb_core::basis::lists::LISTS;
 use carb_core::basis::{Function, Refusal};
 use carb_core::evidence::caution::CAUTIONS;
 use carb_core::plan::{json, json_tables};
-use carb_core::quantity::Name;
+use carb_core::Error;
+use carb_core::quantity::{Name, ShortText, Unit};
+use numpy::{PyArray1, PyReadonlyArray1};
 use carb_core::quantity::field::Kind;
 use carb_core::table::functions;
 use given::{echo, read_with};
@@ -95,6 +97,24 @@ fn first_name(py: Python<'_>, name: &str) -> PyResult<String> {
     Ok(Name::first(record::spelt(py, name)?.key).spelling().as_str().to_owned())
 }
 
+/// Values of a unit in another of its kind.
+#[pyfunction]
+fn convert<'py>(
+    py: Python<'py>,
+    values: PyReadonlyArray1<'py, f64>,
+    from_unit: &str,
+    to_unit: &str,
+) -> PyResult<Bound<'py, PyArray1<f64>>> {
+    let unknown = |name: &str| Error::UnknownName { given: ShortText::new(name), nearest: None };
+    let unit = |name: &str| Unit::named(name).ok_or_else(|| raised(py, unknown(name)));
+    let (from, to) = (unit(from_unit)?, unit(to_unit)?);
+    if from.dimension != to.dimension {
+        return Err(PyValueError::new_err(format!("{from_unit} and {to_unit} do not measure the same kind of thing")));
+    }
+    let converted = values.as_slice()?.iter().map(|&value| from.convert(value, to)).collect();
+    Ok(PyArray1::from_vec(py, converted))
+}
+
 /// Answers a request in JSON: that of a function, of a table, or of a job.
 #[pyfunction(name = "json")]
 fn json_text(function: &str, text: &str) -> PyResult<String> {
@@ -161,7 +181,7 @@ fn caution_codes() -> Vec<(&'static str, &'static str, Option<u8>)> {
 mod native {
     #[pymodule_export]
     use super::{
-        bottling_page, caution_codes, codes, described, first_name, json_text, kegging_page, kind, lists, names, plan_page, request, schema,
+        bottling_page, caution_codes, codes, convert, described, first_name, json_text, kegging_page, kind, lists, names, plan_page, request, schema,
         tables, unit,
     };
 

@@ -40,7 +40,7 @@ def test_signature(function):
     assert all(name in bound.__doc__ for name in names)
 
 
-MODULES = ("", "._at", "._claims", "._crosscheck", "._frame", "._plan", "._result", "._table", "._uncertainty", ".ufunc")
+MODULES = ("", "._claims", "._convert", "._crosscheck", "._frame", "._plan", "._result", "._table", "._uncertainty", ".ufunc")
 
 
 @pytest.mark.parametrize("module", MODULES)
@@ -49,7 +49,7 @@ def test_doctests(module):
     assert found.attempted > 0 and found.failed == 0
 
 
-@pytest.mark.parametrize("name", [*FUNCTIONS, *TABLES, "bottling", "kegging"])
+@pytest.mark.parametrize("name", [*FUNCTIONS, *TABLES, "bottling", "kegging", "at"])
 def test_doctests_of_functions(name):
     function = getattr(carb, name)
     test = doctest.DocTestParser().get_doctest(function.__doc__, {}, name, None, None)
@@ -125,6 +125,9 @@ def test_at():
     day = {name: value for name, value in BATCH.items() if name != "altitude_m"}
     assert here.plan(day).to_json() == carb.plan({**BATCH, "beverage": "beer"}).to_json()
     assert pickle.loads(pickle.dumps(here)) == here == carb.at(beverage="Beer", altitude_m=240)
+    # Where a function needs both, a pressure does not replace a carbonation.
+    told = {"start_volumes": 0.9, "gauge_psi": 12, "temperature_c": 3}
+    assert carb.at(volumes=2.4, altitude_m=0).carbonation_time(**told) == carb.carbonation_time(**told, volumes=2.4, altitude_m=0)
     with pytest.raises(AttributeError):
         here.altitude_m = 0
     for wrong in ({"altitud_m": 0}, {"altitude_m": 0, "altitude_ft": 0}, {"altitude_m": [0, 1]}):

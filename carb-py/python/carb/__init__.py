@@ -19,8 +19,6 @@ from ._carb import __version__ as __version__
 
 # What is not made from the core's tables, and the module in which it stands. All of it is imported when it is asked for.
 _HOMES = {
-    "At": "_at",
-    "at": "_at",
     "CODES": "_result",
     "Caution": "_result",
     "Result": "_result",
@@ -29,6 +27,7 @@ _HOMES = {
     "View": "_result",
     "CarbError": "_errors",
     "CarbWarning": "_errors",
+    "convert": "_convert",
     "Crosscheck": "_crosscheck",
     "crosscheck": "_crosscheck",
     "read_claims": "_claims",
@@ -41,6 +40,7 @@ _HOMES = {
     "Uncertainty": "_uncertainty",
 }
 _MODULES = ("plot", "ufunc")
+_CONTEXT = ("At", "at")
 
 
 def __getattr__(name: str) -> Any:
@@ -52,6 +52,8 @@ def __getattr__(name: str) -> Any:
         return import_module(f".{name}", __name__)
     if name in _HOMES:
         found = getattr(import_module(f".{_HOMES[name]}", __name__), name)
+    elif name in _CONTEXT:
+        found = import_module("._at", __name__).context()
     elif name.startswith("_"):
         found = None
     elif name.endswith("Warning"):
@@ -68,7 +70,7 @@ def _public() -> list[str]:
     from ._errors import WARNINGS
     from ._functions import public
 
-    return sorted({*_HOMES, *_MODULES, *WARNINGS, *public(), "__version__"} - {"plot"})
+    return sorted({*_HOMES, *_MODULES, *_CONTEXT, *WARNINGS, *public(), "__version__"} - {"plot"})
 
 
 def __dir__() -> list[str]:

@@ -30,8 +30,8 @@ from ._types import Container, Doubt, Numbers, Rows
 from ._uncertainty import Estimate as Estimate
 from ._uncertainty import Uncertainty as Uncertainty
 
-T = TypeVar("T")
-N = TypeVar("N")
+_T = TypeVar("_T")
+_N = TypeVar("_N")
 
 __all__ = [
     "AboveExpectedWarning",
@@ -443,46 +443,46 @@ class BeyondEveryKegWarning(CarbWarning): ...
 class UnpurgedWarning(CarbWarning): ...
 class CylinderHotWarning(CarbWarning): ...
 
-class DissolvedCo2(Result[T]):
+class DissolvedCo2(Result[_T]):
     """CO2 that a drink holds at equilibrium under a pressure of CO2, or of a blended gas."""
 
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class _DissolvedCo2Inputs(TypedDict, Generic[N], total=False):
-    gauge_kpa: N | None
-    gauge_bar: N | None
-    gauge_psi: N | None
-    gauge_pa: N | None
-    abs_kpa: N | None
-    abs_bar: N | None
-    abs_psi: N | None
-    abs_pa: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+class _DissolvedCo2Inputs(TypedDict, Generic[_N], total=False):
+    gauge_kpa: _N | None
+    gauge_bar: _N | None
+    gauge_psi: _N | None
+    gauge_pa: _N | None
+    abs_kpa: _N | None
+    abs_bar: _N | None
+    abs_psi: _N | None
+    abs_pa: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
-    co2_percent: N | None
-    air_abs_kpa: N | None
-    air_abs_bar: N | None
-    air_abs_psi: N | None
-    air_abs_pa: N | None
+    co2_percent: _N | None
+    air_abs_kpa: _N | None
+    air_abs_bar: _N | None
+    air_abs_psi: _N | None
+    air_abs_pa: _N | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
     basis: Literal["handbook", "physical"] | None
     model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
     solubility_multiplier: float | None
@@ -561,58 +561,58 @@ def dissolved_co2(**given: Unpack[_DissolvedCo2Inputs[Numbers]]) -> DissolvedCo2
 @overload
 def dissolved_co2(**given: Unpack[_DissolvedCo2Inputs[Container]]) -> DissolvedCo2[Any]: ...
 
-class KegPressure(Result[T]):
+class KegPressure(Result[_T]):
     """Regulator pressure that holds a drink at a carbonation, under CO2 or a blended gas."""
 
     @property
-    def gauge_kpa(self) -> T:
+    def gauge_kpa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, kPa."""
     @property
-    def gauge_bar(self) -> T:
+    def gauge_bar(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, bar."""
     @property
-    def gauge_psi(self) -> T:
+    def gauge_psi(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, psi."""
     @property
-    def gauge_pa(self) -> T:
+    def gauge_pa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, Pa."""
     @property
-    def abs_kpa(self) -> T:
+    def abs_kpa(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, kPa."""
     @property
-    def abs_bar(self) -> T:
+    def abs_bar(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, bar."""
     @property
-    def abs_psi(self) -> T:
+    def abs_psi(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, psi."""
     @property
-    def abs_pa(self) -> T:
+    def abs_pa(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, Pa."""
 
-class _KegPressureInputs(TypedDict, Generic[N], total=False):
-    co2_g_per_l: N | None
-    volumes: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+class _KegPressureInputs(TypedDict, Generic[_N], total=False):
+    co2_g_per_l: _N | None
+    volumes: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
-    co2_percent: N | None
-    air_abs_kpa: N | None
-    air_abs_bar: N | None
-    air_abs_psi: N | None
-    air_abs_pa: N | None
+    co2_percent: _N | None
+    air_abs_kpa: _N | None
+    air_abs_bar: _N | None
+    air_abs_psi: _N | None
+    air_abs_pa: _N | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
     basis: Literal["handbook", "physical"] | None
     model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
     solubility_multiplier: float | None
@@ -687,40 +687,40 @@ def keg_pressure(**given: Unpack[_KegPressureInputs[Numbers]]) -> KegPressure[ND
 @overload
 def keg_pressure(**given: Unpack[_KegPressureInputs[Container]]) -> KegPressure[Any]: ...
 
-class GasBlend(Result[T]):
+class GasBlend(Result[_T]):
     """Share of CO2 in a blend with nitrogen that holds a drink at a carbonation under a regulator pressure."""
 
     @property
-    def co2_percent(self) -> T:
+    def co2_percent(self) -> _T:
         """CO2 in the gas that is put over the drink, percent by volume; the rest is nitrogen, %."""
 
-class _GasBlendInputs(TypedDict, Generic[N], total=False):
-    co2_g_per_l: N | None
-    volumes: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
-    gauge_kpa: N | None
-    gauge_bar: N | None
-    gauge_psi: N | None
-    gauge_pa: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+class _GasBlendInputs(TypedDict, Generic[_N], total=False):
+    co2_g_per_l: _N | None
+    volumes: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
+    gauge_kpa: _N | None
+    gauge_bar: _N | None
+    gauge_psi: _N | None
+    gauge_pa: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
-    air_abs_kpa: N | None
-    air_abs_bar: N | None
-    air_abs_psi: N | None
-    air_abs_pa: N | None
+    air_abs_kpa: _N | None
+    air_abs_bar: _N | None
+    air_abs_psi: _N | None
+    air_abs_pa: _N | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
     basis: Literal["handbook", "physical"] | None
     model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
     solubility_multiplier: float | None
@@ -800,44 +800,44 @@ def gas_blend(**given: Unpack[_GasBlendInputs[Numbers]]) -> GasBlend[NDArray[np.
 @overload
 def gas_blend(**given: Unpack[_GasBlendInputs[Container]]) -> GasBlend[Any]: ...
 
-class KegTemperature(Result[T]):
+class KegTemperature(Result[_T]):
     """Temperature at which a regulator pressure holds a drink at a carbonation: warmer, it foams and loses CO2."""
 
     @property
-    def temperature_c(self) -> T:
+    def temperature_c(self) -> _T:
         """Temperature of the drink, °C."""
     @property
-    def temperature_f(self) -> T:
+    def temperature_f(self) -> _T:
         """Temperature of the drink, °F."""
     @property
-    def temperature_k(self) -> T:
+    def temperature_k(self) -> _T:
         """Temperature of the drink, K."""
 
-class _KegTemperatureInputs(TypedDict, Generic[N], total=False):
-    co2_g_per_l: N | None
-    volumes: N | None
-    gauge_kpa: N | None
-    gauge_bar: N | None
-    gauge_psi: N | None
-    gauge_pa: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+class _KegTemperatureInputs(TypedDict, Generic[_N], total=False):
+    co2_g_per_l: _N | None
+    volumes: _N | None
+    gauge_kpa: _N | None
+    gauge_bar: _N | None
+    gauge_psi: _N | None
+    gauge_pa: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
-    co2_percent: N | None
-    air_abs_kpa: N | None
-    air_abs_bar: N | None
-    air_abs_psi: N | None
-    air_abs_pa: N | None
+    co2_percent: _N | None
+    air_abs_kpa: _N | None
+    air_abs_bar: _N | None
+    air_abs_psi: _N | None
+    air_abs_pa: _N | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
     basis: Literal["handbook", "physical"] | None
     model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
     solubility_multiplier: float | None
@@ -913,104 +913,104 @@ def keg_temperature(**given: Unpack[_KegTemperatureInputs[Numbers]]) -> KegTempe
 @overload
 def keg_temperature(**given: Unpack[_KegTemperatureInputs[Container]]) -> KegTemperature[Any]: ...
 
-class WarmedKegExpected(Part[T]):
+class WarmedKegExpected(Part[_T]):
     @property
-    def gauge_kpa(self) -> T:
+    def gauge_kpa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, kPa."""
     @property
-    def gauge_bar(self) -> T:
+    def gauge_bar(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, bar."""
     @property
-    def gauge_psi(self) -> T:
+    def gauge_psi(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, psi."""
     @property
-    def gauge_pa(self) -> T:
+    def gauge_pa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, Pa."""
     @property
-    def abs_kpa(self) -> T:
+    def abs_kpa(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, kPa."""
     @property
-    def abs_bar(self) -> T:
+    def abs_bar(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, bar."""
     @property
-    def abs_psi(self) -> T:
+    def abs_psi(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, psi."""
     @property
-    def abs_pa(self) -> T:
+    def abs_pa(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, Pa."""
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class WarmedKegWorst(Part[T]):
+class WarmedKegWorst(Part[_T]):
     @property
-    def gauge_kpa(self) -> T:
+    def gauge_kpa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, kPa."""
     @property
-    def gauge_bar(self) -> T:
+    def gauge_bar(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, bar."""
     @property
-    def gauge_psi(self) -> T:
+    def gauge_psi(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, psi."""
     @property
-    def gauge_pa(self) -> T:
+    def gauge_pa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, Pa."""
     @property
-    def abs_kpa(self) -> T:
+    def abs_kpa(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, kPa."""
     @property
-    def abs_bar(self) -> T:
+    def abs_bar(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, bar."""
     @property
-    def abs_psi(self) -> T:
+    def abs_psi(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, psi."""
     @property
-    def abs_pa(self) -> T:
+    def abs_pa(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, Pa."""
 
-class WarmedKeg(Result[T]):
+class WarmedKeg(Result[_T]):
     """Pressure in a keg, or a growler, that was sealed in equilibrium at its filling temperature with so much CO2 dissolved, and stands warmer or colder: expected and worst, and the CO2 then dissolved."""
 
     @property
-    def expected(self) -> WarmedKegExpected[T]: ...
+    def expected(self) -> WarmedKegExpected[_T]: ...
     @property
-    def worst(self) -> WarmedKegWorst[T]: ...
+    def worst(self) -> WarmedKegWorst[_T]: ...
 
-class _WarmedKegInputs(TypedDict, Generic[N], total=False):
-    co2_g_per_l: N | None
-    volumes: N | None
-    filling_c: N | None
-    filling_f: N | None
-    filling_k: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
-    headspace_percent: N | None
-    air_abs_kpa: N | None
-    air_abs_bar: N | None
-    air_abs_psi: N | None
-    air_abs_pa: N | None
+class _WarmedKegInputs(TypedDict, Generic[_N], total=False):
+    co2_g_per_l: _N | None
+    volumes: _N | None
+    filling_c: _N | None
+    filling_f: _N | None
+    filling_k: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
+    headspace_percent: _N | None
+    air_abs_kpa: _N | None
+    air_abs_bar: _N | None
+    air_abs_psi: _N | None
+    air_abs_pa: _N | None
     keg_rating_gauge_kpa: float | None
     keg_rating_gauge_bar: float | None
     keg_rating_gauge_psi: float | None
     keg_rating_gauge_pa: float | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
-    fermentable_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
+    fermentable_g_per_l: _N | None
     yeast: Literal["live", "none"] | None
     basis: Literal["handbook", "physical"] | None
     model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
@@ -1111,83 +1111,83 @@ def warmed_keg(**given: Unpack[_WarmedKegInputs[Numbers]]) -> WarmedKeg[NDArray[
 @overload
 def warmed_keg(**given: Unpack[_WarmedKegInputs[Container]]) -> WarmedKeg[Any]: ...
 
-class SpundingRelief(Part[T]):
+class SpundingRelief(Part[_T]):
     @property
-    def gauge_kpa(self) -> T:
+    def gauge_kpa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, kPa."""
     @property
-    def gauge_bar(self) -> T:
+    def gauge_bar(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, bar."""
     @property
-    def gauge_psi(self) -> T:
+    def gauge_psi(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, psi."""
     @property
-    def gauge_pa(self) -> T:
+    def gauge_pa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, Pa."""
     @property
-    def abs_kpa(self) -> T:
+    def abs_kpa(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, kPa."""
     @property
-    def abs_bar(self) -> T:
+    def abs_bar(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, bar."""
     @property
-    def abs_psi(self) -> T:
+    def abs_psi(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, psi."""
     @property
-    def abs_pa(self) -> T:
+    def abs_pa(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, Pa."""
 
-class SpundingClosing(Part[T]):
+class SpundingClosing(Part[_T]):
     @property
-    def sg(self) -> T:
+    def sg(self) -> _T:
         """Specific gravity 20/20 °C, SG."""
     @property
-    def plato(self) -> T:
+    def plato(self) -> _T:
         """Extract, grams in 100 g of solution, °P."""
 
-class Spunding(Result[T]):
+class Spunding(Result[_T]):
     """Natural carbonation in the fermenter: the pressure at which its relief valve opens, and the gravity at which it is closed."""
 
     @property
-    def relief(self) -> SpundingRelief[T]: ...
+    def relief(self) -> SpundingRelief[_T]: ...
     @property
-    def closing(self) -> SpundingClosing[T]: ...
+    def closing(self) -> SpundingClosing[_T]: ...
     @property
-    def drop_sg(self) -> T:
+    def drop_sg(self) -> _T:
         """By how much the specific gravity lies above the end of fermentation, SG."""
     @property
-    def start_co2_g_per_l(self) -> T:
+    def start_co2_g_per_l(self) -> _T:
         """CO2 in the drink at the start, g/L."""
     @property
-    def start_volumes(self) -> T:
+    def start_volumes(self) -> _T:
         """CO2 in the drink at the start, vol."""
 
-class _SpundingInputs(TypedDict, Generic[N], total=False):
-    co2_g_per_l: N | None
-    volumes: N | None
-    final_sg: N | None
-    final_plato: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
-    fermenter_headspace_percent: N | None
-    start_co2_g_per_l: N | None
-    start_volumes: N | None
+class _SpundingInputs(TypedDict, Generic[_N], total=False):
+    co2_g_per_l: _N | None
+    volumes: _N | None
+    final_sg: _N | None
+    final_plato: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
+    fermenter_headspace_percent: _N | None
+    start_co2_g_per_l: _N | None
+    start_volumes: _N | None
     extract_scale: Literal["asbc", "lincoln", "quick"] | None
     keg_rating_gauge_kpa: float | None
     keg_rating_gauge_bar: float | None
     keg_rating_gauge_psi: float | None
     keg_rating_gauge_pa: float | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
     residual_model: Literal["table", "equilibrium"] | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
@@ -1289,98 +1289,98 @@ def spunding(**given: Unpack[_SpundingInputs[Numbers]]) -> Spunding[NDArray[np.f
 @overload
 def spunding(**given: Unpack[_SpundingInputs[Container]]) -> Spunding[Any]: ...
 
-class ClosedFermentationExpected(Part[T]):
+class ClosedFermentationExpected(Part[_T]):
     @property
-    def gauge_kpa(self) -> T:
+    def gauge_kpa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, kPa."""
     @property
-    def gauge_bar(self) -> T:
+    def gauge_bar(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, bar."""
     @property
-    def gauge_psi(self) -> T:
+    def gauge_psi(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, psi."""
     @property
-    def gauge_pa(self) -> T:
+    def gauge_pa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, Pa."""
     @property
-    def abs_kpa(self) -> T:
+    def abs_kpa(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, kPa."""
     @property
-    def abs_bar(self) -> T:
+    def abs_bar(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, bar."""
     @property
-    def abs_psi(self) -> T:
+    def abs_psi(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, psi."""
     @property
-    def abs_pa(self) -> T:
+    def abs_pa(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, Pa."""
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class ClosedFermentationWorst(Part[T]):
+class ClosedFermentationWorst(Part[_T]):
     @property
-    def gauge_kpa(self) -> T:
+    def gauge_kpa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, kPa."""
     @property
-    def gauge_bar(self) -> T:
+    def gauge_bar(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, bar."""
     @property
-    def gauge_psi(self) -> T:
+    def gauge_psi(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, psi."""
     @property
-    def gauge_pa(self) -> T:
+    def gauge_pa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, Pa."""
     @property
-    def abs_kpa(self) -> T:
+    def abs_kpa(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, kPa."""
     @property
-    def abs_bar(self) -> T:
+    def abs_bar(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, bar."""
     @property
-    def abs_psi(self) -> T:
+    def abs_psi(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, psi."""
     @property
-    def abs_pa(self) -> T:
+    def abs_pa(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, Pa."""
 
-class ClosedFermentation(Result[T]):
+class ClosedFermentation(Result[_T]):
     """Pressure that a fermenter comes to without a relief valve when it is closed before its fermentation ends: expected by Balling's yield, and worst by theory, and the CO2 then dissolved."""
 
     @property
-    def expected(self) -> ClosedFermentationExpected[T]: ...
+    def expected(self) -> ClosedFermentationExpected[_T]: ...
     @property
-    def worst(self) -> ClosedFermentationWorst[T]: ...
+    def worst(self) -> ClosedFermentationWorst[_T]: ...
 
-class _ClosedFermentationInputs(TypedDict, Generic[N], total=False):
-    current_sg: N | None
-    current_plato: N | None
-    final_sg: N | None
-    final_plato: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
-    fermenter_headspace_percent: N | None
-    start_co2_g_per_l: N | None
-    start_volumes: N | None
+class _ClosedFermentationInputs(TypedDict, Generic[_N], total=False):
+    current_sg: _N | None
+    current_plato: _N | None
+    final_sg: _N | None
+    final_plato: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
+    fermenter_headspace_percent: _N | None
+    start_co2_g_per_l: _N | None
+    start_volumes: _N | None
     extract_scale: Literal["asbc", "lincoln", "quick"] | None
     keg_rating_gauge_kpa: float | None
     keg_rating_gauge_bar: float | None
     keg_rating_gauge_psi: float | None
     keg_rating_gauge_pa: float | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
     residual_model: Literal["table", "equilibrium"] | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
@@ -1486,84 +1486,84 @@ def closed_fermentation(**given: Unpack[_ClosedFermentationInputs[Numbers]]) -> 
 @overload
 def closed_fermentation(**given: Unpack[_ClosedFermentationInputs[Container]]) -> ClosedFermentation[Any]: ...
 
-class StonePressureSurface(Part[T]):
+class StonePressureSurface(Part[_T]):
     @property
-    def gauge_kpa(self) -> T:
+    def gauge_kpa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, kPa."""
     @property
-    def gauge_bar(self) -> T:
+    def gauge_bar(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, bar."""
     @property
-    def gauge_psi(self) -> T:
+    def gauge_psi(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, psi."""
     @property
-    def gauge_pa(self) -> T:
+    def gauge_pa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, Pa."""
 
-class StonePressureHead(Part[T]):
+class StonePressureHead(Part[_T]):
     @property
-    def drop_kpa(self) -> T:
+    def drop_kpa(self) -> _T:
         """Difference of pressure, kPa."""
     @property
-    def drop_bar(self) -> T:
+    def drop_bar(self) -> _T:
         """Difference of pressure, bar."""
     @property
-    def drop_psi(self) -> T:
+    def drop_psi(self) -> _T:
         """Difference of pressure, psi."""
     @property
-    def drop_pa(self) -> T:
+    def drop_pa(self) -> _T:
         """Difference of pressure, Pa."""
 
-class StonePressure(Result[T]):
+class StonePressure(Result[_T]):
     """Regulator pressure at which a carbonation stone brings a drink to a carbonation. Only the surface pressure sets that; the head of drink and the wetting pressure of the stone come on top."""
 
     @property
-    def surface(self) -> StonePressureSurface[T]: ...
+    def surface(self) -> StonePressureSurface[_T]: ...
     @property
-    def head(self) -> StonePressureHead[T]: ...
+    def head(self) -> StonePressureHead[_T]: ...
     @property
-    def gauge_kpa(self) -> T:
+    def gauge_kpa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, kPa."""
     @property
-    def gauge_bar(self) -> T:
+    def gauge_bar(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, bar."""
     @property
-    def gauge_psi(self) -> T:
+    def gauge_psi(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, psi."""
     @property
-    def gauge_pa(self) -> T:
+    def gauge_pa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, Pa."""
 
-class _StonePressureInputs(TypedDict, Generic[N], total=False):
-    co2_g_per_l: N | None
-    volumes: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
-    depth_m: N | None
-    depth_ft: N | None
-    wetting_kpa: N | None
-    wetting_bar: N | None
-    wetting_psi: N | None
-    wetting_pa: N | None
-    margin_kpa: N | None
-    margin_bar: N | None
-    margin_psi: N | None
-    margin_pa: N | None
-    sg: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+class _StonePressureInputs(TypedDict, Generic[_N], total=False):
+    co2_g_per_l: _N | None
+    volumes: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
+    depth_m: _N | None
+    depth_ft: _N | None
+    wetting_kpa: _N | None
+    wetting_bar: _N | None
+    wetting_psi: _N | None
+    wetting_pa: _N | None
+    margin_kpa: _N | None
+    margin_bar: _N | None
+    margin_psi: _N | None
+    margin_pa: _N | None
+    sg: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
     basis: Literal["handbook", "physical"] | None
     model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
     solubility_multiplier: float | None
@@ -1647,42 +1647,42 @@ def stone_pressure(**given: Unpack[_StonePressureInputs[Numbers]]) -> StonePress
 @overload
 def stone_pressure(**given: Unpack[_StonePressureInputs[Container]]) -> StonePressure[Any]: ...
 
-class ResidualCo2(Result[T]):
+class ResidualCo2(Result[_T]):
     """CO2 left in a drink after fermentation: by its warmest temperature since, open to the air or under pressure, and what a cold crash adds."""
 
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class _ResidualCo2Inputs(TypedDict, Generic[N], total=False):
-    warmest_c: N | None
-    warmest_f: N | None
-    warmest_k: N | None
-    fermenter_gauge_kpa: N | None
-    fermenter_gauge_bar: N | None
-    fermenter_gauge_psi: N | None
-    fermenter_gauge_pa: N | None
+class _ResidualCo2Inputs(TypedDict, Generic[_N], total=False):
+    warmest_c: _N | None
+    warmest_f: _N | None
+    warmest_k: _N | None
+    fermenter_gauge_kpa: _N | None
+    fermenter_gauge_bar: _N | None
+    fermenter_gauge_psi: _N | None
+    fermenter_gauge_pa: _N | None
     cold_crash: Literal["open", "closed", "co2_supplied"] | None
-    crash_c: N | None
-    crash_f: N | None
-    crash_k: N | None
-    fermenter_headspace_percent: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+    crash_c: _N | None
+    crash_f: _N | None
+    crash_k: _N | None
+    fermenter_headspace_percent: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
     basis: Literal["handbook", "physical"] | None
     model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
     residual_model: Literal["table", "equilibrium"] | None
@@ -1768,53 +1768,53 @@ def residual_co2(**given: Unpack[_ResidualCo2Inputs[Numbers]]) -> ResidualCo2[ND
 @overload
 def residual_co2(**given: Unpack[_ResidualCo2Inputs[Container]]) -> ResidualCo2[Any]: ...
 
-class PrimingSugar(Result[T]):
+class PrimingSugar(Result[_T]):
     """Priming sugar that gives a drink its carbonation."""
 
     @property
-    def mass_g(self) -> T:
+    def mass_g(self) -> _T:
         """Mass of sugar, or of what is added, as sold."""
     @property
-    def mass_kg(self) -> T:
+    def mass_kg(self) -> _T:
         """Mass of sugar, or of what is added, as sold, kg."""
     @property
-    def mass_oz(self) -> T:
+    def mass_oz(self) -> _T:
         """Mass of sugar, or of what is added, as sold, oz."""
     @property
-    def mass_lb(self) -> T:
+    def mass_lb(self) -> _T:
         """Mass of sugar, or of what is added, as sold, lb."""
     @property
-    def dose_g_per_l(self) -> T:
+    def dose_g_per_l(self) -> _T:
         """Sugar or other addition, as sold, per litre of drink, g/L."""
 
-class _PrimingSugarInputs(TypedDict, Generic[N], total=False):
-    co2_g_per_l: N | None
-    volumes: N | None
-    packaged_l: N | None
-    packaged_ml: N | None
-    packaged_us_gal: N | None
-    packaged_imp_gal: N | None
-    packaged_us_fl_oz: N | None
-    warmest_c: N | None
-    warmest_f: N | None
-    warmest_k: N | None
-    residual_co2_g_per_l: N | None
-    residual_volumes: N | None
-    fermenter_gauge_kpa: N | None
-    fermenter_gauge_bar: N | None
-    fermenter_gauge_psi: N | None
-    fermenter_gauge_pa: N | None
+class _PrimingSugarInputs(TypedDict, Generic[_N], total=False):
+    co2_g_per_l: _N | None
+    volumes: _N | None
+    packaged_l: _N | None
+    packaged_ml: _N | None
+    packaged_us_gal: _N | None
+    packaged_imp_gal: _N | None
+    packaged_us_fl_oz: _N | None
+    warmest_c: _N | None
+    warmest_f: _N | None
+    warmest_k: _N | None
+    residual_co2_g_per_l: _N | None
+    residual_volumes: _N | None
+    fermenter_gauge_kpa: _N | None
+    fermenter_gauge_bar: _N | None
+    fermenter_gauge_psi: _N | None
+    fermenter_gauge_pa: _N | None
     cold_crash: Literal["open", "closed", "co2_supplied"] | None
-    crash_c: N | None
-    crash_f: N | None
-    crash_k: N | None
-    fermenter_headspace_percent: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+    crash_c: _N | None
+    crash_f: _N | None
+    crash_k: _N | None
+    fermenter_headspace_percent: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
@@ -1824,29 +1824,29 @@ class _PrimingSugarInputs(TypedDict, Generic[N], total=False):
     sugar_sg: float | None
     sugar_fermentable_percent: float | None
     sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None
-    syrup_water_l: N | None
-    syrup_water_ml: N | None
-    syrup_water_us_gal: N | None
-    syrup_water_imp_gal: N | None
-    syrup_water_us_fl_oz: N | None
+    syrup_water_l: _N | None
+    syrup_water_ml: _N | None
+    syrup_water_us_gal: _N | None
+    syrup_water_imp_gal: _N | None
+    syrup_water_us_fl_oz: _N | None
     count_syrup: bool | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
-    fermentable_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
+    fermentable_g_per_l: _N | None
     yeast: Literal["live", "none"] | None
     basis: Literal["handbook", "physical"] | None
     model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
     residual_model: Literal["table", "equilibrium"] | None
     yield_percent: float | None
     count_headspace: bool | None
-    headspace_percent: N | None
-    filling_c: N | None
-    filling_f: N | None
-    filling_k: N | None
-    room_c: N | None
-    room_f: N | None
-    room_k: N | None
+    headspace_percent: _N | None
+    filling_c: _N | None
+    filling_f: _N | None
+    filling_k: _N | None
+    room_c: _N | None
+    room_f: _N | None
+    room_k: _N | None
     solubility_multiplier: float | None
     residual_multiplier: float | None
     yield_multiplier: float | None
@@ -1991,56 +1991,56 @@ def priming_sugar(**given: Unpack[_PrimingSugarInputs[Numbers]]) -> PrimingSugar
 @overload
 def priming_sugar(**given: Unpack[_PrimingSugarInputs[Container]]) -> PrimingSugar[Any]: ...
 
-class PrimedCarbonationAdded(Part[T]):
+class PrimedCarbonationAdded(Part[_T]):
     @property
-    def abv_percent(self) -> T:
+    def abv_percent(self) -> _T:
         """Alcohol by volume, %."""
 
-class PrimedCarbonation(Result[T]):
+class PrimedCarbonation(Result[_T]):
     """Carbonation and alcohol of a drink to which a mass of priming sugar was added: the inverse of priming_sugar."""
 
     @property
-    def added(self) -> PrimedCarbonationAdded[T]: ...
+    def added(self) -> PrimedCarbonationAdded[_T]: ...
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
     @property
-    def abv_percent(self) -> T:
+    def abv_percent(self) -> _T:
         """Alcohol by volume, %."""
 
-class _PrimedCarbonationInputs(TypedDict, Generic[N], total=False):
-    mass_g: N | None
-    mass_kg: N | None
-    mass_oz: N | None
-    mass_lb: N | None
-    packaged_l: N | None
-    packaged_ml: N | None
-    packaged_us_gal: N | None
-    packaged_imp_gal: N | None
-    packaged_us_fl_oz: N | None
-    warmest_c: N | None
-    warmest_f: N | None
-    warmest_k: N | None
-    residual_co2_g_per_l: N | None
-    residual_volumes: N | None
-    fermenter_gauge_kpa: N | None
-    fermenter_gauge_bar: N | None
-    fermenter_gauge_psi: N | None
-    fermenter_gauge_pa: N | None
+class _PrimedCarbonationInputs(TypedDict, Generic[_N], total=False):
+    mass_g: _N | None
+    mass_kg: _N | None
+    mass_oz: _N | None
+    mass_lb: _N | None
+    packaged_l: _N | None
+    packaged_ml: _N | None
+    packaged_us_gal: _N | None
+    packaged_imp_gal: _N | None
+    packaged_us_fl_oz: _N | None
+    warmest_c: _N | None
+    warmest_f: _N | None
+    warmest_k: _N | None
+    residual_co2_g_per_l: _N | None
+    residual_volumes: _N | None
+    fermenter_gauge_kpa: _N | None
+    fermenter_gauge_bar: _N | None
+    fermenter_gauge_psi: _N | None
+    fermenter_gauge_pa: _N | None
     cold_crash: Literal["open", "closed", "co2_supplied"] | None
-    crash_c: N | None
-    crash_f: N | None
-    crash_k: N | None
-    fermenter_headspace_percent: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+    crash_c: _N | None
+    crash_f: _N | None
+    crash_k: _N | None
+    fermenter_headspace_percent: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
@@ -2050,29 +2050,29 @@ class _PrimedCarbonationInputs(TypedDict, Generic[N], total=False):
     sugar_sg: float | None
     sugar_fermentable_percent: float | None
     sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None
-    syrup_water_l: N | None
-    syrup_water_ml: N | None
-    syrup_water_us_gal: N | None
-    syrup_water_imp_gal: N | None
-    syrup_water_us_fl_oz: N | None
+    syrup_water_l: _N | None
+    syrup_water_ml: _N | None
+    syrup_water_us_gal: _N | None
+    syrup_water_imp_gal: _N | None
+    syrup_water_us_fl_oz: _N | None
     count_syrup: bool | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
-    fermentable_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
+    fermentable_g_per_l: _N | None
     yeast: Literal["live", "none"] | None
     basis: Literal["handbook", "physical"] | None
     model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
     residual_model: Literal["table", "equilibrium"] | None
     yield_percent: float | None
     count_headspace: bool | None
-    headspace_percent: N | None
-    filling_c: N | None
-    filling_f: N | None
-    filling_k: N | None
-    room_c: N | None
-    room_f: N | None
-    room_k: N | None
+    headspace_percent: _N | None
+    filling_c: _N | None
+    filling_f: _N | None
+    filling_k: _N | None
+    room_c: _N | None
+    room_f: _N | None
+    room_k: _N | None
     solubility_multiplier: float | None
     residual_multiplier: float | None
     yield_multiplier: float | None
@@ -2217,85 +2217,85 @@ def primed_carbonation(**given: Unpack[_PrimedCarbonationInputs[Numbers]]) -> Pr
 @overload
 def primed_carbonation(**given: Unpack[_PrimedCarbonationInputs[Container]]) -> PrimedCarbonation[Any]: ...
 
-class PrimingWort(Result[T]):
+class PrimingWort(Result[_T]):
     """Unfermented wort (gyle, Speise) or fermenting beer (kräusen) that gives a drink its carbonation: current gravity none for the first."""
 
     @property
-    def wort_l(self) -> T:
+    def wort_l(self) -> _T:
         """Wort or fermenting beer that primes the drink, L."""
     @property
-    def wort_ml(self) -> T:
+    def wort_ml(self) -> _T:
         """Wort or fermenting beer that primes the drink, mL."""
     @property
-    def wort_us_gal(self) -> T:
+    def wort_us_gal(self) -> _T:
         """Wort or fermenting beer that primes the drink, US gal."""
     @property
-    def wort_imp_gal(self) -> T:
+    def wort_imp_gal(self) -> _T:
         """Wort or fermenting beer that primes the drink, imp gal."""
     @property
-    def wort_us_fl_oz(self) -> T:
+    def wort_us_fl_oz(self) -> _T:
         """Wort or fermenting beer that primes the drink, US fl oz."""
     @property
-    def wort_percent(self) -> T:
+    def wort_percent(self) -> _T:
         """Wort that primes the drink, in percent of the drink's volume, %."""
 
-class _PrimingWortInputs(TypedDict, Generic[N], total=False):
-    co2_g_per_l: N | None
-    volumes: N | None
-    packaged_l: N | None
-    packaged_ml: N | None
-    packaged_us_gal: N | None
-    packaged_imp_gal: N | None
-    packaged_us_fl_oz: N | None
-    wort_original_sg: N | None
-    wort_original_plato: N | None
-    wort_current_sg: N | None
-    wort_current_plato: N | None
-    limit_attenuation_percent: N | None
-    wort_co2_g_per_l: N | None
-    wort_volumes: N | None
+class _PrimingWortInputs(TypedDict, Generic[_N], total=False):
+    co2_g_per_l: _N | None
+    volumes: _N | None
+    packaged_l: _N | None
+    packaged_ml: _N | None
+    packaged_us_gal: _N | None
+    packaged_imp_gal: _N | None
+    packaged_us_fl_oz: _N | None
+    wort_original_sg: _N | None
+    wort_original_plato: _N | None
+    wort_current_sg: _N | None
+    wort_current_plato: _N | None
+    limit_attenuation_percent: _N | None
+    wort_co2_g_per_l: _N | None
+    wort_volumes: _N | None
     extract_scale: Literal["asbc", "lincoln", "quick"] | None
-    warmest_c: N | None
-    warmest_f: N | None
-    warmest_k: N | None
-    residual_co2_g_per_l: N | None
-    residual_volumes: N | None
-    fermenter_gauge_kpa: N | None
-    fermenter_gauge_bar: N | None
-    fermenter_gauge_psi: N | None
-    fermenter_gauge_pa: N | None
+    warmest_c: _N | None
+    warmest_f: _N | None
+    warmest_k: _N | None
+    residual_co2_g_per_l: _N | None
+    residual_volumes: _N | None
+    fermenter_gauge_kpa: _N | None
+    fermenter_gauge_bar: _N | None
+    fermenter_gauge_psi: _N | None
+    fermenter_gauge_pa: _N | None
     cold_crash: Literal["open", "closed", "co2_supplied"] | None
-    crash_c: N | None
-    crash_f: N | None
-    crash_k: N | None
-    fermenter_headspace_percent: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+    crash_c: _N | None
+    crash_f: _N | None
+    crash_k: _N | None
+    fermenter_headspace_percent: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
-    fermentable_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
+    fermentable_g_per_l: _N | None
     yeast: Literal["live", "none"] | None
     basis: Literal["handbook", "physical"] | None
     model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
     residual_model: Literal["table", "equilibrium"] | None
     yield_percent: float | None
     count_headspace: bool | None
-    headspace_percent: N | None
-    filling_c: N | None
-    filling_f: N | None
-    filling_k: N | None
-    room_c: N | None
-    room_f: N | None
-    room_k: N | None
+    headspace_percent: _N | None
+    filling_c: _N | None
+    filling_f: _N | None
+    filling_k: _N | None
+    room_c: _N | None
+    room_f: _N | None
+    room_k: _N | None
     solubility_multiplier: float | None
     residual_multiplier: float | None
     yield_multiplier: float | None
@@ -2437,65 +2437,65 @@ def priming_wort(**given: Unpack[_PrimingWortInputs[Numbers]]) -> PrimingWort[ND
 @overload
 def priming_wort(**given: Unpack[_PrimingWortInputs[Container]]) -> PrimingWort[Any]: ...
 
-class PrimingSyrupLeast(Part[T]):
+class PrimingSyrupLeast(Part[_T]):
     @property
-    def syrup_water_l(self) -> T:
+    def syrup_water_l(self) -> _T:
         """Water in which the priming sugar is dissolved, L."""
     @property
-    def syrup_water_ml(self) -> T:
+    def syrup_water_ml(self) -> _T:
         """Water in which the priming sugar is dissolved, mL."""
     @property
-    def syrup_water_us_gal(self) -> T:
+    def syrup_water_us_gal(self) -> _T:
         """Water in which the priming sugar is dissolved, US gal."""
     @property
-    def syrup_water_imp_gal(self) -> T:
+    def syrup_water_imp_gal(self) -> _T:
         """Water in which the priming sugar is dissolved, imp gal."""
     @property
-    def syrup_water_us_fl_oz(self) -> T:
+    def syrup_water_us_fl_oz(self) -> _T:
         """Water in which the priming sugar is dissolved, US fl oz."""
 
-class PrimingSyrup(Result[T]):
+class PrimingSyrup(Result[_T]):
     """Syrup of a mass of priming sugar: its volume, the least water that dissolves it, its strength."""
 
     @property
-    def least(self) -> PrimingSyrupLeast[T]: ...
+    def least(self) -> PrimingSyrupLeast[_T]: ...
     @property
-    def syrup_l(self) -> T:
+    def syrup_l(self) -> _T:
         """Volume of the syrup when it has cooled, L."""
     @property
-    def syrup_ml(self) -> T:
+    def syrup_ml(self) -> _T:
         """Volume of the syrup when it has cooled, mL."""
     @property
-    def syrup_us_gal(self) -> T:
+    def syrup_us_gal(self) -> _T:
         """Volume of the syrup when it has cooled, US gal."""
     @property
-    def syrup_imp_gal(self) -> T:
+    def syrup_imp_gal(self) -> _T:
         """Volume of the syrup when it has cooled, imp gal."""
     @property
-    def syrup_us_fl_oz(self) -> T:
+    def syrup_us_fl_oz(self) -> _T:
         """Volume of the syrup when it has cooled, US fl oz."""
     @property
-    def syrup_percent(self) -> T:
+    def syrup_percent(self) -> _T:
         """Dissolved dry matter in the syrup, percent of its mass, %."""
 
-class _PrimingSyrupInputs(TypedDict, Generic[N], total=False):
-    mass_g: N | None
-    mass_kg: N | None
-    mass_oz: N | None
-    mass_lb: N | None
+class _PrimingSyrupInputs(TypedDict, Generic[_N], total=False):
+    mass_g: _N | None
+    mass_kg: _N | None
+    mass_oz: _N | None
+    mass_lb: _N | None
     sugar: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom"] | None
     sugar_water_percent: float | None
     sugar_sg: float | None
     sugar_fermentable_percent: float | None
     sugar_kind: Literal["hexose", "disaccharide", "trisaccharide"] | None
-    syrup_water_l: N | None
-    syrup_water_ml: N | None
-    syrup_water_us_gal: N | None
-    syrup_water_imp_gal: N | None
-    syrup_water_us_fl_oz: N | None
-    dissolving_c: N | None
-    dissolving_f: N | None
-    dissolving_k: N | None
+    syrup_water_l: _N | None
+    syrup_water_ml: _N | None
+    syrup_water_us_gal: _N | None
+    syrup_water_imp_gal: _N | None
+    syrup_water_us_fl_oz: _N | None
+    dissolving_c: _N | None
+    dissolving_f: _N | None
+    dissolving_k: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -2560,96 +2560,96 @@ def priming_syrup(**given: Unpack[_PrimingSyrupInputs[Numbers]]) -> PrimingSyrup
 @overload
 def priming_syrup(**given: Unpack[_PrimingSyrupInputs[Container]]) -> PrimingSyrup[Any]: ...
 
-class PackagePressureExpected(Part[T]):
+class PackagePressureExpected(Part[_T]):
     @property
-    def gauge_kpa(self) -> T:
+    def gauge_kpa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, kPa."""
     @property
-    def gauge_bar(self) -> T:
+    def gauge_bar(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, bar."""
     @property
-    def gauge_psi(self) -> T:
+    def gauge_psi(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, psi."""
     @property
-    def gauge_pa(self) -> T:
+    def gauge_pa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, Pa."""
     @property
-    def abs_kpa(self) -> T:
+    def abs_kpa(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, kPa."""
     @property
-    def abs_bar(self) -> T:
+    def abs_bar(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, bar."""
     @property
-    def abs_psi(self) -> T:
+    def abs_psi(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, psi."""
     @property
-    def abs_pa(self) -> T:
+    def abs_pa(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, Pa."""
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class PackagePressureWorst(Part[T]):
+class PackagePressureWorst(Part[_T]):
     @property
-    def gauge_kpa(self) -> T:
+    def gauge_kpa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, kPa."""
     @property
-    def gauge_bar(self) -> T:
+    def gauge_bar(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, bar."""
     @property
-    def gauge_psi(self) -> T:
+    def gauge_psi(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, psi."""
     @property
-    def gauge_pa(self) -> T:
+    def gauge_pa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, Pa."""
     @property
-    def abs_kpa(self) -> T:
+    def abs_kpa(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, kPa."""
     @property
-    def abs_bar(self) -> T:
+    def abs_bar(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, bar."""
     @property
-    def abs_psi(self) -> T:
+    def abs_psi(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, psi."""
     @property
-    def abs_pa(self) -> T:
+    def abs_pa(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, Pa."""
 
-class PackagePressure(Result[T]):
+class PackagePressure(Result[_T]):
     """Pressure in a sealed package, expected and worst, of CO2 stated for liquid and headspace together; the expected volumes are what stays dissolved, and the worst case adds 8 % to what is stated, for nobody can say which part of it is sure."""
 
     @property
-    def expected(self) -> PackagePressureExpected[T]: ...
+    def expected(self) -> PackagePressureExpected[_T]: ...
     @property
-    def worst(self) -> PackagePressureWorst[T]: ...
+    def worst(self) -> PackagePressureWorst[_T]: ...
 
-class _PackagePressureInputs(TypedDict, Generic[N], total=False):
-    co2_g_per_l: N | None
-    volumes: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
-    headspace_percent: N | None
-    filling_c: N | None
-    filling_f: N | None
-    filling_k: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+class _PackagePressureInputs(TypedDict, Generic[_N], total=False):
+    co2_g_per_l: _N | None
+    volumes: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
+    headspace_percent: _N | None
+    filling_c: _N | None
+    filling_f: _N | None
+    filling_k: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
-    fermentable_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
+    fermentable_g_per_l: _N | None
     yeast: Literal["live", "none"] | None
     bottle_class: Literal["light_one_way", "heavier_reusable", "swing_top", "heavy_belgian", "champagne", "soft_drink_multi_trip", "soft_drink_glass", "pet_soft_drink", "growler", "still_wine"] | None
     rating_gauge_kpa: float | None
@@ -2754,75 +2754,75 @@ def package_pressure(**given: Unpack[_PackagePressureInputs[Numbers]]) -> Packag
 @overload
 def package_pressure(**given: Unpack[_PackagePressureInputs[Container]]) -> PackagePressure[Any]: ...
 
-class PackageCarbonationTotal(Part[T]):
+class PackageCarbonationTotal(Part[_T]):
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class PackageCarbonationDissolved(Part[T]):
+class PackageCarbonationDissolved(Part[_T]):
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class PackageCarbonationLeastTotal(Part[T]):
+class PackageCarbonationLeastTotal(Part[_T]):
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class PackageCarbonationLeastDissolved(Part[T]):
+class PackageCarbonationLeastDissolved(Part[_T]):
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class PackageCarbonation(Result[T]):
+class PackageCarbonation(Result[_T]):
     """CO2 in a sealed package from the pressure that a gauge on it shows, without air and with all of it."""
 
     @property
-    def total(self) -> PackageCarbonationTotal[T]: ...
+    def total(self) -> PackageCarbonationTotal[_T]: ...
     @property
-    def dissolved(self) -> PackageCarbonationDissolved[T]: ...
+    def dissolved(self) -> PackageCarbonationDissolved[_T]: ...
     @property
-    def least_total(self) -> PackageCarbonationLeastTotal[T]: ...
+    def least_total(self) -> PackageCarbonationLeastTotal[_T]: ...
     @property
-    def least_dissolved(self) -> PackageCarbonationLeastDissolved[T]: ...
+    def least_dissolved(self) -> PackageCarbonationLeastDissolved[_T]: ...
 
-class _PackageCarbonationInputs(TypedDict, Generic[N], total=False):
-    gauge_kpa: N | None
-    gauge_bar: N | None
-    gauge_psi: N | None
-    gauge_pa: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
-    headspace_percent: N | None
-    filling_c: N | None
-    filling_f: N | None
-    filling_k: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+class _PackageCarbonationInputs(TypedDict, Generic[_N], total=False):
+    gauge_kpa: _N | None
+    gauge_bar: _N | None
+    gauge_psi: _N | None
+    gauge_pa: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
+    headspace_percent: _N | None
+    filling_c: _N | None
+    filling_f: _N | None
+    filling_k: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
     basis: Literal["handbook", "physical"] | None
     model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
     solubility_multiplier: float | None
@@ -2902,47 +2902,47 @@ def package_carbonation(**given: Unpack[_PackageCarbonationInputs[Numbers]]) -> 
 @overload
 def package_carbonation(**given: Unpack[_PackageCarbonationInputs[Container]]) -> PackageCarbonation[Any]: ...
 
-class ConditioningExpected(Part[T]):
+class ConditioningExpected(Part[_T]):
     @property
-    def progress_percent(self) -> T:
+    def progress_percent(self) -> _T:
         """Share of the carbonation that is made, %."""
 
-class ConditioningLeast(Part[T]):
+class ConditioningLeast(Part[_T]):
     @property
-    def progress_percent(self) -> T:
+    def progress_percent(self) -> _T:
         """Share of the carbonation that is made, %."""
 
-class ConditioningMost(Part[T]):
+class ConditioningMost(Part[_T]):
     @property
-    def progress_percent(self) -> T:
+    def progress_percent(self) -> _T:
         """Share of the carbonation that is made, %."""
 
-class Conditioning(Result[T]):
+class Conditioning(Result[_T]):
     """Share of the carbonation that bottles have made after some time at a temperature: an estimate, with the slow and the fast end of its range."""
 
     @property
-    def expected(self) -> ConditioningExpected[T]: ...
+    def expected(self) -> ConditioningExpected[_T]: ...
     @property
-    def least(self) -> ConditioningLeast[T]: ...
+    def least(self) -> ConditioningLeast[_T]: ...
     @property
-    def most(self) -> ConditioningMost[T]: ...
+    def most(self) -> ConditioningMost[_T]: ...
 
-class _ConditioningInputs(TypedDict, Generic[N], total=False):
-    room_c: N | None
-    room_f: N | None
-    room_k: N | None
-    time_h: N | None
-    time_d: N | None
-    time_min: N | None
-    time_s: N | None
-    yeast_million_per_ml: N | None
+class _ConditioningInputs(TypedDict, Generic[_N], total=False):
+    room_c: _N | None
+    room_f: _N | None
+    room_k: _N | None
+    time_h: _N | None
+    time_d: _N | None
+    time_min: _N | None
+    time_s: _N | None
+    yeast_million_per_ml: _N | None
     age_h: float | None
     age_d: float | None
     age_min: float | None
     age_s: float | None
     filtered: bool | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
+    abv_percent: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -2998,71 +2998,71 @@ def conditioning(**given: Unpack[_ConditioningInputs[Numbers]]) -> Conditioning[
 @overload
 def conditioning(**given: Unpack[_ConditioningInputs[Container]]) -> Conditioning[Any]: ...
 
-class ConditioningTimeExpected(Part[T]):
+class ConditioningTimeExpected(Part[_T]):
     @property
-    def time_h(self) -> T:
+    def time_h(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_d(self) -> T:
+    def time_d(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_min(self) -> T:
+    def time_min(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
     @property
-    def time_s(self) -> T:
+    def time_s(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
-class ConditioningTimeLeast(Part[T]):
+class ConditioningTimeLeast(Part[_T]):
     @property
-    def time_h(self) -> T:
+    def time_h(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_d(self) -> T:
+    def time_d(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_min(self) -> T:
+    def time_min(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
     @property
-    def time_s(self) -> T:
+    def time_s(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
-class ConditioningTimeMost(Part[T]):
+class ConditioningTimeMost(Part[_T]):
     @property
-    def time_h(self) -> T:
+    def time_h(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_d(self) -> T:
+    def time_d(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_min(self) -> T:
+    def time_min(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
     @property
-    def time_s(self) -> T:
+    def time_s(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
-class ConditioningTime(Result[T]):
+class ConditioningTime(Result[_T]):
     """Time until bottles have made a share of their carbonation at a temperature: an estimate, with the fast (least) and the slow (most) end of its range."""
 
     @property
-    def expected(self) -> ConditioningTimeExpected[T]: ...
+    def expected(self) -> ConditioningTimeExpected[_T]: ...
     @property
-    def least(self) -> ConditioningTimeLeast[T]: ...
+    def least(self) -> ConditioningTimeLeast[_T]: ...
     @property
-    def most(self) -> ConditioningTimeMost[T]: ...
+    def most(self) -> ConditioningTimeMost[_T]: ...
 
-class _ConditioningTimeInputs(TypedDict, Generic[N], total=False):
-    room_c: N | None
-    room_f: N | None
-    room_k: N | None
-    progress_percent: N | None
-    yeast_million_per_ml: N | None
+class _ConditioningTimeInputs(TypedDict, Generic[_N], total=False):
+    room_c: _N | None
+    room_f: _N | None
+    room_k: _N | None
+    progress_percent: _N | None
+    yeast_million_per_ml: _N | None
     age_h: float | None
     age_d: float | None
     age_min: float | None
     age_s: float | None
     filtered: bool | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
+    abv_percent: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -3117,33 +3117,33 @@ def conditioning_time(**given: Unpack[_ConditioningTimeInputs[Numbers]]) -> Cond
 @overload
 def conditioning_time(**given: Unpack[_ConditioningTimeInputs[Container]]) -> ConditioningTime[Any]: ...
 
-class ReyeastingDryYeast(Part[T]):
+class ReyeastingDryYeast(Part[_T]):
     @property
-    def mass_g(self) -> T:
+    def mass_g(self) -> _T:
         """Mass of sugar, or of what is added, as sold."""
     @property
-    def mass_kg(self) -> T:
+    def mass_kg(self) -> _T:
         """Mass of sugar, or of what is added, as sold, kg."""
     @property
-    def mass_oz(self) -> T:
+    def mass_oz(self) -> _T:
         """Mass of sugar, or of what is added, as sold, oz."""
     @property
-    def mass_lb(self) -> T:
+    def mass_lb(self) -> _T:
         """Mass of sugar, or of what is added, as sold, lb."""
 
-class Reyeasting(Result[T]):
+class Reyeasting(Result[_T]):
     """Dry yeast that brings living cells into a drink before it is bottled."""
 
     @property
-    def dry_yeast(self) -> ReyeastingDryYeast[T]: ...
+    def dry_yeast(self) -> ReyeastingDryYeast[_T]: ...
 
-class _ReyeastingInputs(TypedDict, Generic[N], total=False):
-    packaged_l: N | None
-    packaged_ml: N | None
-    packaged_us_gal: N | None
-    packaged_imp_gal: N | None
-    packaged_us_fl_oz: N | None
-    yeast_million_per_ml: N | None
+class _ReyeastingInputs(TypedDict, Generic[_N], total=False):
+    packaged_l: _N | None
+    packaged_ml: _N | None
+    packaged_us_gal: _N | None
+    packaged_imp_gal: _N | None
+    packaged_us_fl_oz: _N | None
+    yeast_million_per_ml: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -3187,19 +3187,19 @@ def reyeasting(**given: Unpack[_ReyeastingInputs[Numbers]]) -> Reyeasting[NDArra
 @overload
 def reyeasting(**given: Unpack[_ReyeastingInputs[Container]]) -> Reyeasting[Any]: ...
 
-class Gravity(Result[T]):
+class Gravity(Result[_T]):
     """A gravity reading as specific gravity and as degrees Plato."""
 
     @property
-    def sg(self) -> T:
+    def sg(self) -> _T:
         """Specific gravity 20/20 °C, SG."""
     @property
-    def plato(self) -> T:
+    def plato(self) -> _T:
         """Extract, grams in 100 g of solution, °P."""
 
-class _GravityInputs(TypedDict, Generic[N], total=False):
-    sg: N | None
-    plato: N | None
+class _GravityInputs(TypedDict, Generic[_N], total=False):
+    sg: _N | None
+    plato: _N | None
     extract_scale: Literal["asbc", "lincoln", "quick"] | None
     errors: Literal["raise", "nan"]
 
@@ -3244,48 +3244,48 @@ def gravity(**given: Unpack[_GravityInputs[Numbers]]) -> Gravity[NDArray[np.floa
 @overload
 def gravity(**given: Unpack[_GravityInputs[Container]]) -> Gravity[Any]: ...
 
-class AttenuationApparent(Part[T]):
+class AttenuationApparent(Part[_T]):
     @property
-    def attenuation_percent(self) -> T:
+    def attenuation_percent(self) -> _T:
         """Share of the extract that was fermented, %."""
 
-class AttenuationReal(Part[T]):
+class AttenuationReal(Part[_T]):
     @property
-    def attenuation_percent(self) -> T:
+    def attenuation_percent(self) -> _T:
         """Share of the extract that was fermented, %."""
 
-class AttenuationQuick(Part[T]):
+class AttenuationQuick(Part[_T]):
     @property
-    def abv_percent(self) -> T:
+    def abv_percent(self) -> _T:
         """Alcohol by volume, %."""
 
-class Attenuation(Result[T]):
+class Attenuation(Result[_T]):
     """Real extract, attenuation and alcohol from the gravity before fermentation and the gravity now."""
 
     @property
-    def apparent(self) -> AttenuationApparent[T]: ...
+    def apparent(self) -> AttenuationApparent[_T]: ...
     @property
-    def real(self) -> AttenuationReal[T]: ...
+    def real(self) -> AttenuationReal[_T]: ...
     @property
-    def quick(self) -> AttenuationQuick[T]: ...
+    def quick(self) -> AttenuationQuick[_T]: ...
     @property
-    def real_extract_plato(self) -> T:
+    def real_extract_plato(self) -> _T:
         """Extract with the alcohol taken away, °P."""
     @property
-    def abw_percent(self) -> T:
+    def abw_percent(self) -> _T:
         """Alcohol by mass, %."""
     @property
-    def abv_percent(self) -> T:
+    def abv_percent(self) -> _T:
         """Alcohol by volume, %."""
     @property
-    def extract_g_per_l(self) -> T:
+    def extract_g_per_l(self) -> _T:
         """Everything dissolved except CO2 and alcohol: it lowers the solubility of CO2, g/L."""
 
-class _AttenuationInputs(TypedDict, Generic[N], total=False):
-    original_sg: N | None
-    original_plato: N | None
-    current_sg: N | None
-    current_plato: N | None
+class _AttenuationInputs(TypedDict, Generic[_N], total=False):
+    original_sg: _N | None
+    original_plato: _N | None
+    current_sg: _N | None
+    current_plato: _N | None
     extract_scale: Literal["asbc", "lincoln", "quick"] | None
     real_extract_model: Literal["balling", "quotient"] | None
     errors: Literal["raise", "nan"]
@@ -3342,20 +3342,20 @@ def attenuation(**given: Unpack[_AttenuationInputs[Numbers]]) -> Attenuation[NDA
 @overload
 def attenuation(**given: Unpack[_AttenuationInputs[Container]]) -> Attenuation[Any]: ...
 
-class FinalGravity(Result[T]):
+class FinalGravity(Result[_T]):
     """Gravity at which a fermentation ends, from the original gravity and the attenuation expected of it."""
 
     @property
-    def final_sg(self) -> T:
+    def final_sg(self) -> _T:
         """Specific gravity 20/20 °C at which fermentation will end, best by a forced-fermentation test, SG."""
     @property
-    def final_plato(self) -> T:
+    def final_plato(self) -> _T:
         """Apparent extract at which fermentation will end, best by a forced-fermentation test, °P."""
 
-class _FinalGravityInputs(TypedDict, Generic[N], total=False):
-    original_sg: N | None
-    original_plato: N | None
-    expected_attenuation_percent: N | None
+class _FinalGravityInputs(TypedDict, Generic[_N], total=False):
+    original_sg: _N | None
+    original_plato: _N | None
+    expected_attenuation_percent: _N | None
     extract_scale: Literal["asbc", "lincoln", "quick"] | None
     errors: Literal["raise", "nan"]
 
@@ -3408,38 +3408,38 @@ def final_gravity(**given: Unpack[_FinalGravityInputs[Numbers]]) -> FinalGravity
 @overload
 def final_gravity(**given: Unpack[_FinalGravityInputs[Container]]) -> FinalGravity[Any]: ...
 
-class GravityCo2Balling(Part[T]):
+class GravityCo2Balling(Part[_T]):
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class GravityCo2Theory(Part[T]):
+class GravityCo2Theory(Part[_T]):
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class GravityCo2(Result[T]):
+class GravityCo2(Result[_T]):
     """Extract that is still to ferment, and the CO2 of it, from the gravity now and the gravity at the end."""
 
     @property
-    def balling(self) -> GravityCo2Balling[T]: ...
+    def balling(self) -> GravityCo2Balling[_T]: ...
     @property
-    def theory(self) -> GravityCo2Theory[T]: ...
+    def theory(self) -> GravityCo2Theory[_T]: ...
     @property
-    def fermentable_g_per_l(self) -> T:
+    def fermentable_g_per_l(self) -> _T:
         """What yeast in the package can still turn into CO2: it makes pressure, g/L."""
 
-class _GravityCo2Inputs(TypedDict, Generic[N], total=False):
-    current_sg: N | None
-    current_plato: N | None
-    final_sg: N | None
-    final_plato: N | None
+class _GravityCo2Inputs(TypedDict, Generic[_N], total=False):
+    current_sg: _N | None
+    current_plato: _N | None
+    final_sg: _N | None
+    final_plato: _N | None
     extract_scale: Literal["asbc", "lincoln", "quick"] | None
     errors: Literal["raise", "nan"]
 
@@ -3492,40 +3492,40 @@ def gravity_co2(**given: Unpack[_GravityCo2Inputs[Numbers]]) -> GravityCo2[NDArr
 @overload
 def gravity_co2(**given: Unpack[_GravityCo2Inputs[Container]]) -> GravityCo2[Any]: ...
 
-class AddedCo2Expected(Part[T]):
+class AddedCo2Expected(Part[_T]):
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class AddedCo2Worst(Part[T]):
+class AddedCo2Worst(Part[_T]):
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class AddedCo2Added(Part[T]):
+class AddedCo2Added(Part[_T]):
     @property
-    def abv_percent(self) -> T:
+    def abv_percent(self) -> _T:
         """Alcohol by volume, %."""
 
-class AddedCo2(Result[T]):
+class AddedCo2(Result[_T]):
     """CO2 and alcohol that a sugar or a sweetener, added to a drink with living yeast, makes in the package, beside what the drink holds and what primes it."""
 
     @property
-    def expected(self) -> AddedCo2Expected[T]: ...
+    def expected(self) -> AddedCo2Expected[_T]: ...
     @property
-    def worst(self) -> AddedCo2Worst[T]: ...
+    def worst(self) -> AddedCo2Worst[_T]: ...
     @property
-    def added(self) -> AddedCo2Added[T]: ...
+    def added(self) -> AddedCo2Added[_T]: ...
 
-class _AddedCo2Inputs(TypedDict, Generic[N], total=False):
+class _AddedCo2Inputs(TypedDict, Generic[_N], total=False):
     addition: Literal["dextrose_monohydrate", "dextrose_anhydrous", "sucrose", "dry_malt_extract", "honey", "maple_syrup", "table_sugar", "icing_sugar", "turbinado", "demerara", "brown_sugar", "maple_sugar", "invert_syrup", "hfcs_42", "hfcs_55", "high_maltose_syrup", "molasses", "blackstrap_molasses", "cane_syrup", "agave_syrup", "candi_syrup", "liquid_malt_extract", "apple_juice", "apple_concentrate", "grape_juice", "orange_juice", "pineapple_juice", "raisins", "dates", "corn_syrup_42", "corn_syrup_63", "custom", "lactose", "maltodextrin", "sucralose", "aspartame", "saccharin", "stevia", "erythritol", "xylitol", "sorbitol", "sweetener_packets"] | None
-    dose_g_per_l: N | None
+    dose_g_per_l: _N | None
     sugar_water_percent: float | None
     sugar_sg: float | None
     sugar_fermentable_percent: float | None
@@ -3598,37 +3598,37 @@ def added_co2(**given: Unpack[_AddedCo2Inputs[Numbers]]) -> AddedCo2[NDArray[np.
 @overload
 def added_co2(**given: Unpack[_AddedCo2Inputs[Container]]) -> AddedCo2[Any]: ...
 
-class DrinkProperties(Result[T]):
+class DrinkProperties(Result[_T]):
     """Density and viscosity of a drink, and the diffusivity of CO2 in it."""
 
     @property
-    def density_kg_per_m3(self) -> T:
+    def density_kg_per_m3(self) -> _T:
         """Density, kg/m3."""
     @property
-    def density_lb_per_ft3(self) -> T:
+    def density_lb_per_ft3(self) -> _T:
         """Density, lb/ft3."""
     @property
-    def viscosity_mpa_s(self) -> T:
+    def viscosity_mpa_s(self) -> _T:
         """Dynamic viscosity, mPa s."""
     @property
-    def viscosity_pa_s(self) -> T:
+    def viscosity_pa_s(self) -> _T:
         """Dynamic viscosity, Pa s."""
     @property
-    def viscosity_cp(self) -> T:
+    def viscosity_cp(self) -> _T:
         """Dynamic viscosity, cP."""
     @property
-    def diffusivity_m2_per_s(self) -> T:
+    def diffusivity_m2_per_s(self) -> _T:
         """Diffusivity of dissolved CO2, m2/s."""
 
-class _DrinkPropertiesInputs(TypedDict, Generic[N], total=False):
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
-    sg: N | None
-    viscosity_multiplier: N | None
+class _DrinkPropertiesInputs(TypedDict, Generic[_N], total=False):
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
+    sg: _N | None
+    viscosity_multiplier: _N | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -3680,46 +3680,46 @@ def drink_properties(**given: Unpack[_DrinkPropertiesInputs[Numbers]]) -> DrinkP
 @overload
 def drink_properties(**given: Unpack[_DrinkPropertiesInputs[Container]]) -> DrinkProperties[Any]: ...
 
-class Co2SaturationLiquid(Part[T]):
+class Co2SaturationLiquid(Part[_T]):
     @property
-    def density_kg_per_m3(self) -> T:
+    def density_kg_per_m3(self) -> _T:
         """Density, kg/m3."""
     @property
-    def density_lb_per_ft3(self) -> T:
+    def density_lb_per_ft3(self) -> _T:
         """Density, lb/ft3."""
 
-class Co2SaturationVapour(Part[T]):
+class Co2SaturationVapour(Part[_T]):
     @property
-    def density_kg_per_m3(self) -> T:
+    def density_kg_per_m3(self) -> _T:
         """Density, kg/m3."""
     @property
-    def density_lb_per_ft3(self) -> T:
+    def density_lb_per_ft3(self) -> _T:
         """Density, lb/ft3."""
 
-class Co2Saturation(Result[T]):
+class Co2Saturation(Result[_T]):
     """Absolute pressure and densities of CO2 in a cylinder that still holds liquid, however much; a gauge shows an atmosphere less."""
 
     @property
-    def liquid(self) -> Co2SaturationLiquid[T]: ...
+    def liquid(self) -> Co2SaturationLiquid[_T]: ...
     @property
-    def vapour(self) -> Co2SaturationVapour[T]: ...
+    def vapour(self) -> Co2SaturationVapour[_T]: ...
     @property
-    def abs_kpa(self) -> T:
+    def abs_kpa(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, kPa."""
     @property
-    def abs_bar(self) -> T:
+    def abs_bar(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, bar."""
     @property
-    def abs_psi(self) -> T:
+    def abs_psi(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, psi."""
     @property
-    def abs_pa(self) -> T:
+    def abs_pa(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, Pa."""
 
-class _Co2SaturationInputs(TypedDict, Generic[N], total=False):
-    cylinder_c: N | None
-    cylinder_f: N | None
-    cylinder_k: N | None
+class _Co2SaturationInputs(TypedDict, Generic[_N], total=False):
+    cylinder_c: _N | None
+    cylinder_f: _N | None
+    cylinder_k: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -3760,78 +3760,78 @@ def co2_saturation(**given: Unpack[_Co2SaturationInputs[Numbers]]) -> Co2Saturat
 @overload
 def co2_saturation(**given: Unpack[_Co2SaturationInputs[Container]]) -> Co2Saturation[Any]: ...
 
-class LineFlow(Result[T]):
+class LineFlow(Result[_T]):
     """What a keg pours through a draught line, by physics: flow, time of a pour, speed, and the pressure that the line takes per length."""
 
     @property
-    def flow_l_per_min(self) -> T:
+    def flow_l_per_min(self) -> _T:
         """Drink that flows, L/min."""
     @property
-    def flow_us_fl_oz_per_s(self) -> T:
+    def flow_us_fl_oz_per_s(self) -> _T:
         """Drink that flows, US fl oz/s."""
     @property
-    def flow_us_gal_per_min(self) -> T:
+    def flow_us_gal_per_min(self) -> _T:
         """Drink that flows, US gal/min."""
     @property
-    def pour_seconds(self) -> T:
+    def pour_seconds(self) -> _T:
         """Time in which the glass is full."""
     @property
-    def speed_m_per_s(self) -> T:
+    def speed_m_per_s(self) -> _T:
         """Speed of the drink in the line, m/s."""
     @property
-    def speed_ft_per_s(self) -> T:
+    def speed_ft_per_s(self) -> _T:
         """Speed of the drink in the line, ft/s."""
     @property
-    def reynolds_multiplier(self) -> T:
+    def reynolds_multiplier(self) -> _T:
         """Reynolds number of the flow."""
     @property
-    def resistance_bar_per_m(self) -> T:
+    def resistance_bar_per_m(self) -> _T:
         """Pressure lost per length of line, bar/m."""
     @property
-    def resistance_psi_per_ft(self) -> T:
+    def resistance_psi_per_ft(self) -> _T:
         """Pressure lost per length of line, psi/ft."""
     @property
-    def line_l(self) -> T:
+    def line_l(self) -> _T:
         """Drink that stands in the line, L."""
     @property
-    def line_ml(self) -> T:
+    def line_ml(self) -> _T:
         """Drink that stands in the line, mL."""
     @property
-    def line_us_gal(self) -> T:
+    def line_us_gal(self) -> _T:
         """Drink that stands in the line, US gal."""
     @property
-    def line_imp_gal(self) -> T:
+    def line_imp_gal(self) -> _T:
         """Drink that stands in the line, imp gal."""
     @property
-    def line_us_fl_oz(self) -> T:
+    def line_us_fl_oz(self) -> _T:
         """Drink that stands in the line, US fl oz."""
 
-class _LineFlowInputs(TypedDict, Generic[N], total=False):
-    gauge_kpa: N | None
-    gauge_bar: N | None
-    gauge_psi: N | None
-    gauge_pa: N | None
-    line_m: N | None
-    line_ft: N | None
+class _LineFlowInputs(TypedDict, Generic[_N], total=False):
+    gauge_kpa: _N | None
+    gauge_bar: _N | None
+    gauge_psi: _N | None
+    gauge_pa: _N | None
+    line_m: _N | None
+    line_ft: _N | None
     tube: Literal["vinyl_3_16_in", "vinyl_1_4_in", "vinyl_5_16_in", "vinyl_3_8_in", "vinyl_1_2_in", "barrier_3_16_in", "barrier_1_4_in", "barrier_5_16_in", "barrier_3_8_in", "steel_1_4_in_od", "steel_5_16_in_od", "steel_3_8_in_od", "metric_7_mm", "metric_10_mm"] | None
-    bore_mm: N | None
-    bore_in: N | None
-    rise_m: N | None
-    rise_ft: N | None
-    fittings_multiplier: N | None
-    glass_l: N | None
-    glass_ml: N | None
-    glass_us_gal: N | None
-    glass_imp_gal: N | None
-    glass_us_fl_oz: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
-    sg: N | None
-    viscosity_multiplier: N | None
+    bore_mm: _N | None
+    bore_in: _N | None
+    rise_m: _N | None
+    rise_ft: _N | None
+    fittings_multiplier: _N | None
+    glass_l: _N | None
+    glass_ml: _N | None
+    glass_us_gal: _N | None
+    glass_imp_gal: _N | None
+    glass_us_fl_oz: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
+    sg: _N | None
+    viscosity_multiplier: _N | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -3908,86 +3908,86 @@ def line_flow(**given: Unpack[_LineFlowInputs[Numbers]]) -> LineFlow[NDArray[np.
 @overload
 def line_flow(**given: Unpack[_LineFlowInputs[Container]]) -> LineFlow[Any]: ...
 
-class LineLength(Result[T]):
+class LineLength(Result[_T]):
     """Length of draught line through which a keg pours as fast as wanted, by physics, and the drink that stands in it."""
 
     @property
-    def line_m(self) -> T:
+    def line_m(self) -> _T:
         """Length of the draught line, m."""
     @property
-    def line_ft(self) -> T:
+    def line_ft(self) -> _T:
         """Length of the draught line, ft."""
     @property
-    def line_l(self) -> T:
+    def line_l(self) -> _T:
         """Drink that stands in the line, L."""
     @property
-    def line_ml(self) -> T:
+    def line_ml(self) -> _T:
         """Drink that stands in the line, mL."""
     @property
-    def line_us_gal(self) -> T:
+    def line_us_gal(self) -> _T:
         """Drink that stands in the line, US gal."""
     @property
-    def line_imp_gal(self) -> T:
+    def line_imp_gal(self) -> _T:
         """Drink that stands in the line, imp gal."""
     @property
-    def line_us_fl_oz(self) -> T:
+    def line_us_fl_oz(self) -> _T:
         """Drink that stands in the line, US fl oz."""
     @property
-    def flow_l_per_min(self) -> T:
+    def flow_l_per_min(self) -> _T:
         """Drink that flows, L/min."""
     @property
-    def flow_us_fl_oz_per_s(self) -> T:
+    def flow_us_fl_oz_per_s(self) -> _T:
         """Drink that flows, US fl oz/s."""
     @property
-    def flow_us_gal_per_min(self) -> T:
+    def flow_us_gal_per_min(self) -> _T:
         """Drink that flows, US gal/min."""
     @property
-    def pour_seconds(self) -> T:
+    def pour_seconds(self) -> _T:
         """Time in which the glass is full."""
     @property
-    def speed_m_per_s(self) -> T:
+    def speed_m_per_s(self) -> _T:
         """Speed of the drink in the line, m/s."""
     @property
-    def speed_ft_per_s(self) -> T:
+    def speed_ft_per_s(self) -> _T:
         """Speed of the drink in the line, ft/s."""
     @property
-    def reynolds_multiplier(self) -> T:
+    def reynolds_multiplier(self) -> _T:
         """Reynolds number of the flow."""
     @property
-    def resistance_bar_per_m(self) -> T:
+    def resistance_bar_per_m(self) -> _T:
         """Pressure lost per length of line, bar/m."""
     @property
-    def resistance_psi_per_ft(self) -> T:
+    def resistance_psi_per_ft(self) -> _T:
         """Pressure lost per length of line, psi/ft."""
 
-class _LineLengthInputs(TypedDict, Generic[N], total=False):
-    gauge_kpa: N | None
-    gauge_bar: N | None
-    gauge_psi: N | None
-    gauge_pa: N | None
-    flow_l_per_min: N | None
-    flow_us_fl_oz_per_s: N | None
-    flow_us_gal_per_min: N | None
-    pour_seconds: N | None
+class _LineLengthInputs(TypedDict, Generic[_N], total=False):
+    gauge_kpa: _N | None
+    gauge_bar: _N | None
+    gauge_psi: _N | None
+    gauge_pa: _N | None
+    flow_l_per_min: _N | None
+    flow_us_fl_oz_per_s: _N | None
+    flow_us_gal_per_min: _N | None
+    pour_seconds: _N | None
     tube: Literal["vinyl_3_16_in", "vinyl_1_4_in", "vinyl_5_16_in", "vinyl_3_8_in", "vinyl_1_2_in", "barrier_3_16_in", "barrier_1_4_in", "barrier_5_16_in", "barrier_3_8_in", "steel_1_4_in_od", "steel_5_16_in_od", "steel_3_8_in_od", "metric_7_mm", "metric_10_mm"] | None
-    bore_mm: N | None
-    bore_in: N | None
-    rise_m: N | None
-    rise_ft: N | None
-    fittings_multiplier: N | None
-    glass_l: N | None
-    glass_ml: N | None
-    glass_us_gal: N | None
-    glass_imp_gal: N | None
-    glass_us_fl_oz: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
-    sg: N | None
-    viscosity_multiplier: N | None
+    bore_mm: _N | None
+    bore_in: _N | None
+    rise_m: _N | None
+    rise_ft: _N | None
+    fittings_multiplier: _N | None
+    glass_l: _N | None
+    glass_ml: _N | None
+    glass_us_gal: _N | None
+    glass_imp_gal: _N | None
+    glass_us_fl_oz: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
+    sg: _N | None
+    viscosity_multiplier: _N | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -4067,117 +4067,117 @@ def line_length(**given: Unpack[_LineLengthInputs[Numbers]]) -> LineLength[NDArr
 @overload
 def line_length(**given: Unpack[_LineLengthInputs[Container]]) -> LineLength[Any]: ...
 
-class LinePressureLift(Part[T]):
+class LinePressureLift(Part[_T]):
     @property
-    def drop_kpa(self) -> T:
+    def drop_kpa(self) -> _T:
         """Difference of pressure, kPa."""
     @property
-    def drop_bar(self) -> T:
+    def drop_bar(self) -> _T:
         """Difference of pressure, bar."""
     @property
-    def drop_psi(self) -> T:
+    def drop_psi(self) -> _T:
         """Difference of pressure, psi."""
     @property
-    def drop_pa(self) -> T:
+    def drop_pa(self) -> _T:
         """Difference of pressure, Pa."""
 
-class LinePressureLine(Part[T]):
+class LinePressureLine(Part[_T]):
     @property
-    def drop_kpa(self) -> T:
+    def drop_kpa(self) -> _T:
         """Difference of pressure, kPa."""
     @property
-    def drop_bar(self) -> T:
+    def drop_bar(self) -> _T:
         """Difference of pressure, bar."""
     @property
-    def drop_psi(self) -> T:
+    def drop_psi(self) -> _T:
         """Difference of pressure, psi."""
     @property
-    def drop_pa(self) -> T:
+    def drop_pa(self) -> _T:
         """Difference of pressure, Pa."""
 
-class LinePressureFittings(Part[T]):
+class LinePressureFittings(Part[_T]):
     @property
-    def drop_kpa(self) -> T:
+    def drop_kpa(self) -> _T:
         """Difference of pressure, kPa."""
     @property
-    def drop_bar(self) -> T:
+    def drop_bar(self) -> _T:
         """Difference of pressure, bar."""
     @property
-    def drop_psi(self) -> T:
+    def drop_psi(self) -> _T:
         """Difference of pressure, psi."""
     @property
-    def drop_pa(self) -> T:
+    def drop_pa(self) -> _T:
         """Difference of pressure, Pa."""
 
-class LinePressure(Result[T]):
+class LinePressure(Result[_T]):
     """Pressure in the keg that a draught line takes at a flow, by physics, and what of it rise, tube and fittings take. To compare: the pressure of a keg belongs to its carbonation, and the line is made to fit it."""
 
     @property
-    def lift(self) -> LinePressureLift[T]: ...
+    def lift(self) -> LinePressureLift[_T]: ...
     @property
-    def line(self) -> LinePressureLine[T]: ...
+    def line(self) -> LinePressureLine[_T]: ...
     @property
-    def fittings(self) -> LinePressureFittings[T]: ...
+    def fittings(self) -> LinePressureFittings[_T]: ...
     @property
-    def gauge_kpa(self) -> T:
+    def gauge_kpa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, kPa."""
     @property
-    def gauge_bar(self) -> T:
+    def gauge_bar(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, bar."""
     @property
-    def gauge_psi(self) -> T:
+    def gauge_psi(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, psi."""
     @property
-    def gauge_pa(self) -> T:
+    def gauge_pa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, Pa."""
     @property
-    def flow_l_per_min(self) -> T:
+    def flow_l_per_min(self) -> _T:
         """Drink that flows, L/min."""
     @property
-    def flow_us_fl_oz_per_s(self) -> T:
+    def flow_us_fl_oz_per_s(self) -> _T:
         """Drink that flows, US fl oz/s."""
     @property
-    def flow_us_gal_per_min(self) -> T:
+    def flow_us_gal_per_min(self) -> _T:
         """Drink that flows, US gal/min."""
     @property
-    def pour_seconds(self) -> T:
+    def pour_seconds(self) -> _T:
         """Time in which the glass is full."""
     @property
-    def speed_m_per_s(self) -> T:
+    def speed_m_per_s(self) -> _T:
         """Speed of the drink in the line, m/s."""
     @property
-    def speed_ft_per_s(self) -> T:
+    def speed_ft_per_s(self) -> _T:
         """Speed of the drink in the line, ft/s."""
     @property
-    def reynolds_multiplier(self) -> T:
+    def reynolds_multiplier(self) -> _T:
         """Reynolds number of the flow."""
 
-class _LinePressureInputs(TypedDict, Generic[N], total=False):
-    line_m: N | None
-    line_ft: N | None
-    flow_l_per_min: N | None
-    flow_us_fl_oz_per_s: N | None
-    flow_us_gal_per_min: N | None
-    pour_seconds: N | None
+class _LinePressureInputs(TypedDict, Generic[_N], total=False):
+    line_m: _N | None
+    line_ft: _N | None
+    flow_l_per_min: _N | None
+    flow_us_fl_oz_per_s: _N | None
+    flow_us_gal_per_min: _N | None
+    pour_seconds: _N | None
     tube: Literal["vinyl_3_16_in", "vinyl_1_4_in", "vinyl_5_16_in", "vinyl_3_8_in", "vinyl_1_2_in", "barrier_3_16_in", "barrier_1_4_in", "barrier_5_16_in", "barrier_3_8_in", "steel_1_4_in_od", "steel_5_16_in_od", "steel_3_8_in_od", "metric_7_mm", "metric_10_mm"] | None
-    bore_mm: N | None
-    bore_in: N | None
-    rise_m: N | None
-    rise_ft: N | None
-    fittings_multiplier: N | None
-    glass_l: N | None
-    glass_ml: N | None
-    glass_us_gal: N | None
-    glass_imp_gal: N | None
-    glass_us_fl_oz: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
-    sg: N | None
-    viscosity_multiplier: N | None
+    bore_mm: _N | None
+    bore_in: _N | None
+    rise_m: _N | None
+    rise_ft: _N | None
+    fittings_multiplier: _N | None
+    glass_l: _N | None
+    glass_ml: _N | None
+    glass_us_gal: _N | None
+    glass_imp_gal: _N | None
+    glass_us_fl_oz: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
+    sg: _N | None
+    viscosity_multiplier: _N | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -4256,52 +4256,52 @@ def line_pressure(**given: Unpack[_LinePressureInputs[Numbers]]) -> LinePressure
 @overload
 def line_pressure(**given: Unpack[_LinePressureInputs[Container]]) -> LinePressure[Any]: ...
 
-class HandbookLineLift(Part[T]):
+class HandbookLineLift(Part[_T]):
     @property
-    def drop_kpa(self) -> T:
+    def drop_kpa(self) -> _T:
         """Difference of pressure, kPa."""
     @property
-    def drop_bar(self) -> T:
+    def drop_bar(self) -> _T:
         """Difference of pressure, bar."""
     @property
-    def drop_psi(self) -> T:
+    def drop_psi(self) -> _T:
         """Difference of pressure, psi."""
     @property
-    def drop_pa(self) -> T:
+    def drop_pa(self) -> _T:
         """Difference of pressure, Pa."""
 
-class HandbookLine(Result[T]):
+class HandbookLine(Result[_T]):
     """Length of draught line by the trade's balance: what rise (0.5 psi per foot) and hardware leave, over the tube's resistance by the handbook. Meant for 2 US fl oz/s, the German figures for 3 L/min."""
 
     @property
-    def lift(self) -> HandbookLineLift[T]: ...
+    def lift(self) -> HandbookLineLift[_T]: ...
     @property
-    def line_m(self) -> T:
+    def line_m(self) -> _T:
         """Length of the draught line, m."""
     @property
-    def line_ft(self) -> T:
+    def line_ft(self) -> _T:
         """Length of the draught line, ft."""
     @property
-    def resistance_bar_per_m(self) -> T:
+    def resistance_bar_per_m(self) -> _T:
         """Pressure lost per length of line, bar/m."""
     @property
-    def resistance_psi_per_ft(self) -> T:
+    def resistance_psi_per_ft(self) -> _T:
         """Pressure lost per length of line, psi/ft."""
 
-class _HandbookLineInputs(TypedDict, Generic[N], total=False):
-    gauge_kpa: N | None
-    gauge_bar: N | None
-    gauge_psi: N | None
-    gauge_pa: N | None
+class _HandbookLineInputs(TypedDict, Generic[_N], total=False):
+    gauge_kpa: _N | None
+    gauge_bar: _N | None
+    gauge_psi: _N | None
+    gauge_pa: _N | None
     tube: Literal["vinyl_3_16_in", "vinyl_1_4_in", "vinyl_5_16_in", "vinyl_3_8_in", "vinyl_1_2_in", "barrier_3_16_in", "barrier_1_4_in", "barrier_5_16_in", "barrier_3_8_in", "steel_1_4_in_od", "steel_5_16_in_od", "steel_3_8_in_od", "metric_7_mm", "metric_10_mm"] | None
-    resistance_bar_per_m: N | None
-    resistance_psi_per_ft: N | None
-    rise_m: N | None
-    rise_ft: N | None
-    hardware_kpa: N | None
-    hardware_bar: N | None
-    hardware_psi: N | None
-    hardware_pa: N | None
+    resistance_bar_per_m: _N | None
+    resistance_psi_per_ft: _N | None
+    rise_m: _N | None
+    rise_ft: _N | None
+    hardware_kpa: _N | None
+    hardware_bar: _N | None
+    hardware_psi: _N | None
+    hardware_pa: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -4355,66 +4355,66 @@ def handbook_line(**given: Unpack[_HandbookLineInputs[Numbers]]) -> HandbookLine
 @overload
 def handbook_line(**given: Unpack[_HandbookLineInputs[Container]]) -> HandbookLine[Any]: ...
 
-class HandbookPressureLift(Part[T]):
+class HandbookPressureLift(Part[_T]):
     @property
-    def drop_kpa(self) -> T:
+    def drop_kpa(self) -> _T:
         """Difference of pressure, kPa."""
     @property
-    def drop_bar(self) -> T:
+    def drop_bar(self) -> _T:
         """Difference of pressure, bar."""
     @property
-    def drop_psi(self) -> T:
+    def drop_psi(self) -> _T:
         """Difference of pressure, psi."""
     @property
-    def drop_pa(self) -> T:
+    def drop_pa(self) -> _T:
         """Difference of pressure, Pa."""
 
-class HandbookPressureLine(Part[T]):
+class HandbookPressureLine(Part[_T]):
     @property
-    def drop_kpa(self) -> T:
+    def drop_kpa(self) -> _T:
         """Difference of pressure, kPa."""
     @property
-    def drop_bar(self) -> T:
+    def drop_bar(self) -> _T:
         """Difference of pressure, bar."""
     @property
-    def drop_psi(self) -> T:
+    def drop_psi(self) -> _T:
         """Difference of pressure, psi."""
     @property
-    def drop_pa(self) -> T:
+    def drop_pa(self) -> _T:
         """Difference of pressure, Pa."""
 
-class HandbookPressure(Result[T]):
+class HandbookPressure(Result[_T]):
     """Pressure that a draught line takes by the trade's balance: tube, rise (0.5 psi per foot) and hardware."""
 
     @property
-    def lift(self) -> HandbookPressureLift[T]: ...
+    def lift(self) -> HandbookPressureLift[_T]: ...
     @property
-    def line(self) -> HandbookPressureLine[T]: ...
+    def line(self) -> HandbookPressureLine[_T]: ...
     @property
-    def gauge_kpa(self) -> T:
+    def gauge_kpa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, kPa."""
     @property
-    def gauge_bar(self) -> T:
+    def gauge_bar(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, bar."""
     @property
-    def gauge_psi(self) -> T:
+    def gauge_psi(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, psi."""
     @property
-    def gauge_pa(self) -> T:
+    def gauge_pa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, Pa."""
 
-class _HandbookPressureInputs(TypedDict, Generic[N], total=False):
-    line_m: N | None
-    line_ft: N | None
+class _HandbookPressureInputs(TypedDict, Generic[_N], total=False):
+    line_m: _N | None
+    line_ft: _N | None
     tube: Literal["vinyl_3_16_in", "vinyl_1_4_in", "vinyl_5_16_in", "vinyl_3_8_in", "vinyl_1_2_in", "barrier_3_16_in", "barrier_1_4_in", "barrier_5_16_in", "barrier_3_8_in", "steel_1_4_in_od", "steel_5_16_in_od", "steel_3_8_in_od", "metric_7_mm", "metric_10_mm"] | None
-    resistance_bar_per_m: N | None
-    resistance_psi_per_ft: N | None
-    rise_m: N | None
-    rise_ft: N | None
-    hardware_kpa: N | None
-    hardware_bar: N | None
-    hardware_psi: N | None
-    hardware_pa: N | None
+    resistance_bar_per_m: _N | None
+    resistance_psi_per_ft: _N | None
+    rise_m: _N | None
+    rise_ft: _N | None
+    hardware_kpa: _N | None
+    hardware_bar: _N | None
+    hardware_psi: _N | None
+    hardware_pa: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -4467,46 +4467,46 @@ def handbook_pressure(**given: Unpack[_HandbookPressureInputs[Numbers]]) -> Hand
 @overload
 def handbook_pressure(**given: Unpack[_HandbookPressureInputs[Container]]) -> HandbookPressure[Any]: ...
 
-class FillingCarbonationExpected(Part[T]):
+class FillingCarbonationExpected(Part[_T]):
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class FillingCarbonationLeast(Part[T]):
+class FillingCarbonationLeast(Part[_T]):
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class FillingCarbonationMost(Part[T]):
+class FillingCarbonationMost(Part[_T]):
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class FillingCarbonation(Result[T]):
+class FillingCarbonation(Result[_T]):
     """CO2 that a keg or tank has to have for a carbonation in the package that is filled from it: expected, and with the least and the most that filling may lose. A loss that is told is taken as known."""
 
     @property
-    def expected(self) -> FillingCarbonationExpected[T]: ...
+    def expected(self) -> FillingCarbonationExpected[_T]: ...
     @property
-    def least(self) -> FillingCarbonationLeast[T]: ...
+    def least(self) -> FillingCarbonationLeast[_T]: ...
     @property
-    def most(self) -> FillingCarbonationMost[T]: ...
+    def most(self) -> FillingCarbonationMost[_T]: ...
 
-class _FillingCarbonationInputs(TypedDict, Generic[N], total=False):
-    co2_g_per_l: N | None
-    volumes: N | None
+class _FillingCarbonationInputs(TypedDict, Generic[_N], total=False):
+    co2_g_per_l: _N | None
+    volumes: _N | None
     fill_method: Literal["automatic", "counter_pressure_line", "hand_counter_pressure", "tap_tube", "tilted_glass"] | None
-    fill_loss_co2_g_per_l: N | None
-    fill_loss_volumes: N | None
+    fill_loss_co2_g_per_l: _N | None
+    fill_loss_volumes: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -4555,92 +4555,92 @@ def filling_carbonation(**given: Unpack[_FillingCarbonationInputs[Numbers]]) -> 
 @overload
 def filling_carbonation(**given: Unpack[_FillingCarbonationInputs[Container]]) -> FillingCarbonation[Any]: ...
 
-class BlendMixed(Part[T]):
+class BlendMixed(Part[_T]):
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class BlendKept(Part[T]):
+class BlendKept(Part[_T]):
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class Blend(Result[T]):
+class Blend(Result[_T]):
     """Volume and CO2 of two drinks blended: of the mix, and what of it stays at a temperature under a pressure of CO2 (0 where it is open); without a temperature all is kept under pressure, and stays."""
 
     @property
-    def mixed(self) -> BlendMixed[T]: ...
+    def mixed(self) -> BlendMixed[_T]: ...
     @property
-    def kept(self) -> BlendKept[T]: ...
+    def kept(self) -> BlendKept[_T]: ...
     @property
-    def packaged_l(self) -> T:
+    def packaged_l(self) -> _T:
         """Drink that reaches packages (not the batch size: trub and losses stay behind), L."""
     @property
-    def packaged_ml(self) -> T:
+    def packaged_ml(self) -> _T:
         """Drink that reaches packages (not the batch size: trub and losses stay behind), mL."""
     @property
-    def packaged_us_gal(self) -> T:
+    def packaged_us_gal(self) -> _T:
         """Drink that reaches packages (not the batch size: trub and losses stay behind), US gal."""
     @property
-    def packaged_imp_gal(self) -> T:
+    def packaged_imp_gal(self) -> _T:
         """Drink that reaches packages (not the batch size: trub and losses stay behind), imp gal."""
     @property
-    def packaged_us_fl_oz(self) -> T:
+    def packaged_us_fl_oz(self) -> _T:
         """Drink that reaches packages (not the batch size: trub and losses stay behind), US fl oz."""
     @property
-    def released_g(self) -> T:
+    def released_g(self) -> _T:
         """CO2 that escapes into the room, g."""
     @property
-    def released_kg(self) -> T:
+    def released_kg(self) -> _T:
         """CO2 that escapes into the room, kg."""
     @property
-    def released_oz(self) -> T:
+    def released_oz(self) -> _T:
         """CO2 that escapes into the room, oz."""
     @property
-    def released_lb(self) -> T:
+    def released_lb(self) -> _T:
         """CO2 that escapes into the room, lb."""
 
-class _BlendInputs(TypedDict, Generic[N], total=False):
-    packaged_l: N | None
-    packaged_ml: N | None
-    packaged_us_gal: N | None
-    packaged_imp_gal: N | None
-    packaged_us_fl_oz: N | None
-    co2_g_per_l: N | None
-    volumes: N | None
-    other_l: N | None
-    other_ml: N | None
-    other_us_gal: N | None
-    other_imp_gal: N | None
-    other_us_fl_oz: N | None
-    other_co2_g_per_l: N | None
-    other_volumes: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
-    gauge_kpa: N | None
-    gauge_bar: N | None
-    gauge_psi: N | None
-    gauge_pa: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+class _BlendInputs(TypedDict, Generic[_N], total=False):
+    packaged_l: _N | None
+    packaged_ml: _N | None
+    packaged_us_gal: _N | None
+    packaged_imp_gal: _N | None
+    packaged_us_fl_oz: _N | None
+    co2_g_per_l: _N | None
+    volumes: _N | None
+    other_l: _N | None
+    other_ml: _N | None
+    other_us_gal: _N | None
+    other_imp_gal: _N | None
+    other_us_fl_oz: _N | None
+    other_co2_g_per_l: _N | None
+    other_volumes: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
+    gauge_kpa: _N | None
+    gauge_bar: _N | None
+    gauge_psi: _N | None
+    gauge_pa: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
     basis: Literal["handbook", "physical"] | None
     model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
     solubility_multiplier: float | None
@@ -4727,76 +4727,76 @@ def blend(**given: Unpack[_BlendInputs[Numbers]]) -> Blend[NDArray[np.float64]]:
 @overload
 def blend(**given: Unpack[_BlendInputs[Container]]) -> Blend[Any]: ...
 
-class PurgeOxygenEach(Part[T]):
+class PurgeOxygenEach(Part[_T]):
     @property
-    def gas_g(self) -> T:
+    def gas_g(self) -> _T:
         """Mass of CO2, g."""
     @property
-    def gas_kg(self) -> T:
+    def gas_kg(self) -> _T:
         """Mass of CO2, kg."""
     @property
-    def gas_oz(self) -> T:
+    def gas_oz(self) -> _T:
         """Mass of CO2, oz."""
     @property
-    def gas_lb(self) -> T:
+    def gas_lb(self) -> _T:
         """Mass of CO2, lb."""
 
-class PurgeOxygenTotal(Part[T]):
+class PurgeOxygenTotal(Part[_T]):
     @property
-    def gas_g(self) -> T:
+    def gas_g(self) -> _T:
         """Mass of CO2, g."""
     @property
-    def gas_kg(self) -> T:
+    def gas_kg(self) -> _T:
         """Mass of CO2, kg."""
     @property
-    def gas_oz(self) -> T:
+    def gas_oz(self) -> _T:
         """Mass of CO2, oz."""
     @property
-    def gas_lb(self) -> T:
+    def gas_lb(self) -> _T:
         """Mass of CO2, lb."""
 
-class PurgeOxygen(Result[T]):
+class PurgeOxygen(Result[_T]):
     """Oxygen left in a vessel that is filled with CO2 and vented so many times, each filling mixed; and the CO2 that this takes."""
 
     @property
-    def each(self) -> PurgeOxygenEach[T]: ...
+    def each(self) -> PurgeOxygenEach[_T]: ...
     @property
-    def total(self) -> PurgeOxygenTotal[T]: ...
+    def total(self) -> PurgeOxygenTotal[_T]: ...
     @property
-    def oxygen_ppm(self) -> T:
+    def oxygen_ppm(self) -> _T:
         """Oxygen in the gas over the drink, ppm."""
     @property
-    def oxygen_vol_percent(self) -> T:
+    def oxygen_vol_percent(self) -> _T:
         """Oxygen in the gas over the drink, % vol."""
 
-class _PurgeOxygenInputs(TypedDict, Generic[N], total=False):
-    purge_gauge_kpa: N | None
-    purge_gauge_bar: N | None
-    purge_gauge_psi: N | None
-    purge_gauge_pa: N | None
-    cycles_count: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+class _PurgeOxygenInputs(TypedDict, Generic[_N], total=False):
+    purge_gauge_kpa: _N | None
+    purge_gauge_bar: _N | None
+    purge_gauge_psi: _N | None
+    purge_gauge_pa: _N | None
+    cycles_count: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
-    start_oxygen_ppm: N | None
-    start_oxygen_vol_percent: N | None
-    gas_oxygen_ppm: N | None
-    gas_oxygen_vol_percent: N | None
-    keg_l: N | None
-    keg_ml: N | None
-    keg_us_gal: N | None
-    keg_imp_gal: N | None
-    keg_us_fl_oz: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
+    start_oxygen_ppm: _N | None
+    start_oxygen_vol_percent: _N | None
+    gas_oxygen_ppm: _N | None
+    gas_oxygen_vol_percent: _N | None
+    keg_l: _N | None
+    keg_ml: _N | None
+    keg_us_gal: _N | None
+    keg_imp_gal: _N | None
+    keg_us_fl_oz: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
     keg_rating_gauge_kpa: float | None
     keg_rating_gauge_bar: float | None
     keg_rating_gauge_psi: float | None
@@ -4867,81 +4867,81 @@ def purge_oxygen(**given: Unpack[_PurgeOxygenInputs[Numbers]]) -> PurgeOxygen[ND
 @overload
 def purge_oxygen(**given: Unpack[_PurgeOxygenInputs[Container]]) -> PurgeOxygen[Any]: ...
 
-class PurgeCyclesWhole(Part[T]):
+class PurgeCyclesWhole(Part[_T]):
     @property
-    def cycles_count(self) -> T:
+    def cycles_count(self) -> _T:
         """How often a vessel is filled with CO2 and vented."""
 
-class PurgeCyclesEach(Part[T]):
+class PurgeCyclesEach(Part[_T]):
     @property
-    def gas_g(self) -> T:
+    def gas_g(self) -> _T:
         """Mass of CO2, g."""
     @property
-    def gas_kg(self) -> T:
+    def gas_kg(self) -> _T:
         """Mass of CO2, kg."""
     @property
-    def gas_oz(self) -> T:
+    def gas_oz(self) -> _T:
         """Mass of CO2, oz."""
     @property
-    def gas_lb(self) -> T:
+    def gas_lb(self) -> _T:
         """Mass of CO2, lb."""
 
-class PurgeCyclesTotal(Part[T]):
+class PurgeCyclesTotal(Part[_T]):
     @property
-    def gas_g(self) -> T:
+    def gas_g(self) -> _T:
         """Mass of CO2, g."""
     @property
-    def gas_kg(self) -> T:
+    def gas_kg(self) -> _T:
         """Mass of CO2, kg."""
     @property
-    def gas_oz(self) -> T:
+    def gas_oz(self) -> _T:
         """Mass of CO2, oz."""
     @property
-    def gas_lb(self) -> T:
+    def gas_lb(self) -> _T:
         """Mass of CO2, lb."""
 
-class PurgeCycles(Result[T]):
+class PurgeCycles(Result[_T]):
     """How often a vessel is filled with CO2 and vented until no more than some oxygen is left, as a real and as a whole number; and the CO2 that the whole number takes."""
 
     @property
-    def whole(self) -> PurgeCyclesWhole[T]: ...
+    def whole(self) -> PurgeCyclesWhole[_T]: ...
     @property
-    def each(self) -> PurgeCyclesEach[T]: ...
+    def each(self) -> PurgeCyclesEach[_T]: ...
     @property
-    def total(self) -> PurgeCyclesTotal[T]: ...
+    def total(self) -> PurgeCyclesTotal[_T]: ...
     @property
-    def cycles_count(self) -> T:
+    def cycles_count(self) -> _T:
         """How often a vessel is filled with CO2 and vented."""
 
-class _PurgeCyclesInputs(TypedDict, Generic[N], total=False):
-    purge_gauge_kpa: N | None
-    purge_gauge_bar: N | None
-    purge_gauge_psi: N | None
-    purge_gauge_pa: N | None
-    oxygen_ppm: N | None
-    oxygen_vol_percent: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+class _PurgeCyclesInputs(TypedDict, Generic[_N], total=False):
+    purge_gauge_kpa: _N | None
+    purge_gauge_bar: _N | None
+    purge_gauge_psi: _N | None
+    purge_gauge_pa: _N | None
+    oxygen_ppm: _N | None
+    oxygen_vol_percent: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
-    start_oxygen_ppm: N | None
-    start_oxygen_vol_percent: N | None
-    gas_oxygen_ppm: N | None
-    gas_oxygen_vol_percent: N | None
-    keg_l: N | None
-    keg_ml: N | None
-    keg_us_gal: N | None
-    keg_imp_gal: N | None
-    keg_us_fl_oz: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
+    start_oxygen_ppm: _N | None
+    start_oxygen_vol_percent: _N | None
+    gas_oxygen_ppm: _N | None
+    gas_oxygen_vol_percent: _N | None
+    keg_l: _N | None
+    keg_ml: _N | None
+    keg_us_gal: _N | None
+    keg_imp_gal: _N | None
+    keg_us_fl_oz: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
     keg_rating_gauge_kpa: float | None
     keg_rating_gauge_bar: float | None
     keg_rating_gauge_psi: float | None
@@ -5012,66 +5012,66 @@ def purge_cycles(**given: Unpack[_PurgeCyclesInputs[Numbers]]) -> PurgeCycles[ND
 @overload
 def purge_cycles(**given: Unpack[_PurgeCyclesInputs[Container]]) -> PurgeCycles[Any]: ...
 
-class SweepOxygenMixed(Part[T]):
+class SweepOxygenMixed(Part[_T]):
     @property
-    def oxygen_ppm(self) -> T:
+    def oxygen_ppm(self) -> _T:
         """Oxygen in the gas over the drink, ppm."""
     @property
-    def oxygen_vol_percent(self) -> T:
+    def oxygen_vol_percent(self) -> _T:
         """Oxygen in the gas over the drink, % vol."""
 
-class SweepOxygenPlugFlow(Part[T]):
+class SweepOxygenPlugFlow(Part[_T]):
     @property
-    def oxygen_ppm(self) -> T:
+    def oxygen_ppm(self) -> _T:
         """Oxygen in the gas over the drink, ppm."""
     @property
-    def oxygen_vol_percent(self) -> T:
+    def oxygen_vol_percent(self) -> _T:
         """Oxygen in the gas over the drink, % vol."""
 
-class SweepOxygen(Result[T]):
+class SweepOxygen(Result[_T]):
     """Oxygen left in an open vessel after so many vessel volumes of CO2 ran through it: mixed (the most), and without mixing (the least); and the CO2 that this takes."""
 
     @property
-    def mixed(self) -> SweepOxygenMixed[T]: ...
+    def mixed(self) -> SweepOxygenMixed[_T]: ...
     @property
-    def plug_flow(self) -> SweepOxygenPlugFlow[T]: ...
+    def plug_flow(self) -> SweepOxygenPlugFlow[_T]: ...
     @property
-    def gas_g(self) -> T:
+    def gas_g(self) -> _T:
         """Mass of CO2, g."""
     @property
-    def gas_kg(self) -> T:
+    def gas_kg(self) -> _T:
         """Mass of CO2, kg."""
     @property
-    def gas_oz(self) -> T:
+    def gas_oz(self) -> _T:
         """Mass of CO2, oz."""
     @property
-    def gas_lb(self) -> T:
+    def gas_lb(self) -> _T:
         """Mass of CO2, lb."""
 
-class _SweepOxygenInputs(TypedDict, Generic[N], total=False):
-    sweeps_count: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+class _SweepOxygenInputs(TypedDict, Generic[_N], total=False):
+    sweeps_count: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
-    start_oxygen_ppm: N | None
-    start_oxygen_vol_percent: N | None
-    gas_oxygen_ppm: N | None
-    gas_oxygen_vol_percent: N | None
-    keg_l: N | None
-    keg_ml: N | None
-    keg_us_gal: N | None
-    keg_imp_gal: N | None
-    keg_us_fl_oz: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
+    start_oxygen_ppm: _N | None
+    start_oxygen_vol_percent: _N | None
+    gas_oxygen_ppm: _N | None
+    gas_oxygen_vol_percent: _N | None
+    keg_l: _N | None
+    keg_ml: _N | None
+    keg_us_gal: _N | None
+    keg_imp_gal: _N | None
+    keg_us_fl_oz: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -5131,60 +5131,60 @@ def sweep_oxygen(**given: Unpack[_SweepOxygenInputs[Numbers]]) -> SweepOxygen[ND
 @overload
 def sweep_oxygen(**given: Unpack[_SweepOxygenInputs[Container]]) -> SweepOxygen[Any]: ...
 
-class PushOxygen(Result[T]):
+class PushOxygen(Result[_T]):
     """Oxygen in a keg that was filled to the brim with sanitiser, but for some air under the lid, and pushed empty by CO2; and the CO2 that this takes."""
 
     @property
-    def oxygen_ppm(self) -> T:
+    def oxygen_ppm(self) -> _T:
         """Oxygen in the gas over the drink, ppm."""
     @property
-    def oxygen_vol_percent(self) -> T:
+    def oxygen_vol_percent(self) -> _T:
         """Oxygen in the gas over the drink, % vol."""
     @property
-    def gas_g(self) -> T:
+    def gas_g(self) -> _T:
         """Mass of CO2, g."""
     @property
-    def gas_kg(self) -> T:
+    def gas_kg(self) -> _T:
         """Mass of CO2, kg."""
     @property
-    def gas_oz(self) -> T:
+    def gas_oz(self) -> _T:
         """Mass of CO2, oz."""
     @property
-    def gas_lb(self) -> T:
+    def gas_lb(self) -> _T:
         """Mass of CO2, lb."""
 
-class _PushOxygenInputs(TypedDict, Generic[N], total=False):
-    pocket_l: N | None
-    pocket_ml: N | None
-    pocket_us_gal: N | None
-    pocket_imp_gal: N | None
-    pocket_us_fl_oz: N | None
-    push_gauge_kpa: N | None
-    push_gauge_bar: N | None
-    push_gauge_psi: N | None
-    push_gauge_pa: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+class _PushOxygenInputs(TypedDict, Generic[_N], total=False):
+    pocket_l: _N | None
+    pocket_ml: _N | None
+    pocket_us_gal: _N | None
+    pocket_imp_gal: _N | None
+    pocket_us_fl_oz: _N | None
+    push_gauge_kpa: _N | None
+    push_gauge_bar: _N | None
+    push_gauge_psi: _N | None
+    push_gauge_pa: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
-    start_oxygen_ppm: N | None
-    start_oxygen_vol_percent: N | None
-    gas_oxygen_ppm: N | None
-    gas_oxygen_vol_percent: N | None
-    keg_l: N | None
-    keg_ml: N | None
-    keg_us_gal: N | None
-    keg_imp_gal: N | None
-    keg_us_fl_oz: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
+    start_oxygen_ppm: _N | None
+    start_oxygen_vol_percent: _N | None
+    gas_oxygen_ppm: _N | None
+    gas_oxygen_vol_percent: _N | None
+    keg_l: _N | None
+    keg_ml: _N | None
+    keg_us_gal: _N | None
+    keg_imp_gal: _N | None
+    keg_us_fl_oz: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
     keg_rating_gauge_kpa: float | None
     keg_rating_gauge_bar: float | None
     keg_rating_gauge_psi: float | None
@@ -5256,62 +5256,62 @@ def push_oxygen(**given: Unpack[_PushOxygenInputs[Numbers]]) -> PushOxygen[NDArr
 @overload
 def push_oxygen(**given: Unpack[_PushOxygenInputs[Container]]) -> PushOxygen[Any]: ...
 
-class OxygenPickupHeadspace(Part[T]):
+class OxygenPickupHeadspace(Part[_T]):
     @property
-    def picked_up_ug_per_l(self) -> T:
+    def picked_up_ug_per_l(self) -> _T:
         """Oxygen that a drink takes up, µg/L."""
     @property
-    def picked_up_ppb(self) -> T:
+    def picked_up_ppb(self) -> _T:
         """Oxygen that a drink takes up, ppb."""
     @property
-    def picked_up_mg_per_l(self) -> T:
+    def picked_up_mg_per_l(self) -> _T:
         """Oxygen that a drink takes up, mg/L."""
 
-class OxygenPickupGas(Part[T]):
+class OxygenPickupGas(Part[_T]):
     @property
-    def picked_up_ug_per_l(self) -> T:
+    def picked_up_ug_per_l(self) -> _T:
         """Oxygen that a drink takes up, µg/L."""
     @property
-    def picked_up_ppb(self) -> T:
+    def picked_up_ppb(self) -> _T:
         """Oxygen that a drink takes up, ppb."""
     @property
-    def picked_up_mg_per_l(self) -> T:
+    def picked_up_mg_per_l(self) -> _T:
         """Oxygen that a drink takes up, mg/L."""
 
-class OxygenPickupEquilibrium(Part[T]):
+class OxygenPickupEquilibrium(Part[_T]):
     @property
-    def dissolved_oxygen_ug_per_l(self) -> T:
+    def dissolved_oxygen_ug_per_l(self) -> _T:
         """Oxygen dissolved in the drink, µg/L."""
     @property
-    def dissolved_oxygen_ppb(self) -> T:
+    def dissolved_oxygen_ppb(self) -> _T:
         """Oxygen dissolved in the drink, ppb."""
     @property
-    def dissolved_oxygen_mg_per_l(self) -> T:
+    def dissolved_oxygen_mg_per_l(self) -> _T:
         """Oxygen dissolved in the drink, mg/L."""
 
-class OxygenPickup(Result[T]):
+class OxygenPickup(Result[_T]):
     """Oxygen of a package per litre of drink: in the headspace, brought along by the CO2 that carbonates it, and in all with what was dissolved; and what of it is dissolved at equilibrium."""
 
     @property
-    def headspace(self) -> OxygenPickupHeadspace[T]: ...
+    def headspace(self) -> OxygenPickupHeadspace[_T]: ...
     @property
-    def gas(self) -> OxygenPickupGas[T]: ...
+    def gas(self) -> OxygenPickupGas[_T]: ...
     @property
-    def equilibrium(self) -> OxygenPickupEquilibrium[T]: ...
+    def equilibrium(self) -> OxygenPickupEquilibrium[_T]: ...
     @property
-    def total_oxygen_ug_per_l(self) -> T:
+    def total_oxygen_ug_per_l(self) -> _T:
         """Oxygen in drink and headspace together, per litre of drink: total package oxygen, µg/L."""
     @property
-    def total_oxygen_ppb(self) -> T:
+    def total_oxygen_ppb(self) -> _T:
         """Oxygen in drink and headspace together, per litre of drink: total package oxygen, ppb."""
     @property
-    def total_oxygen_mg_per_l(self) -> T:
+    def total_oxygen_mg_per_l(self) -> _T:
         """Oxygen in drink and headspace together, per litre of drink: total package oxygen, mg/L."""
 
-class _OxygenPickupInputs(TypedDict, Generic[N], total=False):
-    oxygen_ppm: N | None
-    oxygen_vol_percent: N | None
-    headspace_percent: N | None
+class _OxygenPickupInputs(TypedDict, Generic[_N], total=False):
+    oxygen_ppm: _N | None
+    oxygen_vol_percent: _N | None
+    headspace_percent: _N | None
     keg_l: float | None
     keg_ml: float | None
     keg_us_gal: float | None
@@ -5322,32 +5322,32 @@ class _OxygenPickupInputs(TypedDict, Generic[N], total=False):
     packaged_us_gal: float | None
     packaged_imp_gal: float | None
     packaged_us_fl_oz: float | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
-    gauge_kpa: N | None
-    gauge_bar: N | None
-    gauge_psi: N | None
-    gauge_pa: N | None
-    dissolved_oxygen_ug_per_l: N | None
-    dissolved_oxygen_ppb: N | None
-    dissolved_oxygen_mg_per_l: N | None
-    co2_g_per_l: N | None
-    volumes: N | None
-    start_co2_g_per_l: N | None
-    start_volumes: N | None
-    gas_oxygen_ppm: N | None
-    gas_oxygen_vol_percent: N | None
+    gauge_kpa: _N | None
+    gauge_bar: _N | None
+    gauge_psi: _N | None
+    gauge_pa: _N | None
+    dissolved_oxygen_ug_per_l: _N | None
+    dissolved_oxygen_ppb: _N | None
+    dissolved_oxygen_mg_per_l: _N | None
+    co2_g_per_l: _N | None
+    volumes: _N | None
+    start_co2_g_per_l: _N | None
+    start_volumes: _N | None
+    gas_oxygen_ppm: _N | None
+    gas_oxygen_vol_percent: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -5427,40 +5427,40 @@ def oxygen_pickup(**given: Unpack[_OxygenPickupInputs[Numbers]]) -> OxygenPickup
 @overload
 def oxygen_pickup(**given: Unpack[_OxygenPickupInputs[Container]]) -> OxygenPickup[Any]: ...
 
-class TotalPackageOxygenHeadspace(Part[T]):
+class TotalPackageOxygenHeadspace(Part[_T]):
     @property
-    def picked_up_ug_per_l(self) -> T:
+    def picked_up_ug_per_l(self) -> _T:
         """Oxygen that a drink takes up, µg/L."""
     @property
-    def picked_up_ppb(self) -> T:
+    def picked_up_ppb(self) -> _T:
         """Oxygen that a drink takes up, ppb."""
     @property
-    def picked_up_mg_per_l(self) -> T:
+    def picked_up_mg_per_l(self) -> _T:
         """Oxygen that a drink takes up, mg/L."""
 
-class TotalPackageOxygen(Result[T]):
+class TotalPackageOxygen(Result[_T]):
     """Total package oxygen from the oxygen dissolved in a package that was shaken to equilibrium, and the part of it that is in the headspace; per litre of drink."""
 
     @property
-    def headspace(self) -> TotalPackageOxygenHeadspace[T]: ...
+    def headspace(self) -> TotalPackageOxygenHeadspace[_T]: ...
     @property
-    def total_oxygen_ug_per_l(self) -> T:
+    def total_oxygen_ug_per_l(self) -> _T:
         """Oxygen in drink and headspace together, per litre of drink: total package oxygen, µg/L."""
     @property
-    def total_oxygen_ppb(self) -> T:
+    def total_oxygen_ppb(self) -> _T:
         """Oxygen in drink and headspace together, per litre of drink: total package oxygen, ppb."""
     @property
-    def total_oxygen_mg_per_l(self) -> T:
+    def total_oxygen_mg_per_l(self) -> _T:
         """Oxygen in drink and headspace together, per litre of drink: total package oxygen, mg/L."""
 
-class _TotalPackageOxygenInputs(TypedDict, Generic[N], total=False):
-    dissolved_oxygen_ug_per_l: N | None
-    dissolved_oxygen_ppb: N | None
-    dissolved_oxygen_mg_per_l: N | None
-    headspace_percent: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
+class _TotalPackageOxygenInputs(TypedDict, Generic[_N], total=False):
+    dissolved_oxygen_ug_per_l: _N | None
+    dissolved_oxygen_ppb: _N | None
+    dissolved_oxygen_mg_per_l: _N | None
+    headspace_percent: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -5509,187 +5509,187 @@ def total_package_oxygen(**given: Unpack[_TotalPackageOxygenInputs[Numbers]]) ->
 @overload
 def total_package_oxygen(**given: Unpack[_TotalPackageOxygenInputs[Container]]) -> TotalPackageOxygen[Any]: ...
 
-class GasBudgetDissolve(Part[T]):
+class GasBudgetDissolve(Part[_T]):
     @property
-    def gas_g(self) -> T:
+    def gas_g(self) -> _T:
         """Mass of CO2, g."""
     @property
-    def gas_kg(self) -> T:
+    def gas_kg(self) -> _T:
         """Mass of CO2, kg."""
     @property
-    def gas_oz(self) -> T:
+    def gas_oz(self) -> _T:
         """Mass of CO2, oz."""
     @property
-    def gas_lb(self) -> T:
+    def gas_lb(self) -> _T:
         """Mass of CO2, lb."""
 
-class GasBudgetHeadspace(Part[T]):
+class GasBudgetHeadspace(Part[_T]):
     @property
-    def gas_g(self) -> T:
+    def gas_g(self) -> _T:
         """Mass of CO2, g."""
     @property
-    def gas_kg(self) -> T:
+    def gas_kg(self) -> _T:
         """Mass of CO2, kg."""
     @property
-    def gas_oz(self) -> T:
+    def gas_oz(self) -> _T:
         """Mass of CO2, oz."""
     @property
-    def gas_lb(self) -> T:
+    def gas_lb(self) -> _T:
         """Mass of CO2, lb."""
 
-class GasBudgetPurge(Part[T]):
+class GasBudgetPurge(Part[_T]):
     @property
-    def gas_g(self) -> T:
+    def gas_g(self) -> _T:
         """Mass of CO2, g."""
     @property
-    def gas_kg(self) -> T:
+    def gas_kg(self) -> _T:
         """Mass of CO2, kg."""
     @property
-    def gas_oz(self) -> T:
+    def gas_oz(self) -> _T:
         """Mass of CO2, oz."""
     @property
-    def gas_lb(self) -> T:
+    def gas_lb(self) -> _T:
         """Mass of CO2, lb."""
 
-class GasBudgetServe(Part[T]):
+class GasBudgetServe(Part[_T]):
     @property
-    def gas_g(self) -> T:
+    def gas_g(self) -> _T:
         """Mass of CO2, g."""
     @property
-    def gas_kg(self) -> T:
+    def gas_kg(self) -> _T:
         """Mass of CO2, kg."""
     @property
-    def gas_oz(self) -> T:
+    def gas_oz(self) -> _T:
         """Mass of CO2, oz."""
     @property
-    def gas_lb(self) -> T:
+    def gas_lb(self) -> _T:
         """Mass of CO2, lb."""
 
-class GasBudgetLoss(Part[T]):
+class GasBudgetLoss(Part[_T]):
     @property
-    def gas_g(self) -> T:
+    def gas_g(self) -> _T:
         """Mass of CO2, g."""
     @property
-    def gas_kg(self) -> T:
+    def gas_kg(self) -> _T:
         """Mass of CO2, kg."""
     @property
-    def gas_oz(self) -> T:
+    def gas_oz(self) -> _T:
         """Mass of CO2, oz."""
     @property
-    def gas_lb(self) -> T:
+    def gas_lb(self) -> _T:
         """Mass of CO2, lb."""
 
-class GasBudgetTotal(Part[T]):
+class GasBudgetTotal(Part[_T]):
     @property
-    def gas_g(self) -> T:
+    def gas_g(self) -> _T:
         """Mass of CO2, g."""
     @property
-    def gas_kg(self) -> T:
+    def gas_kg(self) -> _T:
         """Mass of CO2, kg."""
     @property
-    def gas_oz(self) -> T:
+    def gas_oz(self) -> _T:
         """Mass of CO2, oz."""
     @property
-    def gas_lb(self) -> T:
+    def gas_lb(self) -> _T:
         """Mass of CO2, lb."""
 
-class GasBudgetLeast(Part[T]):
+class GasBudgetLeast(Part[_T]):
     @property
-    def gas_g(self) -> T:
+    def gas_g(self) -> _T:
         """Mass of CO2, g."""
     @property
-    def gas_kg(self) -> T:
+    def gas_kg(self) -> _T:
         """Mass of CO2, kg."""
     @property
-    def gas_oz(self) -> T:
+    def gas_oz(self) -> _T:
         """Mass of CO2, oz."""
     @property
-    def gas_lb(self) -> T:
+    def gas_lb(self) -> _T:
         """Mass of CO2, lb."""
 
-class GasBudgetMost(Part[T]):
+class GasBudgetMost(Part[_T]):
     @property
-    def kegs_count(self) -> T:
+    def kegs_count(self) -> _T:
         """How many kegs a cylinder does."""
 
-class GasBudget(Result[T]):
+class GasBudget(Result[_T]):
     """CO2 that a keg takes, use by use: dissolved, in the headspace, for purging, to push the drink out, lost; in all and at the bare minimum; and how many kegs a cylinder does at either."""
 
     @property
-    def dissolve(self) -> GasBudgetDissolve[T]: ...
+    def dissolve(self) -> GasBudgetDissolve[_T]: ...
     @property
-    def headspace(self) -> GasBudgetHeadspace[T]: ...
+    def headspace(self) -> GasBudgetHeadspace[_T]: ...
     @property
-    def purge(self) -> GasBudgetPurge[T]: ...
+    def purge(self) -> GasBudgetPurge[_T]: ...
     @property
-    def serve(self) -> GasBudgetServe[T]: ...
+    def serve(self) -> GasBudgetServe[_T]: ...
     @property
-    def loss(self) -> GasBudgetLoss[T]: ...
+    def loss(self) -> GasBudgetLoss[_T]: ...
     @property
-    def total(self) -> GasBudgetTotal[T]: ...
+    def total(self) -> GasBudgetTotal[_T]: ...
     @property
-    def least(self) -> GasBudgetLeast[T]: ...
+    def least(self) -> GasBudgetLeast[_T]: ...
     @property
-    def most(self) -> GasBudgetMost[T]: ...
+    def most(self) -> GasBudgetMost[_T]: ...
     @property
-    def kegs_count(self) -> T:
+    def kegs_count(self) -> _T:
         """How many kegs a cylinder does."""
 
-class _GasBudgetInputs(TypedDict, Generic[N], total=False):
-    packaged_l: N | None
-    packaged_ml: N | None
-    packaged_us_gal: N | None
-    packaged_imp_gal: N | None
-    packaged_us_fl_oz: N | None
-    co2_g_per_l: N | None
-    volumes: N | None
-    start_co2_g_per_l: N | None
-    start_volumes: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
-    gauge_kpa: N | None
-    gauge_bar: N | None
-    gauge_psi: N | None
-    gauge_pa: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+class _GasBudgetInputs(TypedDict, Generic[_N], total=False):
+    packaged_l: _N | None
+    packaged_ml: _N | None
+    packaged_us_gal: _N | None
+    packaged_imp_gal: _N | None
+    packaged_us_fl_oz: _N | None
+    co2_g_per_l: _N | None
+    volumes: _N | None
+    start_co2_g_per_l: _N | None
+    start_volumes: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
+    gauge_kpa: _N | None
+    gauge_bar: _N | None
+    gauge_psi: _N | None
+    gauge_pa: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
-    keg_l: N | None
-    keg_ml: N | None
-    keg_us_gal: N | None
-    keg_imp_gal: N | None
-    keg_us_fl_oz: N | None
+    keg_l: _N | None
+    keg_ml: _N | None
+    keg_us_gal: _N | None
+    keg_imp_gal: _N | None
+    keg_us_fl_oz: _N | None
     purge: Literal["none", "headspace", "empty", "push"] | None
-    purge_gauge_kpa: N | None
-    purge_gauge_bar: N | None
-    purge_gauge_psi: N | None
-    purge_gauge_pa: N | None
-    cycles_count: N | None
-    push_gauge_kpa: N | None
-    push_gauge_bar: N | None
-    push_gauge_psi: N | None
-    push_gauge_pa: N | None
-    purge_c: N | None
-    purge_f: N | None
-    purge_k: N | None
-    gas_loss_percent: N | None
+    purge_gauge_kpa: _N | None
+    purge_gauge_bar: _N | None
+    purge_gauge_psi: _N | None
+    purge_gauge_pa: _N | None
+    cycles_count: _N | None
+    push_gauge_kpa: _N | None
+    push_gauge_bar: _N | None
+    push_gauge_psi: _N | None
+    push_gauge_pa: _N | None
+    purge_c: _N | None
+    purge_f: _N | None
+    purge_k: _N | None
+    gas_loss_percent: _N | None
     keg_rating_gauge_kpa: float | None
     keg_rating_gauge_bar: float | None
     keg_rating_gauge_psi: float | None
     keg_rating_gauge_pa: float | None
     cylinder_size: Literal["cartridge_8_g", "cartridge_12_g", "cartridge_16_g", "cartridge_74_g", "cylinder_2_kg", "cylinder_5_lb", "cylinder_10_lb", "cylinder_6_kg", "cylinder_20_lb", "cylinder_10_kg"] | None
-    charge_g: N | None
-    charge_kg: N | None
-    charge_oz: N | None
-    charge_lb: N | None
+    charge_g: _N | None
+    charge_kg: _N | None
+    charge_oz: _N | None
+    charge_lb: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -5788,66 +5788,66 @@ def gas_budget(**given: Unpack[_GasBudgetInputs[Numbers]]) -> GasBudget[NDArray[
 @overload
 def gas_budget(**given: Unpack[_GasBudgetInputs[Container]]) -> GasBudget[Any]: ...
 
-class CylinderLeftFalling(Part[T]):
+class CylinderLeftFalling(Part[_T]):
     @property
-    def left_percent(self) -> T:
+    def left_percent(self) -> _T:
         """Share of a full charge, %."""
 
-class CylinderLeftLiquidFull(Part[T]):
+class CylinderLeftLiquidFull(Part[_T]):
     @property
-    def cylinder_c(self) -> T:
+    def cylinder_c(self) -> _T:
         """Temperature of a cylinder of CO2: from the triple to the critical point, between which it holds liquid, °C."""
     @property
-    def cylinder_f(self) -> T:
+    def cylinder_f(self) -> _T:
         """Temperature of a cylinder of CO2: from the triple to the critical point, between which it holds liquid, °F."""
     @property
-    def cylinder_k(self) -> T:
+    def cylinder_k(self) -> _T:
         """Temperature of a cylinder of CO2: from the triple to the critical point, between which it holds liquid, K."""
 
-class CylinderLeft(Result[T]):
+class CylinderLeft(Result[_T]):
     """What the gauge of a cylinder shows as long as it holds liquid, the share of a full charge that is left when it begins to fall, and the temperature at which a full cylinder is full of liquid."""
 
     @property
-    def falling(self) -> CylinderLeftFalling[T]: ...
+    def falling(self) -> CylinderLeftFalling[_T]: ...
     @property
-    def liquid_full(self) -> CylinderLeftLiquidFull[T]: ...
+    def liquid_full(self) -> CylinderLeftLiquidFull[_T]: ...
     @property
-    def gauge_kpa(self) -> T:
+    def gauge_kpa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, kPa."""
     @property
-    def gauge_bar(self) -> T:
+    def gauge_bar(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, bar."""
     @property
-    def gauge_psi(self) -> T:
+    def gauge_psi(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, psi."""
     @property
-    def gauge_pa(self) -> T:
+    def gauge_pa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, Pa."""
     @property
-    def abs_kpa(self) -> T:
+    def abs_kpa(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, kPa."""
     @property
-    def abs_bar(self) -> T:
+    def abs_bar(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, bar."""
     @property
-    def abs_psi(self) -> T:
+    def abs_psi(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, psi."""
     @property
-    def abs_pa(self) -> T:
+    def abs_pa(self) -> _T:
         """Pressure above vacuum, total of the gas over the drink, Pa."""
 
-class _CylinderLeftInputs(TypedDict, Generic[N], total=False):
-    cylinder_c: N | None
-    cylinder_f: N | None
-    cylinder_k: N | None
+class _CylinderLeftInputs(TypedDict, Generic[_N], total=False):
+    cylinder_c: _N | None
+    cylinder_f: _N | None
+    cylinder_k: _N | None
     cylinder_size: Literal["cartridge_8_g", "cartridge_12_g", "cartridge_16_g", "cartridge_74_g", "cylinder_2_kg", "cylinder_5_lb", "cylinder_10_lb", "cylinder_6_kg", "cylinder_20_lb", "cylinder_10_kg"] | None
-    filling_ratio_g_per_g: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+    filling_ratio_g_per_g: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
@@ -5911,50 +5911,50 @@ def cylinder_left(**given: Unpack[_CylinderLeftInputs[Numbers]]) -> CylinderLeft
 @overload
 def cylinder_left(**given: Unpack[_CylinderLeftInputs[Container]]) -> CylinderLeft[Any]: ...
 
-class CylinderContentsLeft(Part[T]):
+class CylinderContentsLeft(Part[_T]):
     @property
-    def gas_g(self) -> T:
+    def gas_g(self) -> _T:
         """Mass of CO2, g."""
     @property
-    def gas_kg(self) -> T:
+    def gas_kg(self) -> _T:
         """Mass of CO2, kg."""
     @property
-    def gas_oz(self) -> T:
+    def gas_oz(self) -> _T:
         """Mass of CO2, oz."""
     @property
-    def gas_lb(self) -> T:
+    def gas_lb(self) -> _T:
         """Mass of CO2, lb."""
 
-class CylinderContents(Result[T]):
+class CylinderContents(Result[_T]):
     """CO2 left in a cylinder by its weight now and empty, the share of a full charge, and how many kegs that does."""
 
     @property
-    def left(self) -> CylinderContentsLeft[T]: ...
+    def left(self) -> CylinderContentsLeft[_T]: ...
     @property
-    def left_percent(self) -> T:
+    def left_percent(self) -> _T:
         """Share of a full charge, %."""
     @property
-    def kegs_count(self) -> T:
+    def kegs_count(self) -> _T:
         """How many kegs a cylinder does."""
 
-class _CylinderContentsInputs(TypedDict, Generic[N], total=False):
-    gross_g: N | None
-    gross_kg: N | None
-    gross_oz: N | None
-    gross_lb: N | None
-    tare_g: N | None
-    tare_kg: N | None
-    tare_oz: N | None
-    tare_lb: N | None
+class _CylinderContentsInputs(TypedDict, Generic[_N], total=False):
+    gross_g: _N | None
+    gross_kg: _N | None
+    gross_oz: _N | None
+    gross_lb: _N | None
+    tare_g: _N | None
+    tare_kg: _N | None
+    tare_oz: _N | None
+    tare_lb: _N | None
     cylinder_size: Literal["cartridge_8_g", "cartridge_12_g", "cartridge_16_g", "cartridge_74_g", "cylinder_2_kg", "cylinder_5_lb", "cylinder_10_lb", "cylinder_6_kg", "cylinder_20_lb", "cylinder_10_kg"] | None
-    charge_g: N | None
-    charge_kg: N | None
-    charge_oz: N | None
-    charge_lb: N | None
-    gas_g: N | None
-    gas_kg: N | None
-    gas_oz: N | None
-    gas_lb: N | None
+    charge_g: _N | None
+    charge_kg: _N | None
+    charge_oz: _N | None
+    charge_lb: _N | None
+    gas_g: _N | None
+    gas_kg: _N | None
+    gas_oz: _N | None
+    gas_lb: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -6008,118 +6008,118 @@ def cylinder_contents(**given: Unpack[_CylinderContentsInputs[Numbers]]) -> Cyli
 @overload
 def cylinder_contents(**given: Unpack[_CylinderContentsInputs[Container]]) -> CylinderContents[Any]: ...
 
-class RoomCo2Mixed(Part[T]):
+class RoomCo2Mixed(Part[_T]):
     @property
-    def room_air_ppm(self) -> T:
+    def room_air_ppm(self) -> _T:
         """CO2 in the air of the room, ppm."""
     @property
-    def room_air_vol_percent(self) -> T:
+    def room_air_vol_percent(self) -> _T:
         """CO2 in the air of the room, % vol."""
 
-class RoomCo2Bound(Part[T]):
+class RoomCo2Bound(Part[_T]):
     @property
-    def room_air_ppm(self) -> T:
+    def room_air_ppm(self) -> _T:
         """CO2 in the air of the room, ppm."""
     @property
-    def room_air_vol_percent(self) -> T:
+    def room_air_vol_percent(self) -> _T:
         """CO2 in the air of the room, % vol."""
 
-class RoomCo2LowHalf(Part[T]):
+class RoomCo2LowHalf(Part[_T]):
     @property
-    def room_air_ppm(self) -> T:
+    def room_air_ppm(self) -> _T:
         """CO2 in the air of the room, ppm."""
     @property
-    def room_air_vol_percent(self) -> T:
+    def room_air_vol_percent(self) -> _T:
         """CO2 in the air of the room, % vol."""
 
-class RoomCo2Later(Part[T]):
+class RoomCo2Later(Part[_T]):
     @property
-    def room_air_ppm(self) -> T:
+    def room_air_ppm(self) -> _T:
         """CO2 in the air of the room, ppm."""
     @property
-    def room_air_vol_percent(self) -> T:
+    def room_air_vol_percent(self) -> _T:
         """CO2 in the air of the room, % vol."""
 
-class RoomCo2LaterLowHalf(Part[T]):
+class RoomCo2LaterLowHalf(Part[_T]):
     @property
-    def room_air_ppm(self) -> T:
+    def room_air_ppm(self) -> _T:
         """CO2 in the air of the room, ppm."""
     @property
-    def room_air_vol_percent(self) -> T:
+    def room_air_vol_percent(self) -> _T:
         """CO2 in the air of the room, % vol."""
 
-class RoomCo2Aired(Part[T]):
+class RoomCo2Aired(Part[_T]):
     @property
-    def time_h(self) -> T:
+    def time_h(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_d(self) -> T:
+    def time_d(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_min(self) -> T:
+    def time_min(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
     @property
-    def time_s(self) -> T:
+    def time_s(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
-class RoomCo2LowHalfAired(Part[T]):
+class RoomCo2LowHalfAired(Part[_T]):
     @property
-    def time_h(self) -> T:
+    def time_h(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_d(self) -> T:
+    def time_d(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_min(self) -> T:
+    def time_min(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
     @property
-    def time_s(self) -> T:
+    def time_s(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
-class RoomCo2(Result[T]):
+class RoomCo2(Result[_T]):
     """CO2 in the air of a room into which a cylinder, or what a fermentation makes, escapes: mixed, at most, and all of it in the lower half; after some time of airing; and how long airing takes to 5000 ppm."""
 
     @property
-    def mixed(self) -> RoomCo2Mixed[T]: ...
+    def mixed(self) -> RoomCo2Mixed[_T]: ...
     @property
-    def bound(self) -> RoomCo2Bound[T]: ...
+    def bound(self) -> RoomCo2Bound[_T]: ...
     @property
-    def low_half(self) -> RoomCo2LowHalf[T]: ...
+    def low_half(self) -> RoomCo2LowHalf[_T]: ...
     @property
-    def later(self) -> RoomCo2Later[T]: ...
+    def later(self) -> RoomCo2Later[_T]: ...
     @property
-    def later_low_half(self) -> RoomCo2LaterLowHalf[T]: ...
+    def later_low_half(self) -> RoomCo2LaterLowHalf[_T]: ...
     @property
-    def aired(self) -> RoomCo2Aired[T]: ...
+    def aired(self) -> RoomCo2Aired[_T]: ...
     @property
-    def low_half_aired(self) -> RoomCo2LowHalfAired[T]: ...
+    def low_half_aired(self) -> RoomCo2LowHalfAired[_T]: ...
 
-class _RoomCo2Inputs(TypedDict, Generic[N], total=False):
-    released_g: N | None
-    released_kg: N | None
-    released_oz: N | None
-    released_lb: N | None
-    room_m3: N | None
-    room_ft3: N | None
-    room_c: N | None
-    room_f: N | None
-    room_k: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+class _RoomCo2Inputs(TypedDict, Generic[_N], total=False):
+    released_g: _N | None
+    released_kg: _N | None
+    released_oz: _N | None
+    released_lb: _N | None
+    room_m3: _N | None
+    room_ft3: _N | None
+    room_c: _N | None
+    room_f: _N | None
+    room_k: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
-    air_changes_per_h: N | None
-    air_changes_per_d: N | None
-    time_h: N | None
-    time_d: N | None
-    time_min: N | None
-    time_s: N | None
+    air_changes_per_h: _N | None
+    air_changes_per_d: _N | None
+    time_h: _N | None
+    time_d: _N | None
+    time_min: _N | None
+    time_s: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -6186,50 +6186,50 @@ def room_co2(**given: Unpack[_RoomCo2Inputs[Numbers]]) -> RoomCo2[NDArray[np.flo
 @overload
 def room_co2(**given: Unpack[_RoomCo2Inputs[Container]]) -> RoomCo2[Any]: ...
 
-class RoomLeakMixed(Part[T]):
+class RoomLeakMixed(Part[_T]):
     @property
-    def room_air_ppm(self) -> T:
+    def room_air_ppm(self) -> _T:
         """CO2 in the air of the room, ppm."""
     @property
-    def room_air_vol_percent(self) -> T:
+    def room_air_vol_percent(self) -> _T:
         """CO2 in the air of the room, % vol."""
 
-class RoomLeakLowHalf(Part[T]):
+class RoomLeakLowHalf(Part[_T]):
     @property
-    def room_air_ppm(self) -> T:
+    def room_air_ppm(self) -> _T:
         """CO2 in the air of the room, ppm."""
     @property
-    def room_air_vol_percent(self) -> T:
+    def room_air_vol_percent(self) -> _T:
         """CO2 in the air of the room, % vol."""
 
-class RoomLeak(Result[T]):
+class RoomLeak(Result[_T]):
     """CO2 in the air of a room into which some leaks steadily, in the end: mixed, and all of it in the lower half."""
 
     @property
-    def mixed(self) -> RoomLeakMixed[T]: ...
+    def mixed(self) -> RoomLeakMixed[_T]: ...
     @property
-    def low_half(self) -> RoomLeakLowHalf[T]: ...
+    def low_half(self) -> RoomLeakLowHalf[_T]: ...
 
-class _RoomLeakInputs(TypedDict, Generic[N], total=False):
-    leak_g_per_h: N | None
-    leak_oz_per_h: N | None
-    room_m3: N | None
-    room_ft3: N | None
-    room_c: N | None
-    room_f: N | None
-    room_k: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+class _RoomLeakInputs(TypedDict, Generic[_N], total=False):
+    leak_g_per_h: _N | None
+    leak_oz_per_h: _N | None
+    room_m3: _N | None
+    room_ft3: _N | None
+    room_c: _N | None
+    room_f: _N | None
+    room_k: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
-    air_changes_per_h: N | None
-    air_changes_per_d: N | None
+    air_changes_per_h: _N | None
+    air_changes_per_d: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -6292,29 +6292,29 @@ def room_leak(**given: Unpack[_RoomLeakInputs[Numbers]]) -> RoomLeak[NDArray[np.
 @overload
 def room_leak(**given: Unpack[_RoomLeakInputs[Container]]) -> RoomLeak[Any]: ...
 
-class AmbientPressure(Result[T]):
+class AmbientPressure(Result[_T]):
     """Pressure of the air at an altitude."""
 
     @property
-    def ambient_kpa(self) -> T:
+    def ambient_kpa(self) -> _T:
         """Measured pressure of the air outside, at the station (not reduced to sea level), kPa."""
     @property
-    def ambient_bar(self) -> T:
+    def ambient_bar(self) -> _T:
         """Measured pressure of the air outside, at the station (not reduced to sea level), bar."""
     @property
-    def ambient_psi(self) -> T:
+    def ambient_psi(self) -> _T:
         """Measured pressure of the air outside, at the station (not reduced to sea level), psi."""
     @property
-    def ambient_pa(self) -> T:
+    def ambient_pa(self) -> _T:
         """Measured pressure of the air outside, at the station (not reduced to sea level), Pa."""
 
-class _AmbientPressureInputs(TypedDict, Generic[N], total=False):
-    altitude_m: N | None
-    altitude_ft: N | None
-    sea_level_kpa: N | None
-    sea_level_bar: N | None
-    sea_level_psi: N | None
-    sea_level_pa: N | None
+class _AmbientPressureInputs(TypedDict, Generic[_N], total=False):
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    sea_level_kpa: _N | None
+    sea_level_bar: _N | None
+    sea_level_psi: _N | None
+    sea_level_pa: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -6358,89 +6358,89 @@ def ambient_pressure(**given: Unpack[_AmbientPressureInputs[Numbers]]) -> Ambien
 @overload
 def ambient_pressure(**given: Unpack[_AmbientPressureInputs[Container]]) -> AmbientPressure[Any]: ...
 
-class PackagingCostBottlesFirst(Part[T]):
+class PackagingCostBottlesFirst(Part[_T]):
     @property
-    def cost_money_per_l(self) -> T:
+    def cost_money_per_l(self) -> _T:
         """What a litre that is drunk costs, per L."""
     @property
-    def cost_money_per_us_gal(self) -> T:
+    def cost_money_per_us_gal(self) -> _T:
         """What a litre that is drunk costs, per US gal."""
 
-class PackagingCostKegFirst(Part[T]):
+class PackagingCostKegFirst(Part[_T]):
     @property
-    def cost_money_per_l(self) -> T:
+    def cost_money_per_l(self) -> _T:
         """What a litre that is drunk costs, per L."""
     @property
-    def cost_money_per_us_gal(self) -> T:
+    def cost_money_per_us_gal(self) -> _T:
         """What a litre that is drunk costs, per US gal."""
 
-class PackagingCostBottles(Part[T]):
+class PackagingCostBottles(Part[_T]):
     @property
-    def cost_money_per_l(self) -> T:
+    def cost_money_per_l(self) -> _T:
         """What a litre that is drunk costs, per L."""
     @property
-    def cost_money_per_us_gal(self) -> T:
+    def cost_money_per_us_gal(self) -> _T:
         """What a litre that is drunk costs, per US gal."""
     @property
-    def spent_money(self) -> T:
+    def spent_money(self) -> _T:
         """What is spent in all."""
 
-class PackagingCostKeg(Part[T]):
+class PackagingCostKeg(Part[_T]):
     @property
-    def cost_money_per_l(self) -> T:
+    def cost_money_per_l(self) -> _T:
         """What a litre that is drunk costs, per L."""
     @property
-    def cost_money_per_us_gal(self) -> T:
+    def cost_money_per_us_gal(self) -> _T:
         """What a litre that is drunk costs, per US gal."""
     @property
-    def spent_money(self) -> T:
+    def spent_money(self) -> _T:
         """What is spent in all."""
 
-class PackagingCost(Result[T]):
+class PackagingCost(Result[_T]):
     """What a litre costs that is drunk from bottles and from a keg, of the first batch and over several, by prices of one's own; of the drink itself only what is lost counts."""
 
     @property
-    def bottles_first(self) -> PackagingCostBottlesFirst[T]: ...
+    def bottles_first(self) -> PackagingCostBottlesFirst[_T]: ...
     @property
-    def keg_first(self) -> PackagingCostKegFirst[T]: ...
+    def keg_first(self) -> PackagingCostKegFirst[_T]: ...
     @property
-    def bottles(self) -> PackagingCostBottles[T]: ...
+    def bottles(self) -> PackagingCostBottles[_T]: ...
     @property
-    def keg(self) -> PackagingCostKeg[T]: ...
+    def keg(self) -> PackagingCostKeg[_T]: ...
 
-class _PackagingCostInputs(TypedDict, Generic[N], total=False):
-    packaged_l: N | None
-    packaged_ml: N | None
-    packaged_us_gal: N | None
-    packaged_imp_gal: N | None
-    packaged_us_fl_oz: N | None
-    bottle_l: N | None
-    bottle_ml: N | None
-    bottle_us_gal: N | None
-    bottle_imp_gal: N | None
-    bottle_us_fl_oz: N | None
-    bottling_outfit_money: N | None
-    bottle_money: N | None
-    cap_money: N | None
-    sugar_money_per_kg: N | None
-    sugar_money_per_lb: N | None
-    uses_count: N | None
-    bottle_loss_percent: N | None
-    outfit_money: N | None
-    gas_money_per_kg: N | None
-    gas_money_per_lb: N | None
-    keg_loss_percent: N | None
-    drink_money_per_l: N | None
-    drink_money_per_us_gal: N | None
-    mass_g: N | None
-    mass_kg: N | None
-    mass_oz: N | None
-    mass_lb: N | None
-    gas_g: N | None
-    gas_kg: N | None
-    gas_oz: N | None
-    gas_lb: N | None
-    batches_count: N | None
+class _PackagingCostInputs(TypedDict, Generic[_N], total=False):
+    packaged_l: _N | None
+    packaged_ml: _N | None
+    packaged_us_gal: _N | None
+    packaged_imp_gal: _N | None
+    packaged_us_fl_oz: _N | None
+    bottle_l: _N | None
+    bottle_ml: _N | None
+    bottle_us_gal: _N | None
+    bottle_imp_gal: _N | None
+    bottle_us_fl_oz: _N | None
+    bottling_outfit_money: _N | None
+    bottle_money: _N | None
+    cap_money: _N | None
+    sugar_money_per_kg: _N | None
+    sugar_money_per_lb: _N | None
+    uses_count: _N | None
+    bottle_loss_percent: _N | None
+    outfit_money: _N | None
+    gas_money_per_kg: _N | None
+    gas_money_per_lb: _N | None
+    keg_loss_percent: _N | None
+    drink_money_per_l: _N | None
+    drink_money_per_us_gal: _N | None
+    mass_g: _N | None
+    mass_kg: _N | None
+    mass_oz: _N | None
+    mass_lb: _N | None
+    gas_g: _N | None
+    gas_kg: _N | None
+    gas_oz: _N | None
+    gas_lb: _N | None
+    batches_count: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -6520,45 +6520,45 @@ def packaging_cost(**given: Unpack[_PackagingCostInputs[Numbers]]) -> PackagingC
 @overload
 def packaging_cost(**given: Unpack[_PackagingCostInputs[Container]]) -> PackagingCost[Any]: ...
 
-class BreakEven(Result[T]):
+class BreakEven(Result[_T]):
     """The batch at which kegging will have cost no more than bottling, fractions and all, by prices of one's own; 1 where it does from the first."""
 
     @property
-    def batches_count(self) -> T:
+    def batches_count(self) -> _T:
         """How many batches are looked at."""
 
-class _BreakEvenInputs(TypedDict, Generic[N], total=False):
-    packaged_l: N | None
-    packaged_ml: N | None
-    packaged_us_gal: N | None
-    packaged_imp_gal: N | None
-    packaged_us_fl_oz: N | None
-    bottle_l: N | None
-    bottle_ml: N | None
-    bottle_us_gal: N | None
-    bottle_imp_gal: N | None
-    bottle_us_fl_oz: N | None
-    bottling_outfit_money: N | None
-    bottle_money: N | None
-    cap_money: N | None
-    sugar_money_per_kg: N | None
-    sugar_money_per_lb: N | None
-    uses_count: N | None
-    bottle_loss_percent: N | None
-    outfit_money: N | None
-    gas_money_per_kg: N | None
-    gas_money_per_lb: N | None
-    keg_loss_percent: N | None
-    drink_money_per_l: N | None
-    drink_money_per_us_gal: N | None
-    mass_g: N | None
-    mass_kg: N | None
-    mass_oz: N | None
-    mass_lb: N | None
-    gas_g: N | None
-    gas_kg: N | None
-    gas_oz: N | None
-    gas_lb: N | None
+class _BreakEvenInputs(TypedDict, Generic[_N], total=False):
+    packaged_l: _N | None
+    packaged_ml: _N | None
+    packaged_us_gal: _N | None
+    packaged_imp_gal: _N | None
+    packaged_us_fl_oz: _N | None
+    bottle_l: _N | None
+    bottle_ml: _N | None
+    bottle_us_gal: _N | None
+    bottle_imp_gal: _N | None
+    bottle_us_fl_oz: _N | None
+    bottling_outfit_money: _N | None
+    bottle_money: _N | None
+    cap_money: _N | None
+    sugar_money_per_kg: _N | None
+    sugar_money_per_lb: _N | None
+    uses_count: _N | None
+    bottle_loss_percent: _N | None
+    outfit_money: _N | None
+    gas_money_per_kg: _N | None
+    gas_money_per_lb: _N | None
+    keg_loss_percent: _N | None
+    drink_money_per_l: _N | None
+    drink_money_per_us_gal: _N | None
+    mass_g: _N | None
+    mass_kg: _N | None
+    mass_oz: _N | None
+    mass_lb: _N | None
+    gas_g: _N | None
+    gas_kg: _N | None
+    gas_oz: _N | None
+    gas_lb: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -6637,54 +6637,54 @@ def break_even(**given: Unpack[_BreakEvenInputs[Numbers]]) -> BreakEven[NDArray[
 @overload
 def break_even(**given: Unpack[_BreakEvenInputs[Container]]) -> BreakEven[Any]: ...
 
-class UptakeRateExpected(Part[T]):
+class UptakeRateExpected(Part[_T]):
     @property
-    def kla_per_h(self) -> T:
+    def kla_per_h(self) -> _T:
         """Share of the gap to equilibrium that closes in a time: first-order rate of uptake, 1/h."""
     @property
-    def kla_per_d(self) -> T:
+    def kla_per_d(self) -> _T:
         """Share of the gap to equilibrium that closes in a time: first-order rate of uptake, 1/d."""
 
-class UptakeRateLeast(Part[T]):
+class UptakeRateLeast(Part[_T]):
     @property
-    def kla_per_h(self) -> T:
+    def kla_per_h(self) -> _T:
         """Share of the gap to equilibrium that closes in a time: first-order rate of uptake, 1/h."""
     @property
-    def kla_per_d(self) -> T:
+    def kla_per_d(self) -> _T:
         """Share of the gap to equilibrium that closes in a time: first-order rate of uptake, 1/d."""
 
-class UptakeRateMost(Part[T]):
+class UptakeRateMost(Part[_T]):
     @property
-    def kla_per_h(self) -> T:
+    def kla_per_h(self) -> _T:
         """Share of the gap to equilibrium that closes in a time: first-order rate of uptake, 1/h."""
     @property
-    def kla_per_d(self) -> T:
+    def kla_per_d(self) -> _T:
         """Share of the gap to equilibrium that closes in a time: first-order rate of uptake, 1/d."""
 
-class UptakeRate(Result[T]):
+class UptakeRate(Result[_T]):
     """Rate at which a drink comes to equilibrium with CO2 over it: the share of the gap that closes in an hour, as expected, at the slow end (least) and at the fast end (most) of what the method does."""
 
     @property
-    def expected(self) -> UptakeRateExpected[T]: ...
+    def expected(self) -> UptakeRateExpected[_T]: ...
     @property
-    def least(self) -> UptakeRateLeast[T]: ...
+    def least(self) -> UptakeRateLeast[_T]: ...
     @property
-    def most(self) -> UptakeRateMost[T]: ...
+    def most(self) -> UptakeRateMost[_T]: ...
 
-class _UptakeRateInputs(TypedDict, Generic[N], total=False):
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
+class _UptakeRateInputs(TypedDict, Generic[_N], total=False):
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
     method: Literal["still", "dip_tube", "on_side", "stone", "rocked"] | None
-    packaged_l: N | None
-    packaged_ml: N | None
-    packaged_us_gal: N | None
-    packaged_imp_gal: N | None
-    packaged_us_fl_oz: N | None
-    keg_diameter_m: N | None
-    keg_diameter_ft: N | None
-    kla_per_h: N | None
-    kla_per_d: N | None
+    packaged_l: _N | None
+    packaged_ml: _N | None
+    packaged_us_gal: _N | None
+    packaged_imp_gal: _N | None
+    packaged_us_fl_oz: _N | None
+    keg_diameter_m: _N | None
+    keg_diameter_ft: _N | None
+    kla_per_h: _N | None
+    kla_per_d: _N | None
     errors: Literal["raise", "nan"]
 
 @overload
@@ -6736,95 +6736,95 @@ def uptake_rate(**given: Unpack[_UptakeRateInputs[Numbers]]) -> UptakeRate[NDArr
 @overload
 def uptake_rate(**given: Unpack[_UptakeRateInputs[Container]]) -> UptakeRate[Any]: ...
 
-class CarbonationTimeExpected(Part[T]):
+class CarbonationTimeExpected(Part[_T]):
     @property
-    def time_h(self) -> T:
+    def time_h(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_d(self) -> T:
+    def time_d(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_min(self) -> T:
+    def time_min(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
     @property
-    def time_s(self) -> T:
+    def time_s(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
-class CarbonationTimeSoonest(Part[T]):
+class CarbonationTimeSoonest(Part[_T]):
     @property
-    def time_h(self) -> T:
+    def time_h(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_d(self) -> T:
+    def time_d(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_min(self) -> T:
+    def time_min(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
     @property
-    def time_s(self) -> T:
+    def time_s(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
-class CarbonationTimeLatest(Part[T]):
+class CarbonationTimeLatest(Part[_T]):
     @property
-    def time_h(self) -> T:
+    def time_h(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_d(self) -> T:
+    def time_d(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_min(self) -> T:
+    def time_min(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
     @property
-    def time_s(self) -> T:
+    def time_s(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
-class CarbonationTime(Result[T]):
+class CarbonationTime(Result[_T]):
     """Time under a constant pressure of CO2 until a drink holds a carbonation, upward or, in a vented keg, downward: as expected, at the soonest and at the latest. Confirm it by tasting."""
 
     @property
-    def expected(self) -> CarbonationTimeExpected[T]: ...
+    def expected(self) -> CarbonationTimeExpected[_T]: ...
     @property
-    def soonest(self) -> CarbonationTimeSoonest[T]: ...
+    def soonest(self) -> CarbonationTimeSoonest[_T]: ...
     @property
-    def latest(self) -> CarbonationTimeLatest[T]: ...
+    def latest(self) -> CarbonationTimeLatest[_T]: ...
 
-class _CarbonationTimeInputs(TypedDict, Generic[N], total=False):
-    start_co2_g_per_l: N | None
-    start_volumes: N | None
-    co2_g_per_l: N | None
-    volumes: N | None
-    gauge_kpa: N | None
-    gauge_bar: N | None
-    gauge_psi: N | None
-    gauge_pa: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
-    supply_g_per_h: N | None
-    supply_oz_per_h: N | None
+class _CarbonationTimeInputs(TypedDict, Generic[_N], total=False):
+    start_co2_g_per_l: _N | None
+    start_volumes: _N | None
+    co2_g_per_l: _N | None
+    volumes: _N | None
+    gauge_kpa: _N | None
+    gauge_bar: _N | None
+    gauge_psi: _N | None
+    gauge_pa: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
+    supply_g_per_h: _N | None
+    supply_oz_per_h: _N | None
     method: Literal["still", "dip_tube", "on_side", "stone", "rocked"] | None
-    packaged_l: N | None
-    packaged_ml: N | None
-    packaged_us_gal: N | None
-    packaged_imp_gal: N | None
-    packaged_us_fl_oz: N | None
-    keg_diameter_m: N | None
-    keg_diameter_ft: N | None
-    kla_per_h: N | None
-    kla_per_d: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+    packaged_l: _N | None
+    packaged_ml: _N | None
+    packaged_us_gal: _N | None
+    packaged_imp_gal: _N | None
+    packaged_us_fl_oz: _N | None
+    keg_diameter_m: _N | None
+    keg_diameter_ft: _N | None
+    kla_per_h: _N | None
+    kla_per_d: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
     basis: Literal["handbook", "physical"] | None
     model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
     solubility_multiplier: float | None
@@ -6919,89 +6919,89 @@ def carbonation_time(**given: Unpack[_CarbonationTimeInputs[Numbers]]) -> Carbon
 @overload
 def carbonation_time(**given: Unpack[_CarbonationTimeInputs[Container]]) -> CarbonationTime[Any]: ...
 
-class CarbonationProgressExpected(Part[T]):
+class CarbonationProgressExpected(Part[_T]):
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class CarbonationProgressLeast(Part[T]):
+class CarbonationProgressLeast(Part[_T]):
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class CarbonationProgressMost(Part[T]):
+class CarbonationProgressMost(Part[_T]):
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class CarbonationProgressEnd(Part[T]):
+class CarbonationProgressEnd(Part[_T]):
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class CarbonationProgress(Result[T]):
+class CarbonationProgress(Result[_T]):
     """CO2 in a drink after a time under a constant pressure of CO2: as expected, the least and the most; and what it would end at."""
 
     @property
-    def expected(self) -> CarbonationProgressExpected[T]: ...
+    def expected(self) -> CarbonationProgressExpected[_T]: ...
     @property
-    def least(self) -> CarbonationProgressLeast[T]: ...
+    def least(self) -> CarbonationProgressLeast[_T]: ...
     @property
-    def most(self) -> CarbonationProgressMost[T]: ...
+    def most(self) -> CarbonationProgressMost[_T]: ...
     @property
-    def end(self) -> CarbonationProgressEnd[T]: ...
+    def end(self) -> CarbonationProgressEnd[_T]: ...
 
-class _CarbonationProgressInputs(TypedDict, Generic[N], total=False):
-    start_co2_g_per_l: N | None
-    start_volumes: N | None
-    time_h: N | None
-    time_d: N | None
-    time_min: N | None
-    time_s: N | None
-    gauge_kpa: N | None
-    gauge_bar: N | None
-    gauge_psi: N | None
-    gauge_pa: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
-    supply_g_per_h: N | None
-    supply_oz_per_h: N | None
+class _CarbonationProgressInputs(TypedDict, Generic[_N], total=False):
+    start_co2_g_per_l: _N | None
+    start_volumes: _N | None
+    time_h: _N | None
+    time_d: _N | None
+    time_min: _N | None
+    time_s: _N | None
+    gauge_kpa: _N | None
+    gauge_bar: _N | None
+    gauge_psi: _N | None
+    gauge_pa: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
+    supply_g_per_h: _N | None
+    supply_oz_per_h: _N | None
     method: Literal["still", "dip_tube", "on_side", "stone", "rocked"] | None
-    packaged_l: N | None
-    packaged_ml: N | None
-    packaged_us_gal: N | None
-    packaged_imp_gal: N | None
-    packaged_us_fl_oz: N | None
-    keg_diameter_m: N | None
-    keg_diameter_ft: N | None
-    kla_per_h: N | None
-    kla_per_d: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+    packaged_l: _N | None
+    packaged_ml: _N | None
+    packaged_us_gal: _N | None
+    packaged_imp_gal: _N | None
+    packaged_us_fl_oz: _N | None
+    keg_diameter_m: _N | None
+    keg_diameter_ft: _N | None
+    kla_per_h: _N | None
+    kla_per_d: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
     basis: Literal["handbook", "physical"] | None
     model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
     solubility_multiplier: float | None
@@ -7097,129 +7097,129 @@ def carbonation_progress(**given: Unpack[_CarbonationProgressInputs[Numbers]]) -
 @overload
 def carbonation_progress(**given: Unpack[_CarbonationProgressInputs[Container]]) -> CarbonationProgress[Any]: ...
 
-class BurstTimeStop(Part[T]):
+class BurstTimeStop(Part[_T]):
     @property
-    def time_h(self) -> T:
+    def time_h(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_d(self) -> T:
+    def time_d(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_min(self) -> T:
+    def time_min(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
     @property
-    def time_s(self) -> T:
+    def time_s(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
-class BurstTimeExpected(Part[T]):
+class BurstTimeExpected(Part[_T]):
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class BurstTimeLeast(Part[T]):
+class BurstTimeLeast(Part[_T]):
     @property
-    def co2_g_per_l(self) -> T:
+    def co2_g_per_l(self) -> _T:
         """CO2 per litre of drink, g/L."""
     @property
-    def volumes(self) -> T:
+    def volumes(self) -> _T:
         """CO2 per litre of drink, vol."""
 
-class BurstTimeHold(Part[T]):
+class BurstTimeHold(Part[_T]):
     @property
-    def gauge_kpa(self) -> T:
+    def gauge_kpa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, kPa."""
     @property
-    def gauge_bar(self) -> T:
+    def gauge_bar(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, bar."""
     @property
-    def gauge_psi(self) -> T:
+    def gauge_psi(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, psi."""
     @property
-    def gauge_pa(self) -> T:
+    def gauge_pa(self) -> _T:
         """Pressure above the air outside, total of the gas over the drink, Pa."""
 
-class BurstTimeRest(Part[T]):
+class BurstTimeRest(Part[_T]):
     @property
-    def time_h(self) -> T:
+    def time_h(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_d(self) -> T:
+    def time_d(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_min(self) -> T:
+    def time_min(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
     @property
-    def time_s(self) -> T:
+    def time_s(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
-class BurstTimeLatestRest(Part[T]):
+class BurstTimeLatestRest(Part[_T]):
     @property
-    def time_h(self) -> T:
+    def time_h(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_d(self) -> T:
+    def time_d(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
     @property
-    def time_min(self) -> T:
+    def time_min(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature, min."""
     @property
-    def time_s(self) -> T:
+    def time_s(self) -> _T:
         """Time: since the bottles were closed or the gas was connected, on the date of a reading, or of a spell or step at one temperature."""
 
-class BurstTime(Result[T]):
+class BurstTime(Result[_T]):
     """When to end a burst of high pressure so that the target is not passed even at the fast end of the rate; what the drink then holds as expected and at least; the pressure that holds the target; and how long that takes, as expected and at the latest, until no more than 0.1 volumes are missing."""
 
     @property
-    def stop(self) -> BurstTimeStop[T]: ...
+    def stop(self) -> BurstTimeStop[_T]: ...
     @property
-    def expected(self) -> BurstTimeExpected[T]: ...
+    def expected(self) -> BurstTimeExpected[_T]: ...
     @property
-    def least(self) -> BurstTimeLeast[T]: ...
+    def least(self) -> BurstTimeLeast[_T]: ...
     @property
-    def hold(self) -> BurstTimeHold[T]: ...
+    def hold(self) -> BurstTimeHold[_T]: ...
     @property
-    def rest(self) -> BurstTimeRest[T]: ...
+    def rest(self) -> BurstTimeRest[_T]: ...
     @property
-    def latest_rest(self) -> BurstTimeLatestRest[T]: ...
+    def latest_rest(self) -> BurstTimeLatestRest[_T]: ...
 
-class _BurstTimeInputs(TypedDict, Generic[N], total=False):
-    start_co2_g_per_l: N | None
-    start_volumes: N | None
-    co2_g_per_l: N | None
-    volumes: N | None
-    burst_gauge_kpa: N | None
-    burst_gauge_bar: N | None
-    burst_gauge_psi: N | None
-    burst_gauge_pa: N | None
-    temperature_c: N | None
-    temperature_f: N | None
-    temperature_k: N | None
+class _BurstTimeInputs(TypedDict, Generic[_N], total=False):
+    start_co2_g_per_l: _N | None
+    start_volumes: _N | None
+    co2_g_per_l: _N | None
+    volumes: _N | None
+    burst_gauge_kpa: _N | None
+    burst_gauge_bar: _N | None
+    burst_gauge_psi: _N | None
+    burst_gauge_pa: _N | None
+    temperature_c: _N | None
+    temperature_f: _N | None
+    temperature_k: _N | None
     method: Literal["still", "dip_tube", "on_side", "stone", "rocked"] | None
-    packaged_l: N | None
-    packaged_ml: N | None
-    packaged_us_gal: N | None
-    packaged_imp_gal: N | None
-    packaged_us_fl_oz: N | None
-    keg_diameter_m: N | None
-    keg_diameter_ft: N | None
-    kla_per_h: N | None
-    kla_per_d: N | None
-    altitude_m: N | None
-    altitude_ft: N | None
-    ambient_kpa: N | None
-    ambient_bar: N | None
-    ambient_psi: N | None
-    ambient_pa: N | None
+    packaged_l: _N | None
+    packaged_ml: _N | None
+    packaged_us_gal: _N | None
+    packaged_imp_gal: _N | None
+    packaged_us_fl_oz: _N | None
+    keg_diameter_m: _N | None
+    keg_diameter_ft: _N | None
+    kla_per_h: _N | None
+    kla_per_d: _N | None
+    altitude_m: _N | None
+    altitude_ft: _N | None
+    ambient_kpa: _N | None
+    ambient_bar: _N | None
+    ambient_psi: _N | None
+    ambient_pa: _N | None
     sea_level_kpa: float | None
     sea_level_bar: float | None
     sea_level_psi: float | None
     sea_level_pa: float | None
     beverage: Literal["water", "beer", "cider", "mead", "wine", "soft_drink"] | None
-    abv_percent: N | None
-    extract_g_per_l: N | None
+    abv_percent: _N | None
+    extract_g_per_l: _N | None
     basis: Literal["handbook", "physical"] | None
     model: Literal["chart_fit", "water_core", "eu_wine", "chart_quadratic", "european", "iapws_water", "carroll_water"] | None
     solubility_multiplier: float | None

@@ -197,6 +197,8 @@ def as_numbers(container: Any, dtype: Any, absent: Any) -> NDArray[Any]:
     array = np.asarray(container)
     if array.dtype.kind == "O":
         array = np.array([absent if missing(value) else value for value in array.flat], dtype=dtype).reshape(array.shape)
+    elif array.dtype.kind == "f":
+        array = np.where(np.isnan(array), absent, array)
     return array.astype(dtype, copy=False)
 
 

@@ -14,19 +14,34 @@ from ._result import Frozen, request_text
 
 
 @lru_cache(maxsize=None)
-def _known() -> tuple[list[frozenset[str]], frozenset[str]]:
-    """Names of which one replaces the others (a quantity in its units, or quantities that exclude each other), and the
-    names that a plan takes."""
-    tables = json.loads(_carb.tables())
-    asked = [entry["inputs"] for entry in [*tables["functions"], *tables["tables"], *tables["jobs"]]]
+def _tables() -> dict[str, Any]:
+    found: dict[str, Any] = json.loads(_carb.tables())
+    return found
+
+
+@lru_cache(maxsize=None)
+def _groups() -> list[frozenset[str]]:
+    """Names of which one replaces the others: a quantity in its units, or quantities that exclude each other."""
+    entries = [entry["inputs"] for entry in (*_tables()["functions"], *_tables()["tables"], *_tables()["jobs"])]
     groups = set()
-    for entries in [*asked, tables["plan"]]:
+    for inputs in [*entries, _tables()["plan"]]:
         mine: dict[str, list[str]] = {}
-        for entry in entries:
-            mine.setdefault(entry.get("one_of", entry["names"][0]), []).extend(entry["names"])
+        for entry in inputs:
+            mine.setdefault(_slot(entry), []).extend(entry["names"])
         groups |= {frozenset(names) for names in mine.values()}
-    lists = (rows["name"] for rows in tables["lists"])
-    return [group for group in groups if len(group) > 1], frozenset(name for e in tables["plan"] for name in e["names"]).union(lists)
+    return [group for group in groups if len(group) > 1]
+
+
+def _slot(entry: dict[str, Any]) -> str:
+    """What an input is one of; itself, where it is of no group."""
+    slot: str = entry.get("one_of", entry["names"][0])
+    return slot
+
+
+def _needs_two(entries: list[dict[str, Any]], group: frozenset[str]) -> bool:
+    """Whether a function needs several of a group that exclude each other elsewhere."""
+    needed = (entry for entry in entries if entry.get("need") or "one_of" in entry)
+    return len({_slot(entry) for entry in needed if group.intersection(entry["names"])}) > 1
 
 
 class Bound(Frozen):
@@ -38,16 +53,16 @@ class Bound(Frozen):
     def __init__(self, **context: Any) -> None:
         object.__setattr__(self, "_context", asked(context))
 
-    def _with(self, names: frozenset[str], given: Mapping[str, Any]) -> dict[str, Any]:
+    def _with(self, entries: list[dict[str, Any]], lists: list[dict[str, Any]], given: Mapping[str, Any]) -> dict[str, Any]:
         """What is given, and of the context what the function takes and the call does not replace."""
-        groups, _ = _known()
+        names = {name for entry in [*entries, *lists] for name in entry.get("names", [entry.get("name")])}
         said = {name for name, value in given.items() if value is not None}
-        replaced = said.union(*(group for group in groups if group & said))
+        replaced = said.union(*(group for group in _groups() if group & said and not _needs_two(entries, group)))
         return {**given, **{n: v for n, v in self._context.items() if n in names and n not in replaced}}
 
     def plan(self, request: Mapping[str, Any]) -> Plan:
         """Plans a packaging day; the request's own values come before the context's."""
-        return plan(self._with(_known()[1], request))
+        return plan(self._with(_tables()["plan"], _tables()["lists"], request))
 
     def __repr__(self) -> str:
         return f"carb.at({', '.join(f'{name}={value!r}' for name, value in self._context.items())})"
@@ -78,41 +93,37 @@ class function:
         if here is None:
             return whole
         entry = _functions.described(self.name)
-        names = frozenset(name for known in entry["inputs"] for name in known["names"])
-        names = names.union(rows["name"] for rows in entry.get("lists", ()))
 
         @wraps(whole)
         def call(**given: Any) -> Any:
-            return whole(**here._with(names, given))
+            return whole(**here._with(entry["inputs"], entry.get("lists", []), given))
 
         return call
 
 
-class At(Bound):
-    """All functions with a context that they share, such as the altitude and the drink; what a call gives replaces it.
+DOC = """All functions with a context that they share, such as the altitude and the drink; what a call gives replaces it.
 
-    Examples
-    --------
-    >>> import carb
-    >>> here = carb.at(altitude_m=240, beverage="beer")
-    >>> round(here.ambient_pressure().ambient_kpa, 2)
-    98.47
-    >>> here.keg_pressure(volumes=2.5, temperature_c=4) == carb.keg_pressure(
-    ...     volumes=2.5, temperature_c=4, altitude_m=240, beverage="beer"
-    ... )
-    True
-    """
+Examples
+--------
+>>> import carb
+>>> here = carb.at(altitude_m=240, beverage="beer")
+>>> round(here.ambient_pressure().ambient_kpa, 2)
+98.47
+>>> here.keg_pressure(volumes=2.5, temperature_c=4) == carb.keg_pressure(
+...     volumes=2.5, temperature_c=4, altitude_m=240, beverage="beer"
+... )
+True
+"""
 
-    __slots__ = ()
 
+@lru_cache(maxsize=None)
+def context() -> type[Bound]:
+    """The class of contexts, with all functions that are asked by names as members."""
     # What takes nothing has nothing to be bound to.
-    for _name in sorted(_functions.FUNCTIONS | _functions.JOBS | _functions.asked_tables()):
-        locals()[_name] = function()
-    del _name
+    names = sorted(_functions.FUNCTIONS | _functions.JOBS | _functions.asked_tables())
+    members: dict[str, Any] = {"__slots__": (), "__doc__": DOC, "__module__": __package__}
+    return type("At", (Bound,), {**members, **{name: function() for name in names}})
 
 
-at = At
-
-
-def _made(context: dict[str, Any]) -> At:
-    return At(**context)
+def _made(given: dict[str, Any]) -> Bound:
+    return context()(**given)

@@ -180,7 +180,7 @@ class Result(Values, Generic[T]):
 
     @property
     def _elements(self) -> Elements | None:
-        bare = getattr(self._answer, "bare", self._answer)
+        bare: Any = getattr(self._answer, "bare", self._answer)
         return None if isinstance(bare, _carb.Record) else bare
 
     @property

@@ -14,6 +14,15 @@ class Array(Protocol):
     def __array__(self, *args: Any, **kwargs: Any) -> Any: ...
 
 
+class Named(Protocol):
+    """A container that has a name, as an array of NumPy has not."""
+
+    @property
+    def name(self) -> Any: ...
+
+    def __array__(self, *args: Any, **kwargs: Any) -> Any: ...
+
+
 class Quantity(Protocol):
     """A value with a unit."""
 
@@ -33,8 +42,8 @@ Rows: TypeAlias = "Sequence[Mapping[str, Any]] | Mapping[str, Sequence[Any] | Ar
 Numbers: TypeAlias = "float | Sequence[float] | Sequence[Sequence[float]] | NDArray[Any]"
 """Numbers for which an array of NumPy is given."""
 
-Container: TypeAlias = "float | Sequence[float] | NDArray[Any] | Array | Quantity"
-"""What else holds numbers, and gets back what it is itself."""
+Container: TypeAlias = "float | Sequence[float] | Named | Quantity"
+"""What else holds numbers, and gets back what it is itself: a Series, a DataArray, a Dask array, a quantity."""
 
 Doubt: TypeAlias = "float | str | Mapping[str, float] | tuple[str, float] | None"
 """How far a value may lie from what was given: a half width, an even one, or the name of a usual instrument."""

@@ -22,7 +22,7 @@ from __future__ import annotations
 import json
 from functools import lru_cache
 from typing import Any
-from urllib.parse import quote, unquote
+from urllib.parse import unquote
 
 import numpy as np
 
@@ -72,8 +72,9 @@ def of(function: str, /, *operands: str, gives: str | None = None, status: bool 
     _check(function)
     wanted = gives or described(function)["outputs"][0]
     wanted = wanted if isinstance(wanted, str) else full(wanted)
-    task = [function, list(operands), asked(given, lists=False), wanted, bool(status)]
-    return _found(quote(json.dumps(task), safe="").replace(".", "%2E"))
+    task = json.dumps([list(operands), wanted, asked(given, lists=False)])
+    # What is imported by its name must not have a point in it.
+    return _found(f"{function}{STATUS * status} {task}".replace("%", "%25").replace(".", "%2E"))
 
 
 def made(function: str, /, *operands: str, gives: str, status: bool = False, **given: Any) -> np.ufunc:
@@ -83,8 +84,11 @@ def made(function: str, /, *operands: str, gives: str, status: bool = False, **g
 
 def _found(name: str) -> np.ufunc:
     if name not in _kept:
-        function, operands, given, wanted, status = json.loads(unquote(name))
-        _kept[name] = _make(function, operands, given, wanted, status, name)
+        head, _, task = unquote(name).partition(" ")
+        operands, wanted, given = json.loads(task)
+        function = head.removesuffix(STATUS)
+        _check(function)
+        _kept[name] = _make(function, operands, given, wanted, head != function, name)
     return _kept[name]
 
 
@@ -129,7 +133,7 @@ def _check(function: str) -> None:
 def __getattr__(name: str) -> np.ufunc:
     if name.removesuffix(STATUS) in FUNCTIONS:
         return _plain(name)
-    if name.startswith(quote("[")):
+    if " " in name:
         try:
             return _found(name)
         except ValueError:

@@ -7,6 +7,7 @@ import numpy as np
 def of(
     function: str, /, *operands: str, gives: str | None = None, status: bool = False, **given: Any
 ) -> np.ufunc: ...
+def made(function: str, /, *operands: str, gives: str, status: bool = False, **given: Any) -> np.ufunc: ...
 
 added_co2: np.ufunc
 added_co2_status: np.ufunc

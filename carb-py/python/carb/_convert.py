@@ -1,0 +1,50 @@
+"""Units by their names."""
+
+from __future__ import annotations
+
+from typing import Any, overload
+
+from numpy.typing import NDArray
+
+from . import _carb
+from ._errors import CarbError
+from ._result import CODES
+
+
+def convert(value: Any, from_unit: str, to_unit: str) -> Any:
+    """Convert between two units of one kind.
+
+    Parameters
+    ----------
+    value : float or array
+        The value, or values. NaN stays NaN in an array.
+    from_unit, to_unit : str
+        Names of units, which are the ends of the names of the vocabulary: ``"psi"`` in ``gauge_psi``. ``carb.units()``
+        lists them. Between gauge and absolute pressure nothing is converted: that takes the air outside.
+
+    Returns
+    -------
+    float or array
+
+    Raises
+    ------
+    CarbError
+        For an unknown unit, units of two kinds, or a value that is not finite in both.
+
+    Examples
+    --------
+    >>> import carb
+    >>> carb.convert(38, "f", "c")
+    3.3333333333333144
+    >>> carb.convert([2.0, 2.5], "volumes", "co2_g_per_l").round(2)
+    array([3.95, 4.94])
+    """
+    import numpy as np
+
+    values = np.asarray(value, dtype=np.float64)
+    converted = _carb.convert(values.ravel(), from_unit, to_unit).reshape(values.shape)
+    if values.ndim:
+        return converted
+    if not np.isfinite(converted):
+        raise CarbError(f"{value} {from_unit} is no finite number of {to_unit}", CODES["NOT_A_NUMBER"], "value")
+    return float(converted)
