@@ -3,7 +3,7 @@
 //! texts of the Python functions are written from the core's tables by `generate.py`.
 
 use carb_core::Error;
-use carb_core::basis::function::Slices;
+use carb_core::basis::function::{Slices, Statuses};
 use carb_core::basis::kernel::Series;
 use carb_core::basis::lists::{LISTS, ROWS_WANTED, not_taken};
 use carb_core::basis::request::{Raw, Value, choices};
@@ -204,7 +204,8 @@ fn each<'py>(
         series.push(Series { name: *name, values });
     }
     let (mut out, mut status) = (vec![0.0; count], vec![0; count]);
-    let slices = Slices { series: &series, which, unit, out: &mut out, status: &mut status };
+    let statuses = Statuses::Found(&mut status);
+    let slices = Slices { count, series: &series, which, unit, out: &mut out, statuses };
     let result = py.detach(|| guarded(|| function.each(&request, slices)))?;
     result.map_err(|error| raised(py, error))?;
     Ok((PyArray1::from_vec(py, out), PyArray1::from_vec(py, status)))
