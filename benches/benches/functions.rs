@@ -6,7 +6,7 @@ use carb_benches::{request, spread};
 use carb_core::balance::equilibrium::dissolved_co2;
 use carb_core::balance::open::{RESIDUAL_TABLE, residual_co2};
 use carb_core::balance::sealed::BALANCE;
-use carb_core::basis::function::Slices;
+use carb_core::basis::function::{Slices, Statuses};
 use carb_core::basis::kernel::Series;
 use carb_core::basis::request::Addition;
 use carb_core::basis::{Ambient, Beverage, Context, Fermenter, Function, Kind, Request};
@@ -31,7 +31,8 @@ use carb_core::quantity::{
     Carbonation, Concentration, GaugePressure, Length, Name, Percent, SpecificGravity, Temperature, Unit, Volume,
 };
 use carb_core::table::functions;
-use criterion::{BenchmarkId, Criterion, Throughput, criterion_group, criterion_main};
+use criterion::measurement::WallTime;
+use criterion::{BenchmarkGroup, BenchmarkId, Criterion, Throughput, criterion_group, criterion_main};
 use std::hint::black_box;
 
 fn typed(c: &mut Criterion) {
@@ -295,15 +296,19 @@ fn requests() -> Vec<(&'static str, Request)> {
     ]
 }
 
+/// Answers every element, as an analyst's arrays are: only the statuses that are not 0 are written.
 fn run(function: &Function, rest: &Request, series: &[Series<'_>], unit: &'static Unit, y: &mut [f64], s: &mut [i32]) {
-    function.each(rest, Slices { series, which: 0, unit, out: y, status: s }).expect("a valid request");
+    let slices = Slices { count: y.len(), series, which: 0, unit, out: y, statuses: Statuses::Found(s) };
+    function.each(rest, slices).expect("a valid request");
 }
 
-fn slices(c: &mut Criterion) {
-    let n = 10_000;
-    let mut group = c.benchmark_group("slice of 10000");
-    group.throughput(Throughput::Elements(n as u64));
-    let (mut y, mut status) = (vec![0.0; n], vec![0; n]);
+/// A column by its name, from and to where its numbers are spread.
+type Column<'a> = (&'a str, f64, f64);
+type Group<'a> = BenchmarkGroup<'a, WallTime>;
+
+/// What the functions are held against: a copy, and the chart's formula with nothing around it.
+fn plain(group: &mut Group<'_>, n: usize) {
+    let mut y = vec![0.0; n];
     let (psi, f) = (spread(n, 5.0, 25.0), spread(n, 33.0, 58.0));
     group.bench_function("copy", |b| b.iter(|| y.copy_from_slice(black_box(&psi))));
     group.bench_function("chart, plain formula with std exp", |b| {
@@ -313,9 +318,41 @@ fn slices(c: &mut Criterion) {
             }
         });
     });
+}
+
+/// One function over columns of `n` numbers.
+fn slice(group: &mut Group<'_>, n: usize, name: &str, what: &str, columns: &[Column<'_>], rest: &Request) {
+    let function = functions::named(name).expect("a function of the table");
+    let data: Vec<(Name, Vec<f64>)> =
+        columns.iter().map(|(name, low, high)| (Name::parse(name).expect("a name"), spread(n, *low, *high))).collect();
+    let series: Vec<Series<'_>> = data.iter().map(|(name, values)| Series { name: *name, values }).collect();
+    let unit = Unit::first(function.outputs[0].key.dimension().expect("a number"));
+    let (mut y, mut status) = (vec![0.0; n], vec![0; n]);
+    group.bench_function(BenchmarkId::new(name, what), |b| {
+        b.iter(|| run(function, rest, black_box(&series), unit, &mut y, &mut status));
+    });
+}
+
+/// More than the caches hold.
+fn long_slices(c: &mut Criterion) {
+    let n = 1_000_000;
+    let mut group = c.benchmark_group("slice of 1000000");
+    group.throughput(Throughput::Elements(n as u64)).sample_size(20);
+    plain(&mut group, n);
+    let sea = request(&[("altitude_m", 0.0)], &[]);
+    let f = ("temperature_f", 33.0, 58.0);
+    slice(&mut group, n, "dissolved_co2", "chart_fit", &[("gauge_psi", 5.0, 25.0), f], &sea);
+    slice(&mut group, n, "keg_pressure", "chart_fit", &[("volumes", 2.0, 3.0), f], &sea);
+    group.finish();
+}
+
+fn slices(c: &mut Criterion) {
+    let n = 10_000;
+    let mut group = c.benchmark_group("slice of 10000");
+    group.throughput(Throughput::Elements(n as u64));
+    plain(&mut group, n);
     let sea = ("altitude_m", 0.0);
-    type Columns<'a> = Vec<(&'a str, f64, f64)>;
-    let cases: Vec<(&str, &str, Columns<'_>, Request)> = vec![
+    let cases: Vec<(&str, &str, Vec<Column<'_>>, Request)> = vec![
         (
             "dissolved_co2",
             "chart_fit",
@@ -449,19 +486,10 @@ fn slices(c: &mut Criterion) {
         ("ambient_pressure", "altitude", vec![("altitude_m", 0.0, 3000.0)], request(&[], &[])),
     ];
     for (name, what, columns, rest) in &cases {
-        let function = functions::named(name).expect("a function of the table");
-        let data: Vec<(Name, Vec<f64>)> = columns
-            .iter()
-            .map(|(name, low, high)| (Name::parse(name).expect("a name"), spread(n, *low, *high)))
-            .collect();
-        let series: Vec<Series<'_>> = data.iter().map(|(name, values)| Series { name: *name, values }).collect();
-        let unit = Unit::first(function.outputs[0].key.dimension().expect("a number"));
-        group.bench_function(BenchmarkId::new(*name, what), |b| {
-            b.iter(|| run(function, rest, black_box(&series), unit, &mut y, &mut status));
-        });
+        slice(&mut group, n, name, what, columns, rest);
     }
     group.finish();
 }
 
-criterion_group!(all, typed, slices);
+criterion_group!(all, typed, slices, long_slices);
 criterion_main!(all);

@@ -494,7 +494,7 @@ fn handbooks_differ_from_physics_as_the_table_says() {
 
 #[test]
 fn arrays_are_answered_as_single_values_are() {
-    use carb_core::basis::function::Slices;
+    use carb_core::basis::function::{Slices, Statuses};
     use carb_core::basis::kernel::Series;
     let function: &Function = named("line_flow").unwrap();
     let given = request("gauge_psi=11;tube=vinyl_3_16_in;rise_ft=2;temperature_c=4").unwrap();
@@ -503,7 +503,9 @@ fn arrays_are_answered_as_single_values_are() {
     let (which, unit): (usize, &'static Unit) = function.find_output("pour_seconds").unwrap();
     let (mut out, mut status) = (vec![0.0; feet.len()], vec![0; feet.len()]);
     let series = [Series { name, values: &feet }];
-    function.each(&given, Slices { series: &series, which, unit, out: &mut out, status: &mut status }).unwrap();
+    let statuses = Statuses::Every(&mut status);
+    let slices = Slices { count: feet.len(), series: &series, which, unit, out: &mut out, statuses };
+    function.each(&given, slices).unwrap();
     for ((&line, &seconds), &status) in feet.iter().zip(&out).zip(&status) {
         let one = function.answer(&given.with_number(name, line), &mut NoSteps).unwrap();
         assert_eq!(one.value.as_slice()[which].to_bits(), seconds.to_bits());

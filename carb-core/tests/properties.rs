@@ -3,7 +3,7 @@
 
 use carb_core::Error;
 use carb_core::balance::sealed::{Closed, Sealed};
-use carb_core::basis::function::Slices;
+use carb_core::basis::function::{Slices, Statuses};
 use carb_core::basis::kernel::Series;
 use carb_core::basis::request::{Raw, Value, choices};
 use carb_core::basis::{Answer, Function, Kind, Need, Request, Values};
@@ -435,6 +435,30 @@ struct Table {
     unit: &'static Unit,
 }
 
+impl Table {
+    /// Asks for all elements of the series, as many as `out` holds.
+    fn each(
+        &self,
+        rest: &Request,
+        series: &[Series<'_>],
+        out: &mut [f64],
+        statuses: Statuses<'_>,
+    ) -> Result<i32, Error> {
+        let slices = Slices { count: out.len(), series, which: self.which, unit: self.unit, out, statuses };
+        self.function.each(rest, slices)
+    }
+
+    /// What does not vary, and the names that do with their values.
+    fn split(&self) -> (Request, Vec<(Name, &[f64])>) {
+        let mut rest = request(&[], &self.words);
+        for (name, _, values) in self.columns.iter().filter(|(_, varies, _)| !varies) {
+            rest.set(name.spelling().as_str(), Raw::Number(values[0])).unwrap();
+        }
+        let varying = self.columns.iter().filter(|(_, varies, _)| *varies);
+        (rest, varying.map(|(name, _, values)| (*name, values.as_slice())).collect())
+    }
+}
+
 impl std::fmt::Debug for Table {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         write!(f, "{} of {} in {}: {:?}", self.which, self.function.name, self.unit.name, self.words)?;
@@ -596,36 +620,29 @@ fn table() -> impl Strategy<Value = Table> {
 
 /// What a table did: elements answered, elements refused.
 fn compare(table: &Table) -> Result<(usize, usize), TestCaseError> {
-    let set = |request: &mut Request, name: Name, value: f64| {
-        request.set(name.spelling().as_str(), Raw::Number(value)).unwrap();
-    };
-    let mut whole = request(&[], &table.words);
-    let mut series = Vec::new();
-    for (name, varies, values) in &table.columns {
-        if *varies {
-            series.push(Series { name: *name, values });
-        } else {
-            set(&mut whole, *name, values[0]);
-        }
-    }
+    let (whole, varying) = table.split();
+    let series: Vec<Series<'_>> = varying.into_iter().map(|(name, values)| Series { name, values }).collect();
     let (mut out, mut status) = ([0.0; LONG], [0; LONG]);
-    let slices = Slices { series: &series, which: table.which, unit: table.unit, out: &mut out, status: &mut status };
-    let done = table.function.each(&whole, slices);
+    let done = table.each(&whole, &series, &mut out, Statuses::Every(&mut status));
+    if let Ok(all) = done {
+        prop_assert_eq!(all, status.iter().fold(0, |all, status| all | status));
+    }
     let (mut answered, mut refused) = (0, 0);
     for at in 0..LONG {
         let mut one = whole;
         for Series { name, values } in &series {
-            set(&mut one, *name, if values.len() == 1 { values[0] } else { values[at] });
+            let value = if values.len() == 1 { values[0] } else { values[at] };
+            one.set(name.spelling().as_str(), Raw::Number(value)).unwrap();
         }
         match (done, table.function.answer(&one, &mut NoSteps)) {
-            (Ok(()), Ok(answer)) => {
+            (Ok(_), Ok(answer)) => {
                 let single = table.unit.from_si(answer.value.as_slice()[table.which]);
                 let bits = answer.notes.cautions.iter().filter_map(|c| c.kind.bit).fold(0, |all, bit| all | 1 << bit);
                 prop_assert_eq!(out[at].to_bits(), single.to_bits(), "{} and {} for {}", out[at], single, shown(&one));
                 prop_assert_eq!(status[at], bits, "{}", shown(&one));
                 answered += 1;
             }
-            (Ok(()), Err(error)) => {
+            (Ok(_), Err(error)) => {
                 prop_assert_eq!(status[at], error.code(), "{} for {}", error, shown(&one));
                 prop_assert!(out[at].is_nan());
                 refused += 1;
@@ -667,8 +684,113 @@ fn a_missing_element_of_an_array_is_no_number_and_harms_no_other() {
     let (mut out, mut status) = ([0.0; 5], [0; 5]);
     let series = [Series { name: Name::parse("volumes").unwrap(), values: &values }];
     let unit = Name::parse("gauge_bar").unwrap().unit.unwrap();
-    keg.each(&whole, Slices { series: &series, which: 0, unit, out: &mut out, status: &mut status }).unwrap();
+    let statuses = Statuses::Every(&mut status);
+    let slices = Slices { count: 5, series: &series, which: 0, unit, out: &mut out, statuses };
+    assert!(keg.each(&whole, slices).unwrap() < 0);
     assert!(out[0] > 0.5 && out[0] == out[2] && out[0] == out[4]);
     assert_eq!((status[0], status[1]), (0, code::NOT_A_NUMBER));
     assert!(status[3] < 0 && out[1].is_nan() && out[3].is_nan());
+}
+
+/// The values of a column over several blocks of the slice loop: the first hold one value all through, then comes
+/// everything.
+fn hostile(place: usize, values: &[f64]) -> Vec<f64> {
+    let wild = [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, f64::MAX, -1.0e9, 0.0];
+    let one = |at: usize| match wild.get((at * (place + 3)) % 37) {
+        Some(&wild) if at > 2 * LONG => wild,
+        _ if at > LONG => values[at % values.len()],
+        _ => values[0],
+    };
+    (0..4 * LONG).map(one).collect()
+}
+
+#[test]
+fn whatever_an_array_holds_it_answers_the_same_however_its_statuses_are_told() {
+    let mut runner = proptest::test_runner::TestRunner::new(cases(40 * FUNCTIONS.len() as u32));
+    let seen = std::cell::RefCell::new(std::collections::BTreeMap::<&str, [usize; 3]>::new());
+    let result = runner.run(&table(), |table| {
+        let (rest, varying) = table.split();
+        let long = |(place, (name, values)): (usize, &(Name, &[f64]))| (*name, hostile(place, values));
+        let columns: Vec<(Name, Vec<f64>)> = varying.iter().enumerate().map(long).collect();
+        let series: Vec<Series<'_>> = columns.iter().map(|(name, values)| Series { name: *name, values }).collect();
+        let (mut out, mut every) = ([9.0; 4 * LONG], [9; 4 * LONG]);
+        let Ok(all) = table.each(&rest, &series, &mut out, Statuses::Every(&mut every)) else { return Ok(()) };
+        prop_assert_eq!(all, every.iter().fold(0, |all, status| all | status));
+        prop_assert!(out.iter().zip(&every).all(|(value, status)| value.is_nan() == (*status < 0)));
+
+        let (mut again, mut found) = ([9.0; 4 * LONG], [0; 4 * LONG]);
+        prop_assert_eq!(table.each(&rest, &series, &mut again, Statuses::Found(&mut found)), Ok(all));
+        prop_assert_eq!(found, every);
+        prop_assert_eq!(again.map(f64::to_bits), out.map(f64::to_bits));
+
+        let mut again = [9.0; 4 * LONG];
+        prop_assert_eq!(table.each(&rest, &series, &mut again, Statuses::Untold), Ok(all));
+        prop_assert_eq!(again.map(f64::to_bits), out.map(f64::to_bits));
+
+        let Table { function, which, unit, .. } = table;
+        let (mut told, none) = ([9; 4 * LONG], &mut []);
+        let slices =
+            Slices { count: 4 * LONG, series: &series, which, unit, out: none, statuses: Statuses::Every(&mut told) };
+        prop_assert_eq!(function.each(&rest, slices), Ok(all));
+        prop_assert_eq!(told, every);
+
+        let mut seen = seen.borrow_mut();
+        let kinds = seen.entry(function.name).or_default();
+        for status in every {
+            kinds[usize::from(status < 0) + 2 * usize::from(status > 0)] += 1;
+        }
+        Ok(())
+    });
+    result.unwrap_or_else(|error| panic!("{error}"));
+    // It is worth something only where there was much of both.
+    for (function, [clear, refused, warned]) in seen.into_inner() {
+        println!("{function}: {clear} clear, {refused} refused, {warned} with cautions");
+        assert!(
+            clear + warned > 500 && refused > 500,
+            "{function}: {clear} clear, {refused} refused, {warned} with cautions"
+        );
+    }
+}
+
+/// A keg for each value, in volumes, at 4 °C and sea level.
+fn kegs(count: usize, values: &[f64], out: &mut [f64], statuses: Statuses<'_>) -> Result<i32, Error> {
+    let keg = named("keg_pressure").unwrap();
+    let rest = request(&[("temperature_c", 4.0), ("altitude_m", 0.0)], &[]);
+    let series = [Series { name: Name::parse("volumes").unwrap(), values }];
+    let unit = Name::parse("gauge_bar").unwrap().unit.unwrap();
+    keg.each(&rest, Slices { count, series: &series, which: 0, unit, out, statuses })
+}
+
+#[test]
+fn statuses_that_are_all_clear_leave_their_memory_untouched() {
+    let mut values = [2.5; 1000];
+    values[700] = 9.0;
+    // The mark of memory that nobody wrote to; a caller would have 0 here.
+    let (mut out, mut found) = ([0.0; 1000], [77; 1000]);
+    let all = kegs(1000, &values, &mut out, Statuses::Found(&mut found)).unwrap();
+    assert!(all > 0 && found[700] == all);
+    let written = found.iter().filter(|status| **status != 77).count();
+    assert!(written >= 1 && written < 500, "{written} of 1000 statuses were written for one caution");
+    assert_eq!(kegs(500, &values[..500], &mut out[..500], Statuses::Found(&mut [77; 500])), Ok(0));
+}
+
+#[test]
+fn slices_of_uneven_lengths_are_an_error_and_nothing_is_written() {
+    let values = [2.5; 5];
+    let uneven = |given| Err(Error::UnevenArrays { expected: 5, given });
+    let mut out = [9.0; 5];
+    assert_eq!(kegs(5, &values[..4], &mut out, Statuses::Untold), uneven(4));
+    assert_eq!(kegs(5, &[], &mut out, Statuses::Untold), uneven(0));
+    assert_eq!(kegs(5, &values, &mut out[..4], Statuses::Untold), uneven(4));
+    assert_eq!(kegs(5, &values, &mut out, Statuses::Every(&mut [0; 6])), uneven(6));
+    // Only `out` may be left empty; who wants no statuses says so.
+    assert_eq!(kegs(5, &values, &mut out, Statuses::Every(&mut [])), uneven(0));
+    assert_eq!(kegs(5, &values, &mut out, Statuses::Found(&mut [])), uneven(0));
+    assert_eq!(out, [9.0; 5]);
+    assert_eq!(kegs(5, &values, &mut [], Statuses::Untold), Ok(0));
+    assert_eq!(kegs(5, &values[..1], &mut out, Statuses::Untold), Ok(0));
+    assert!(out.iter().all(|gauge| *gauge == out[0] && *gauge < 2.0));
+    // No elements, no answers.
+    assert_eq!(kegs(0, &[], &mut [], Statuses::Every(&mut [])), Ok(0));
+    assert_eq!(kegs(0, &values[..1], &mut [], Statuses::Found(&mut [])), Ok(0));
 }

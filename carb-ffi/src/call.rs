@@ -6,7 +6,7 @@ use crate::generated::carb_inputs;
 use crate::inputs;
 use carb_core::basis::Function;
 use carb_core::basis::Request;
-use carb_core::basis::function::Slices;
+use carb_core::basis::function::{Slices, Statuses};
 use carb_core::basis::kernel::Series;
 use carb_core::basis::request::Raw;
 use carb_core::error::code;
@@ -176,7 +176,8 @@ unsafe fn each_checked(function: &Function, arrays: &Arrays) -> Result<i32, Faul
         0 => (&mut [][..], &mut [][..]),
         _ => unsafe { (core::slice::from_raw_parts_mut(out, n), core::slice::from_raw_parts_mut(status, n)) },
     };
-    function.each(&request, Slices { series: &series, which, unit, out, status })?;
+    let statuses = Statuses::Every(status);
+    function.each(&request, Slices { count: n, series: &series, which, unit, out, statuses })?;
     Ok(0)
 }
 

@@ -4,7 +4,7 @@ use crate::given::read;
 use crate::record::{output, spelt};
 use crate::{function_named, guarded, raised};
 use carb_core::Error;
-use carb_core::basis::function::Slices;
+use carb_core::basis::function::{Slices, Statuses};
 use carb_core::basis::kernel::Series;
 use carb_core::basis::{Function, Request};
 use carb_core::quantity::{Name, Unit};
@@ -33,19 +33,6 @@ impl Print {
     fn whole(&self) -> u64 {
         self.0.iter().fold(0, |all, lane| all.rotate_left(7) ^ lane)
     }
-}
-
-/// One pass over elements: the values of an output and the statuses, which are zero before. Gives all statuses OR-ed.
-pub fn run(
-    function: &'static Function,
-    request: &Request,
-    series: &[Series<'_>],
-    (which, unit): (usize, &'static Unit),
-    out: &mut [f64],
-    status: &mut [i32],
-) -> Result<i32, Error> {
-    function.each(request, Slices { series, which, unit, out, status: &mut *status })?;
-    Ok(status.iter().fold(0, |all, one| all | one))
 }
 
 /// The values of an output, the statuses, all of these OR-ed together, and the print of the arrays.
@@ -94,9 +81,11 @@ fn pieces(
     status: &mut [i32],
 ) -> Result<(i32, u64), Error> {
     let (mut print, mut seen, mut start) = (Print([0; LANES]), 0, 0);
+    let (which, unit) = wanted;
     if out.is_empty() {
         // What is wrong with the request is wrong without elements too.
-        seen = run(function, request, series, wanted, &mut [], &mut [])?;
+        let slices = Slices { count: 0, series, which, unit, out: &mut [], statuses: Statuses::Untold };
+        seen = function.each(request, slices)?;
     }
     for (out, status) in out.chunks_mut(PIECE).zip(status.chunks_mut(PIECE)) {
         let end = start + out.len();
@@ -105,7 +94,8 @@ fn pieces(
             .map(|s| Series { name: s.name, values: if s.values.len() == 1 { s.values } else { &s.values[start..end] } })
             .collect();
         piece.iter().for_each(|s| print.add(s.values));
-        seen |= run(function, request, &piece, wanted, out, status)?;
+        let statuses = Statuses::Found(status);
+        seen |= function.each(request, Slices { count: out.len(), series: &piece, which, unit, out, statuses })?;
         start = end;
     }
     Ok((seen, print.whole()))

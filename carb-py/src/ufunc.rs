@@ -1,9 +1,9 @@
 //! Ufuncs of NumPy: one function of the library, some of its inputs as operands, one output, or its status.
 
-use crate::columns::run;
 use crate::given::read;
 use crate::record::{output, spelt};
-use crate::{function_named, raised};
+use crate::{core, function_named};
+use carb_core::basis::function::{Slices, Statuses};
 use carb_core::basis::kernel::Series;
 use carb_core::basis::{Function, Request};
 use carb_core::quantity::{Name, Unit};
@@ -146,9 +146,13 @@ fn pass<T: Element, const STATUS: bool>(
     count: usize,
 ) -> Result<(), carb_core::Error> {
     let double = size_of::<T>() == size_of::<f64>();
-    let (mut values, mut statuses) = (vec![0.0; PIECE.min(count)], vec![0; PIECE.min(count)]);
-    let mut own: Vec<Vec<f64>> = inputs.iter().map(|_| Vec::new()).collect();
     let direct = |input: &Operand| double && input.is_dense::<f64>();
+    let apart = |size: bool| size && !inputs.iter().any(|input| input.touches(out, count));
+    let values_apart = apart(!STATUS && double && out.is_dense::<f64>());
+    let statuses_apart = apart(STATUS && out.is_dense::<i32>());
+    let mut values = vec![0.0; if STATUS || values_apart { 0 } else { PIECE.min(count) }];
+    let mut statuses = vec![0; if !STATUS || statuses_apart { 0 } else { PIECE.min(count) }];
+    let mut own: Vec<Vec<f64>> = inputs.iter().map(|_| Vec::new()).collect();
     let mut start = 0;
     while start < count {
         let many = PIECE.min(count - start);
@@ -173,18 +177,28 @@ fn pass<T: Element, const STATUS: bool>(
                 Series { name, values }
             })
             .collect();
-        let apart = !STATUS && double && out.is_dense::<f64>() && !inputs.iter().any(|input| input.touches(out, count));
-        let statuses = &mut statuses[..many];
-        statuses.fill(0);
-        if apart {
-            // SAFETY: dense and aligned doubles that no operand shares.
-            let values = unsafe { std::slice::from_raw_parts_mut(out.place(start), many) };
-            run(task.function, &task.request, &series, task.wanted, values, statuses)?;
-        } else {
-            let values = &mut values[..many];
-            run(task.function, &task.request, &series, task.wanted, values, statuses)?;
-            for (at, (&value, &status)) in values.iter().zip(&*statuses).enumerate() {
-                put::<T, STATUS>(out, start + at, value, status);
+        // SAFETY: dense and aligned elements of the output that no operand shares.
+        let (out_values, out_statuses) = unsafe {
+            (
+                if values_apart {
+                    std::slice::from_raw_parts_mut(out.place(start), many)
+                } else {
+                    &mut values[..if STATUS { 0 } else { many }]
+                },
+                if statuses_apart {
+                    std::slice::from_raw_parts_mut(out.place(start), many)
+                } else {
+                    &mut statuses[..if STATUS { many } else { 0 }]
+                },
+            )
+        };
+        let (which, unit) = task.wanted;
+        let told = if STATUS { Statuses::Every(out_statuses) } else { Statuses::Untold };
+        let slices = Slices { count: many, series: &series, which, unit, out: out_values, statuses: told };
+        task.function.each(&task.request, slices)?;
+        if !(values_apart || statuses_apart) {
+            for at in 0..many {
+                put::<T, STATUS>(out, start + at, if STATUS { 0.0 } else { values[at] }, if STATUS { statuses[at] } else { 0 });
             }
         }
         start += many;
@@ -212,7 +226,9 @@ pub fn ufunc<'py>(
     let operands: Vec<Name> = operands.iter().map(|name| spelt(py, name)).collect::<PyResult<_>>()?;
     // What is wrong with the request as a whole is said now, not when arrays come.
     let series: Vec<Series<'_>> = operands.iter().map(|&name| Series { name, values: &[] }).collect();
-    run(function, &request, &series, wanted, &mut [], &mut []).map_err(|error| raised(py, error))?;
+    let (which, unit) = wanted;
+    let slices = Slices { count: 0, series: &series, which, unit, out: &mut [], statuses: Statuses::Untold };
+    core(py, || function.each(&request, slices))?;
 
     let clear_flags = clear_flags(py)?;
     let count = operands.len();

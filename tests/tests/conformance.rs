@@ -1,7 +1,7 @@
 //! Rust's own reading of the conformance cases.
 
 use carb_core::basis::Function;
-use carb_core::basis::function::Slices;
+use carb_core::basis::function::{Slices, Statuses};
 use carb_core::basis::kernel::Series;
 use carb_core::quantity::{Name, Unit};
 use carb_core::table::functions;
@@ -46,7 +46,8 @@ fn arrays_give_the_bits_of_scalars() {
         for (which, output) in function.outputs.iter().enumerate() {
             for unit in output.key.dimension().into_iter().flat_map(Unit::of).filter(|u| u.shown) {
                 let (mut out, mut status) = ([0.0; 3], [0; 3]);
-                let slices = Slices { series: &series, which, unit, out: &mut out, status: &mut status };
+                let statuses = Statuses::Every(&mut status);
+                let slices = Slices { count: 3, series: &series, which, unit, out: &mut out, statuses };
                 let result = function.each(&rest, slices);
                 let name = Function::output_name(*output, unit);
                 match pairs(&case.outputs).find(|(n, _)| *n == name.as_str()) {

@@ -71,22 +71,47 @@ pub struct Function {
     /// Answers one request.
     pub run: fn(&Request, &mut dyn Steps) -> Result<Answer<Values>, Error>,
     /// Answers element by element.
-    pub slices: fn(&Request, Slices<'_>) -> Result<(), Error>,
+    pub slices: fn(&Request, Slices<'_>) -> Result<i32, Error>,
 }
 
 /// Where the elements of a slice call come from and go to.
 #[derive(Debug)]
 pub struct Slices<'a> {
-    /// The inputs that vary.
+    /// How many elements there are.
+    pub count: usize,
+    /// The inputs that vary, each with one value or `count` of them.
     pub series: &'a [Series<'a>],
     /// Which output is wanted, by its place in [`Function::outputs`].
     pub which: usize,
     /// In which unit.
     pub unit: &'static Unit,
-    /// Receives the values; NaN where the status is below 0.
+    /// Receives the `count` values, NaN where the status is below 0; or is empty, where none is wanted.
     pub out: &'a mut [f64],
-    /// Receives the statuses: below 0 an error code, else bits of the range cautions.
-    pub status: &'a mut [i32],
+    /// What is told of each element.
+    pub statuses: Statuses<'a>,
+}
+
+/// How the statuses of the elements are told. A status below 0 is an error code: that element has no answer. Above 0 it
+/// holds the bits of the range cautions, and 0 means an answer and nothing to mind.
+#[derive(Debug)]
+pub enum Statuses<'a> {
+    /// Each of the `count` elements gets its status.
+    Every(&'a mut [i32]),
+    /// The same for a caller who has set all `count` of them to 0: only blocks of elements in which some status is not
+    /// 0 are written, so that fresh pages of memory stay untouched.
+    Found(&'a mut [i32]),
+    /// Not at all.
+    Untold,
+}
+
+impl Statuses<'_> {
+    /// The length of the slice, where there is one.
+    fn len(&self) -> Option<usize> {
+        match self {
+            Self::Every(statuses) | Self::Found(statuses) => Some(statuses.len()),
+            Self::Untold => None,
+        }
+    }
 }
 
 impl Function {
@@ -133,15 +158,19 @@ impl Function {
 
     /// Answers element by element: the inputs in `series` vary, the others come from `request`.
     ///
+    /// Returns the statuses of all elements, OR-ed together. It is 0 where every element has an answer and there is
+    /// nothing to mind. Above 0 every element has an answer too, and it holds the bits of all cautions that were found.
+    /// Below 0 some element has no answer, and no more can be read from it.
+    ///
     /// # Errors
-    /// Whatever is wrong with the request as a whole; what is wrong with an element is in its status.
-    pub fn each(&self, request: &Request, slices: Slices<'_>) -> Result<(), Error> {
-        let n = slices.out.len();
-        if slices.status.len() != n {
-            return Err(Error::UnevenArrays { expected: n, given: slices.status.len() });
-        }
-        if let Some(uneven) = slices.series.iter().find(|s| s.values.len() != 1 && s.values.len() != n) {
-            return Err(Error::UnevenArrays { expected: n, given: uneven.values.len() });
+    /// Whatever is wrong with the request as a whole, and slices whose lengths do not fit. What is wrong with an
+    /// element is in its status. Where there is an error nothing is written.
+    pub fn each(&self, request: &Request, slices: Slices<'_>) -> Result<i32, Error> {
+        let expected = slices.count;
+        let given = slices.series.iter().map(|series| series.values.len()).filter(|given| *given != 1);
+        let out = Some(slices.out.len()).filter(|given| *given != 0);
+        if let Some(given) = given.chain(out).chain(slices.statuses.len()).find(|given| *given != expected) {
+            return Err(Error::UnevenArrays { expected, given });
         }
         let mut whole = *request;
         for series in slices.series {

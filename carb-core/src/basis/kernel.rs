@@ -3,11 +3,12 @@
 //! A kernel is plain arithmetic on `f64` in SI units, without branches: it gives a value and a status. The typed
 //! functions call it once, the slice loop calls it per element, so both have the same bits.
 
-use crate::error::{Error, code};
-use crate::evidence::caution::{above, below, slack};
+use super::block::{BLOCK, Block, Column, load, store};
+use super::function::Slices;
+use crate::error::Error;
+use crate::evidence::caution::{above, below};
 use crate::evidence::{NoSteps, Steps};
-use crate::property::atmosphere;
-use crate::quantity::{Key, Name, Unit};
+use crate::quantity::{Key, Name};
 
 /// Arithmetic of `N` columns giving `M` values.
 pub trait Kernel<const N: usize, const M: usize>: Copy {
@@ -83,42 +84,6 @@ pub struct Series<'a> {
     pub values: &'a [f64],
 }
 
-/// Where a kernel's column comes from.
-#[derive(Clone, Copy)]
-struct Column<'a> {
-    values: &'a [f64],
-    scale: f64,
-    offset: f64,
-    /// Where the values are altitudes and the column is the pressure there: the pressure at sea level.
-    sea_level: Option<f64>,
-}
-
-impl Column<'_> {
-    #[inline(always)]
-    fn load(&self, start: usize, block: &mut [f64; BLOCK]) {
-        match self.values {
-            [one] => block.fill(one * self.scale + self.offset),
-            many => {
-                let end = many.len().min(start + BLOCK);
-                let part = many.get(start..end).unwrap_or(&[]);
-                for (to, from) in block.iter_mut().zip(part) {
-                    *to = from * self.scale + self.offset;
-                }
-            }
-        }
-        if let Some(sea_level) = self.sea_level {
-            let (low, high) = Key::Altitude.limits().unwrap_or_default();
-            for value in block.iter_mut() {
-                let pressure = atmosphere::station_pressure(sea_level, *value);
-                // An altitude outside its limits becomes a pressure that is refused; what is no number stays none.
-                let outside = below(*value, low) | above(*value, high);
-                let refused = if value.is_finite() { f64::MAX } else { *value };
-                *value = if outside { refused } else { pressure };
-            }
-        }
-    }
-}
-
 /// The whole loop over slices: the columns given as series vary, the others are those of `x`.
 pub struct Each<'a, const N: usize> {
     /// The columns that do not vary, SI.
@@ -127,107 +92,72 @@ pub struct Each<'a, const N: usize> {
     pub filling_is: Key,
     /// Air pressure at sea level, Pa, for altitudes that vary.
     pub sea_level: f64,
-    /// The columns that do.
-    pub series: &'a [Series<'a>],
-    /// Which of the kernel's values is wanted.
-    pub which: usize,
-    /// In which unit.
-    pub unit: &'static Unit,
-    /// Receives the values; NaN where the status is below 0.
-    pub out: &'a mut [f64],
-    /// Receives the statuses.
-    pub status: &'a mut [i32],
+    /// The columns that do, and where the answers go.
+    pub slices: Slices<'a>,
 }
 
-const BLOCK: usize = 128;
-
 impl<const N: usize, const M: usize> Visit<N, M> for Each<'_, N> {
-    type Output = Result<(), Error>;
+    type Output = Result<i32, Error>;
     fn visit<K: Kernel<N, M>>(self, kernel: K) -> Self::Output {
-        if const { K::SCALAR } { blocks(kernel, self) } else { each(kernel, self) }
+        let Self { x, filling_is, sea_level, mut slices } = self;
+        let mut columns: [_; N] = core::array::from_fn(|at| {
+            let key = K::COLUMNS[at];
+            let given = slices.series.iter().rfind(|series| gives(series.name.key, key, filling_is));
+            Column::new(key, &x[at], given, sea_level)
+        });
+        let (mut x, mut y, mut status) = ([[0.0; BLOCK]; N], [[0.0; BLOCK]; M], [0; BLOCK]);
+        let mut all = 0;
+        for start in (0..slices.count).step_by(BLOCK) {
+            let elements = start..slices.count.min(start + BLOCK);
+            load(&mut columns, &elements, &mut x);
+            if const { K::SCALAR } {
+                answer(kernel, &x, &mut y, &mut status, elements.len());
+            } else {
+                answer_all(kernel, &x, &mut y, &mut status);
+            }
+            all |= store(&columns, &x, &mut y[slices.which], &mut status, elements, &mut slices);
+        }
+        Ok(all)
     }
 }
 
-/// Runs a kernel over slices, compiled for several levels of the CPU and chosen at run time. No level changes a bit:
-/// Rust never fuses a multiplication with an addition by itself.
+/// Whether a series of the field `given` is the kernel's column `column`.
+fn gives(given: Key, column: Key, filling_is: Key) -> bool {
+    let altitude = column == Key::Ambient && given == Key::Altitude;
+    let filling = column == Key::Filling && given == filling_is;
+    given == column || altitude || filling
+}
+
+/// Answers a whole block, compiled for several levels of the CPU and chosen at run time. No level changes a bit: Rust
+/// never fuses a multiplication with an addition by itself. The length is fixed, so that there is one vector loop and
+/// nothing else.
 #[cfg_attr(
     feature = "std",
     multiversion::multiversion(targets("x86_64+avx512f+avx512dq+avx512vl", "x86_64+avx2+fma", "aarch64+neon"))
 )]
-fn each<K: Kernel<N, M>, const N: usize, const M: usize>(kernel: K, job: Each<'_, N>) -> Result<(), Error> {
-    blocks(kernel, job)
-}
-
-/// The loop itself.
-#[inline(always)]
-fn blocks<K: Kernel<N, M>, const N: usize, const M: usize>(kernel: K, job: Each<'_, N>) -> Result<(), Error> {
-    let mut columns = [Column { values: &[], scale: 1.0, offset: 0.0, sea_level: None }; N];
-    for ((column, x), key) in columns.iter_mut().zip(&job.x).zip(K::COLUMNS) {
-        column.values = core::slice::from_ref(x);
-        for series in job.series {
-            let altitude = key == Key::Ambient && series.name.key == Key::Altitude;
-            let filling = key == Key::Filling && series.name.key == job.filling_is;
-            if let Some(unit) = series.name.unit
-                && (series.name.key == key || altitude || filling)
-            {
-                let sea_level = altitude.then_some(job.sea_level);
-                *column = Column { values: series.values, scale: unit.scale, offset: unit.offset, sea_level };
-            }
-        }
-    }
-    let (mut x, mut y, mut status) = ([[0.0; BLOCK]; N], [[0.0; BLOCK]; M], [0; BLOCK]);
-    let mut start = 0;
-    for (out, out_status) in job.out.chunks_mut(BLOCK).zip(job.status.chunks_mut(BLOCK)) {
-        for (column, block) in columns.iter().zip(x.iter_mut()) {
-            // A column of one value fills its block once.
-            if start == 0 || column.values.len() > 1 {
-                column.load(start, block);
-            }
-        }
-        block_loop(&kernel, &x, &mut y, &mut status);
-        for (to, from) in out.iter_mut().zip(&y[job.which]) {
-            *to = job.unit.from_si(*from);
-        }
-        out_status.copy_from_slice(&status[..out_status.len()]);
-        start += BLOCK;
-    }
-    Ok(())
-}
-
-/// The inner loop: fixed length and no branches, so that LLVM vectorises it.
-#[inline(always)]
-fn block_loop<K: Kernel<N, M>, const N: usize, const M: usize>(
-    kernel: &K,
-    x: &[[f64; BLOCK]; N],
-    y: &mut [[f64; BLOCK]; M],
-    status: &mut [i32; BLOCK],
+fn answer_all<K: Kernel<N, M>, const N: usize, const M: usize>(
+    kernel: K,
+    x: &[Block<f64>; N],
+    y: &mut [Block<f64>; M],
+    status: &mut Block<i64>,
 ) {
-    let kernel = *kernel;
-    // Three plain loops rather than one: each is simple enough for LLVM to vectorise.
-    let mut refused = [0; BLOCK];
-    for (column, key) in x.iter().zip(K::COLUMNS) {
-        let (low, high) = key.limits().unwrap_or((f64::NEG_INFINITY, f64::INFINITY));
-        let (low, high) = (slack(low, -1.0), slack(high, 1.0));
-        for (found, &value) in refused.iter_mut().zip(column) {
-            let outside = if (value < low) | (value > high) { code::OUT_OF_RANGE } else { *found };
-            *found = if !value.is_finite() | (*found == code::NOT_A_NUMBER) { code::NOT_A_NUMBER } else { outside };
-        }
-    }
-    for at in 0..BLOCK {
-        let mut element = [0.0; N];
-        for (value, column) in element.iter_mut().zip(x) {
-            *value = column[at];
-        }
-        let (values, found) = kernel.eval(element, &mut NoSteps);
+    answer(kernel, x, y, status, BLOCK);
+}
+
+/// Answers the first `used` elements of a block. Nothing but the kernel stands in the loop, so that LLVM vectorises it.
+#[inline(always)]
+fn answer<K: Kernel<N, M>, const N: usize, const M: usize>(
+    kernel: K,
+    x: &[Block<f64>; N],
+    y: &mut [Block<f64>; M],
+    status: &mut Block<i64>,
+    used: usize,
+) {
+    for at in 0..used.min(BLOCK) {
+        let (values, found) = kernel.eval(core::array::from_fn(|column| x[column][at]), &mut NoSteps);
         for (column, value) in y.iter_mut().zip(values) {
             column[at] = value;
         }
-        status[at] = found;
-    }
-    for at in 0..BLOCK {
-        status[at] = if refused[at] < 0 { refused[at] } else { status[at] };
-        for value in y.iter_mut() {
-            value[at] = if status[at] < 0 { f64::NAN } else { value[at] };
-        }
+        status[at] = i64::from(found);
     }
 }

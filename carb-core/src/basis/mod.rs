@@ -3,6 +3,7 @@
 pub mod ambient;
 pub mod answer;
 pub mod beverage;
+mod block;
 pub mod context;
 pub mod fermenter;
 pub mod function;

@@ -299,7 +299,7 @@ pub(crate) fn gravity_reading(request: &Request, sg: Key, plato: Key) -> Result<
     }
 }
 
-pub(super) fn each<'a, const N: usize>(request: &Request, x: [f64; N], s: Slices<'a>) -> Each<'a, N> {
+pub(super) fn each<'a, const N: usize>(request: &Request, x: [f64; N], slices: Slices<'a>) -> Each<'a, N> {
     let sea_level = request.number(Key::SeaLevel).unwrap_or(STANDARD_ATMOSPHERE);
     let told = |key: Key| request.get(key).is_some();
     let filling_is = match (told(Key::Filling), told(Key::Crash)) {
@@ -307,7 +307,7 @@ pub(super) fn each<'a, const N: usize>(request: &Request, x: [f64; N], s: Slices
         (false, true) => Key::Crash,
         (false, false) => Key::Warmest,
     };
-    Each { x, filling_is, sea_level, series: s.series, which: s.which, unit: s.unit, out: s.out, status: s.status }
+    Each { x, filling_is, sea_level, slices }
 }
 
 /// Headspace of a row of bottles, percent of the drink.

@@ -11,6 +11,7 @@ from . import ufunc as ufunc
 from ._at import Bound
 from ._carb import __version__ as __version__
 from ._claims import read_claims as read_claims
+from ._convert import convert as convert
 from ._crosscheck import Crosscheck as Crosscheck
 from ._crosscheck import crosscheck as crosscheck
 from ._errors import CarbError as CarbError
@@ -300,6 +301,7 @@ __all__ = [
     "conditioning",
     "conditioning_days",
     "conditioning_time",
+    "convert",
     "crosscheck",
     "crosscheck_habits",
     "cylinder_contents",

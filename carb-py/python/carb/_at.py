@@ -20,28 +20,25 @@ def _tables() -> dict[str, Any]:
 
 
 @lru_cache(maxsize=None)
-def _groups() -> list[frozenset[str]]:
-    """Names of which one replaces the others: a quantity in its units, or quantities that exclude each other."""
-    entries = [entry["inputs"] for entry in (*_tables()["functions"], *_tables()["tables"], *_tables()["jobs"])]
-    groups = set()
-    for inputs in [*entries, _tables()["plan"]]:
-        mine: dict[str, list[str]] = {}
-        for entry in inputs:
-            mine.setdefault(_slot(entry), []).extend(entry["names"])
-        groups |= {frozenset(names) for names in mine.values()}
-    return [group for group in groups if len(group) > 1]
+def _fields() -> list[dict[str, Any]]:
+    """Every input of the library once."""
+    kinds = (*_tables()["functions"], *_tables()["tables"], *_tables()["jobs"])
+    entries = [*_tables()["plan"], *(entry for kind in kinds for entry in kind["inputs"])]
+    return list({entry["names"][0]: {"names": entry["names"]} for entry in entries}.values())
 
 
-def _slot(entry: dict[str, Any]) -> str:
-    """What an input is one of; itself, where it is of no group."""
-    slot: str = entry.get("one_of", entry["names"][0])
-    return slot
+def _replaced(entries: list[dict[str, Any]], said: set[str]) -> set[str]:
+    """Names that are replaced by what is said: the same quantity in another unit, or what excludes it."""
+    groups: dict[str, set[str]] = {}
+    for entry in entries:
+        names = entry["names"]
+        # The air outside is told once, whether a function has to know it or not.
+        air = AIR if names[0].startswith(("altitude_", "ambient_")) else None
+        groups.setdefault(air or entry.get("one_of", names[0]), set()).update(names)
+    return said.union(*(group for group in groups.values() if group & said))
 
 
-def _needs_two(entries: list[dict[str, Any]], group: frozenset[str]) -> bool:
-    """Whether a function needs several of a group that exclude each other elsewhere."""
-    needed = (entry for entry in entries if entry.get("need") or "one_of" in entry)
-    return len({_slot(entry) for entry in needed if group.intersection(entry["names"])}) > 1
+AIR = "ambient"
 
 
 class Bound(Frozen):
@@ -56,9 +53,17 @@ class Bound(Frozen):
     def _with(self, entries: list[dict[str, Any]], lists: list[dict[str, Any]], given: Mapping[str, Any]) -> dict[str, Any]:
         """What is given, and of the context what the function takes and the call does not replace."""
         names = {name for entry in [*entries, *lists] for name in entry.get("names", [entry.get("name")])}
-        said = {name for name, value in given.items() if value is not None}
-        replaced = said.union(*(group for group in _groups() if group & said and not _needs_two(entries, group)))
+        replaced = _replaced(entries, {name for name, value in given.items() if value is not None})
         return {**given, **{n: v for n, v in self._context.items() if n in names and n not in replaced}}
+
+    @property
+    def context(self) -> dict[str, Any]:
+        """What the calls have in common, as it was given."""
+        return dict(self._context)
+
+    def at(self, **given: Any) -> Bound:
+        """The same context with more, or with something else in a place."""
+        return type(self)(**self._with(_fields(), _tables()["lists"], given))
 
     def plan(self, request: Mapping[str, Any]) -> Plan:
         """Plans a packaging day; the request's own values come before the context's."""

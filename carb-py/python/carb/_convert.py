@@ -35,7 +35,7 @@ def convert(value: Any, from_unit: str, to_unit: str) -> Any:
     --------
     >>> import carb
     >>> carb.convert(38, "f", "c")
-    3.3333333333333144
+    3.3333333333333712
     >>> carb.convert([2.0, 2.5], "volumes", "co2_g_per_l").round(2)
     array([3.95, 4.94])
     """

@@ -24,12 +24,12 @@ def told(here: Here, given: Mapping[str, Any]) -> At:
         here = carb.at(**here.request)
     elif not isinstance(here, At):
         raise TypeError(f"give a context (carb.at), a result of the library, or names; not {type(here).__name__}")
-    return carb.at(**here._with(frozenset(here._context), given))
+    return here.at(**given)
 
 
 def names(said: At) -> dict[str, Any]:
     """The names and values of all that was said."""
-    return dict(said._context)
+    return said.context
 
 
 @contextmanager

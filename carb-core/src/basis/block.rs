@@ -1,0 +1,142 @@
+//! Blocks of elements, small enough to stay in the nearest cache: how the slice loop loads them for a kernel, and
+//! stores what it answers. Nothing here depends on the kernel, so it is compiled once.
+
+use super::function::{Slices, Statuses};
+use super::kernel::Series;
+use crate::error::code;
+use crate::evidence::caution::slack;
+use crate::property::atmosphere;
+use crate::quantity::{Key, Name};
+use core::ops::Range;
+
+/// How many elements there are in a block.
+pub(super) const BLOCK: usize = 128;
+
+/// So many numbers. Statuses are kept as wide as values here: the comparisons that make them then need no packing,
+/// which is a tenth of the loop on CPUs with AVX2.
+pub(super) type Block<T> = [T; BLOCK];
+
+/// Where a kernel's column comes from.
+pub(super) struct Column<'a> {
+    values: &'a [f64],
+    scale: f64,
+    offset: f64,
+    /// Where the values are altitudes and the column is the pressure there: the pressure at sea level.
+    sea_level: Option<f64>,
+    low: f64,
+    high: f64,
+    /// Whether all that is loaded lies within the limits.
+    within: bool,
+}
+
+impl<'a> Column<'a> {
+    /// The column `key` as it is given, else `x` for every element.
+    pub(super) fn new(key: Key, x: &'a f64, given: Option<&Series<'a>>, sea_level: f64) -> Self {
+        let (low, high) = key.limits().unwrap_or((f64::MIN, f64::MAX));
+        // Infinity lies outside every limit.
+        let (low, high) = (slack(low, -1.0).max(f64::MIN), slack(high, 1.0).min(f64::MAX));
+        let fixed = core::slice::from_ref(x);
+        let plain = Self { values: fixed, scale: 1.0, offset: 0.0, sea_level: None, low, high, within: true };
+        match given {
+            Some(&Series { name: Name { key: given, unit: Some(unit) }, values }) => Self {
+                values,
+                scale: unit.scale,
+                offset: unit.offset,
+                sea_level: (given == Key::Altitude && key == Key::Ambient).then_some(sea_level),
+                ..plain
+            },
+            _ => plain,
+        }
+    }
+
+    /// Brings values to SI and looks whether all of them lie within the limits.
+    #[inline(always)]
+    fn load(&mut self, values: &[f64], block: &mut [f64]) {
+        for (to, from) in block.iter_mut().zip(values) {
+            *to = from * self.scale + self.offset;
+        }
+        if let Some(sea_level) = self.sea_level {
+            let (low, high) = Key::Altitude.limits().unwrap_or_default();
+            let (low, high) = (slack(low, -1.0), slack(high, 1.0));
+            for value in block.iter_mut() {
+                let pressure = atmosphere::station_pressure(sea_level, *value);
+                // An altitude outside its limits becomes a pressure that is refused; what is no number stays none.
+                let outside = (*value < low) | (*value > high);
+                let refused = if value.is_finite() { f64::MAX } else { *value };
+                *value = if outside { refused } else { pressure };
+            }
+        }
+        // No number is not within either: it compares with nothing.
+        self.within = block.iter().fold(true, |all, value| all & (*value >= self.low) & (*value <= self.high));
+    }
+
+    /// Marks the elements that lie outside. That something is no number goes before all else.
+    #[inline(always)]
+    fn refuse(&self, block: &Block<f64>, refused: &mut Block<i64>) {
+        let (no_number, out_of_range) = (i64::from(code::NOT_A_NUMBER), i64::from(code::OUT_OF_RANGE));
+        for (found, &value) in refused.iter_mut().zip(block) {
+            let outside = if (value < self.low) | (value > self.high) { out_of_range } else { *found };
+            *found = if !value.is_finite() | (*found == no_number) { no_number } else { outside };
+        }
+    }
+}
+
+/// Loads the columns of some elements. A column of one value fills its block with the first of them.
+#[cfg_attr(
+    feature = "std",
+    multiversion::multiversion(targets("x86_64+avx512f+avx512dq+avx512vl", "x86_64+avx2+fma", "aarch64+neon"))
+)]
+pub(super) fn load(columns: &mut [Column<'_>], elements: &Range<usize>, x: &mut [Block<f64>]) {
+    for (column, block) in columns.iter_mut().zip(x) {
+        match column.values {
+            [one] if elements.start == 0 => column.load(&[*one; BLOCK], block),
+            [_] => {}
+            many => column.load(&many[elements.clone()], &mut block[..elements.len()]),
+        }
+    }
+}
+
+/// Stores one answer of some elements and their statuses, and returns these OR-ed together.
+#[cfg_attr(
+    feature = "std",
+    multiversion::multiversion(targets("x86_64+avx512f+avx512dq+avx512vl", "x86_64+avx2+fma", "aarch64+neon"))
+)]
+pub(super) fn store(
+    columns: &[Column<'_>],
+    x: &[Block<f64>],
+    y: &mut Block<f64>,
+    status: &mut Block<i64>,
+    elements: Range<usize>,
+    to: &mut Slices<'_>,
+) -> i32 {
+    if columns.iter().any(|column| !column.within) {
+        let mut refused = [0; BLOCK];
+        for (column, block) in columns.iter().zip(x) {
+            column.refuse(block, &mut refused);
+        }
+        for (status, refused) in status.iter_mut().zip(refused) {
+            *status = if refused < 0 { refused } else { *status };
+        }
+    }
+    let status = &status[..elements.len()];
+    let all = status.iter().fold(0, |all, status| all | status);
+    if all < 0 {
+        for (value, status) in y.iter_mut().zip(status) {
+            *value = if *status < 0 { f64::NAN } else { *value };
+        }
+    }
+    let unit = to.unit;
+    // No place is wanted where `out` is empty.
+    for (to, value) in to.out.get_mut(elements.clone()).unwrap_or_default().iter_mut().zip(y) {
+        *to = unit.from_si(*value);
+    }
+    let told = match &mut to.statuses {
+        Statuses::Every(every) => &mut every[elements],
+        Statuses::Found(found) if all != 0 => &mut found[elements],
+        Statuses::Found(_) | Statuses::Untold => &mut [],
+    };
+    for (to, status) in told.iter_mut().zip(status) {
+        *to = *status as i32;
+    }
+    all as i32
+}
