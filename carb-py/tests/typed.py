@@ -1,8 +1,11 @@
 """A program that a strict type checker accepts; the marked lines are those that it must refuse."""
 
+from typing import Any
+
 import carb
 import numpy as np
 from numpy.typing import NDArray
+from typing_extensions import assert_type
 
 keg: carb.KegPressure[float] = carb.keg_pressure(volumes=2.5, temperature_f=38, altitude_m=0, beverage="beer")
 psi: float = keg.gauge_psi
@@ -40,6 +43,32 @@ verdicts: list[str] = [row.verdict for row in found.claims] + [program.text for 
 unsafe: bool = found.danger and found.answered
 frames: list[object] = [models.to_frame(), sure.to_frame(), found.to_frame(), models[:2].to_frame()]
 doses: list[object] = estimate.budget.to_columns()["share"] + sure.models.to_columns()["model"]
+
+
+
+class Series:
+    """What a type checker sees of a column of a data frame."""
+
+    name = "volumes"
+
+    def __array__(self, *args: Any, **kwargs: Any) -> NDArray[np.float64]:
+        return np.zeros(3)
+
+
+assert_type(keg, carb.KegPressure[float])
+assert_type(keg.gauge_psi, float)
+assert_type(keg.cautions, tuple[carb.Caution, ...])
+assert_type(carb.keg_pressure(volumes=np.array([2.4, 2.5]), temperature_f=38).gauge_psi, NDArray[np.float64])
+assert_type(carb.keg_pressure(volumes=[2.4, 2.5], temperature_f=np.arange(2.0)).abs_bar, NDArray[np.float64])
+assert_type(carb.keg_pressure(volumes=Series(), temperature_f=38), carb.KegPressure[Any])
+assert_type(carb.package_pressure(volumes=2.4, temperature_c=30).worst, carb.PackagePressureWorst[float])
+assert_type(here.keg_pressure(volumes=2.5, temperature_f=38).gauge_psi, float)
+assert_type(here.context, dict[str, Any])
+assert_type(carb.ufunc.keg_pressure, np.ufunc)
+assert_type(carb.ufunc.of("keg_pressure", "volumes", gives="gauge_psi", temperature_c=4, altitude_m=0), np.ufunc)
+assert_type(carb.convert(38.0, "f", "c"), float)
+assert_type(carb.convert([38.0], "f", "c"), NDArray[np.float64])
+there: carb.At = here.at(volumes=2.4)
 
 carb.keg_pressure(volumes=2.5, tempertaure_c=4)  # type: ignore[call-overload]
 carb.keg_pressure(volumes=2.5, beverage="tea")  # type: ignore[call-overload]

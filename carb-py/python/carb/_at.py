@@ -5,12 +5,15 @@ from __future__ import annotations
 import json
 from collections.abc import Callable, Mapping
 from functools import lru_cache, wraps
-from typing import Any
+from typing import Any, TypeVar
 
 from . import _carb, _functions
 from ._lists import asked
 from ._plan import Plan, plan
 from ._result import Frozen, request_text
+
+
+B = TypeVar("B", bound="Bound")
 
 
 @lru_cache(maxsize=None)
@@ -61,7 +64,7 @@ class Bound(Frozen):
         """What the calls have in common, as it was given."""
         return dict(self._context)
 
-    def at(self, **given: Any) -> Bound:
+    def at(self: B, **given: Any) -> B:
         """The same context with more, or with something else in a place."""
         return type(self)(**self._with(_fields(), _tables()["lists"], given))
 

@@ -2,16 +2,24 @@
 
 from __future__ import annotations
 
-from typing import Any, overload
-
-from numpy.typing import NDArray
+from typing import TYPE_CHECKING, overload
 
 from . import _carb
 from ._errors import CarbError
 from ._result import CODES
 
+if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
 
-def convert(value: Any, from_unit: str, to_unit: str) -> Any:
+    from ._types import Several
+
+
+@overload
+def convert(value: float, from_unit: str, to_unit: str) -> float: ...
+@overload
+def convert(value: Several, from_unit: str, to_unit: str) -> NDArray[np.float64]: ...
+def convert(value: float | Several, from_unit: str, to_unit: str) -> float | NDArray[np.float64]:
     """Convert between two units of one kind.
 
     Parameters

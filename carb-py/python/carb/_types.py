@@ -39,7 +39,10 @@ class Frame(Protocol):
 Rows: TypeAlias = "Sequence[Mapping[str, Any]] | Mapping[str, Sequence[Any] | Array] | Frame"
 """A list of a request: rows of names and values, columns by name, or a data frame."""
 
-Numbers: TypeAlias = "float | Sequence[float] | Sequence[Sequence[float]] | NDArray[Any]"
+Several: TypeAlias = "Sequence[float] | Sequence[Sequence[float]] | NDArray[Any]"
+"""Numbers of which an array of NumPy is made."""
+
+Numbers: TypeAlias = "float | Several"
 """Numbers for which an array of NumPy is given."""
 
 Container: TypeAlias = "float | Sequence[float] | Named | Quantity"
