@@ -2,7 +2,7 @@
 //! recorded bits.
 
 use carb_core::number::root::bracketed;
-use carb_core::number::{exp, ln, pow};
+use carb_core::number::{exp, exp_within, ln, pow};
 use proptest::prelude::*;
 
 const EXP: &str = include_str!("../checks/high_precision/exp.csv");
@@ -395,4 +395,17 @@ proptest! {
         prop_assert!(exp(x) >= 0.0 || x.is_nan());
         pow(x, y);
     }
+}
+
+#[test]
+fn exp_within_is_exp_where_it_is_meant_for() {
+    let mut x = -700.0;
+    while x <= 700.0 {
+        assert_eq!(exp_within(x).to_bits(), exp(x).to_bits(), "{x}");
+        x += 0.003_7;
+    }
+    for x in [0.0, -0.0, 1e-300, f64::MIN_POSITIVE, 700.0, -700.0] {
+        assert_eq!(exp_within(x).to_bits(), exp(x).to_bits(), "{x}");
+    }
+    assert!(exp_within(f64::NAN).is_nan());
 }

@@ -7,7 +7,8 @@ use carb_core::basis::request::{Raw, Value, choices};
 use carb_core::basis::{List, Refusal, Request};
 use carb_core::quantity::{Key, Name};
 use pyo3::prelude::*;
-use pyo3::types::{PyBool, PyDict, PyFloat, PyList, PyString};
+use pyo3::sync::PyOnceLock;
+use pyo3::types::{PyBool, PyDict, PyFloat, PyInt, PyList, PyString};
 use std::collections::HashMap;
 use std::sync::LazyLock;
 
@@ -20,6 +21,20 @@ static NAMES: LazyLock<HashMap<String, Name>> = LazyLock::new(|| {
 /// The name that `text` spells; the core's error says what was meant.
 pub fn known(text: &str) -> Result<Name, Error> {
     NAMES.get(text).copied().map_or_else(|| Request::name(text), Ok)
+}
+
+/// The names by the place of the interned text that spells them: the keywords of a call are such texts, so that most calls
+/// need not look at a letter.
+static PLACES: PyOnceLock<HashMap<usize, Name>> = PyOnceLock::new();
+
+/// The name of a keyword, where it is one of the vocabulary and was written in code.
+pub fn keyword(name: &Bound<'_, PyAny>) -> Option<Name> {
+    let places = PLACES.get_or_init(name.py(), || {
+        // The interpreter keeps an interned text only while somebody has it: these are never given back.
+        let place = |text: &String| PyString::intern(name.py(), text).into_ptr() as usize;
+        NAMES.iter().map(|(text, name)| (place(text), *name)).collect()
+    });
+    places.get(&(name.as_ptr() as usize)).copied()
 }
 
 /// A key of a mapping. What is no text is no name either, and the core's error says so.
@@ -38,6 +53,8 @@ fn with_raw<T>(value: &Bound<'_, PyAny>, then: impl FnOnce(Option<Raw<'_>>) -> T
         then(Some(Raw::Text(&text.to_string_lossy())))
     } else if let Ok(flag) = value.cast::<PyBool>() {
         then(Some(Raw::Flag(flag.is_true())))
+    } else if value.is_instance_of::<PyInt>() {
+        then(Some(value.extract::<f64>().map_or(Raw::Other, Raw::Number)))
     } else if let Ok(flag) = value.extract::<bool>() {
         then(Some(Raw::Flag(flag)))
     } else {

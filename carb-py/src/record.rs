@@ -1,6 +1,7 @@
 //! The answer to one request, and the functions that give it.
 
-use crate::given::{echo, known, list, read, set};
+use crate::given::{echo, keyword, known, list, read, set};
+use carb_core::basis::request::Raw;
 use crate::{core, function_named, raised};
 use carb_core::basis::lists::not_taken;
 use carb_core::basis::{Function, Request, Values};
@@ -10,9 +11,9 @@ use carb_core::table::FUNCTIONS;
 use pyo3::exceptions::PyValueError;
 use pyo3::intern;
 use pyo3::prelude::*;
-use pyo3::sync::PyOnceLock;
-use pyo3::types::{PyBool, PyDict, PyFloat, PyInt, PyString, PyType};
+use pyo3::types::{PyDict, PyFloat, PyInt, PyString, PyType};
 use std::collections::HashMap;
+use std::ptr;
 use std::sync::LazyLock;
 
 type Outputs = HashMap<String, (usize, &'static Unit)>;
@@ -43,14 +44,15 @@ pub fn output(function: &'static Function, name: &str) -> PyResult<(usize, &'sta
 pub struct Record {
     function: &'static Function,
     outputs: &'static Outputs,
-    request: Request,
+    /// What was given, which nobody else has: a request is larger, and seldom asked for again.
+    given: Py<PyDict>,
     values: Values,
 }
 
 impl Record {
-    fn of(py: Python<'_>, function: &'static Function, request: Request) -> PyResult<Self> {
-        let values = core(py, || function.answer(&request, &mut NoSteps))?.value;
-        Ok(Self { function, outputs: &OUTPUTS[function.name], request, values })
+    fn of(function: &'static Function, request: &Request, given: &Bound<'_, PyDict>) -> PyResult<Self> {
+        let values = core(given.py(), || function.answer(request, &mut NoSteps))?.value;
+        Ok(Self { function, outputs: &OUTPUTS[function.name], given: given.clone().unbind(), values })
     }
 }
 
@@ -67,7 +69,7 @@ impl Record {
     /// Names and values as they were given, in the order of the vocabulary.
     #[getter]
     fn request<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
-        echo(py, &self.request)
+        echo(py, &read(self.given.bind(py))?)
     }
 }
 
@@ -79,8 +81,9 @@ pub fn output_unit(function: &str, name: &str) -> PyResult<&'static str> {
 
 /// Answers one request.
 #[pyfunction]
-pub fn answer(py: Python<'_>, function: &str, given: &Bound<'_, PyDict>) -> PyResult<Record> {
-    Record::of(py, function_named(function)?, read(given)?)
+pub fn answer(function: &str, given: &Bound<'_, PyDict>) -> PyResult<Record> {
+    let own = given.copy()?;
+    Record::of(function_named(function)?, &read(&own)?, &own)
 }
 
 /// A function of the library for Python: numbers are answered here, the direct way; whatever else is given goes to `other`.
@@ -98,15 +101,22 @@ impl Call {
         Ok(Self { function: function_named(function)?, kind, other })
     }
 
-    fn __call__<'py>(&self, py: Python<'py>, given: &Bound<'py, PyDict>) -> PyResult<Bound<'py, PyAny>> {
+    /// Answers; `given` is the call's own.
+    fn answer<'py>(&self, py: Python<'py>, given: &Bound<'py, PyDict>) -> PyResult<Bound<'py, PyAny>> {
         let mut request = Request::new();
         for (name, value) in given.iter() {
+            // Most calls are of keywords and numbers.
+            if let Some(name) = keyword(&name)
+                && let Some(number) = number(&value)
+            {
+                request.put(name, Raw::Number(number)).map_err(|error| raised(py, error))?;
+                continue;
+            }
             let name = name.cast::<PyString>()?.to_str()?;
-            let plain = value.is_instance_of::<PyFloat>()
-                || value.is_none()
+            let plain = value.is_none()
+                || value.is_instance_of::<PyFloat>()
                 || value.is_instance_of::<PyInt>()
-                || value.is_instance_of::<PyString>()
-                || value.is_instance_of::<PyBool>();
+                || value.is_instance_of::<PyString>();
             if !plain || name == "errors" {
                 return self.other.bind(py).call1((&self.kind, given));
             }
@@ -116,18 +126,26 @@ impl Call {
                 None => set(&mut request, name, &value).map_err(|error| raised(py, error))?,
             }
         }
-        self.wrap(py, Record::of(py, self.function, request)?)
+        self.wrap(py, Record::of(self.function, &request, given)?)
+    }
+}
+
+/// A plain number.
+fn number(value: &Bound<'_, PyAny>) -> Option<f64> {
+    match value.cast::<PyFloat>() {
+        Ok(number) => Some(number.value()),
+        Err(_) => value.cast_exact::<PyInt>().ok()?.extract().ok(),
     }
 }
 
 impl Call {
     /// The record as a result. Its one member is set past the class, which lets nobody change it.
     fn wrap<'py>(&self, py: Python<'py>, record: Record) -> PyResult<Bound<'py, PyAny>> {
-        static NEW: PyOnceLock<Py<PyAny>> = PyOnceLock::new();
-        let new = NEW.get_or_try_init(py, || {
-            py.import("builtins")?.getattr("object")?.getattr("__new__").map(Bound::unbind)
-        })?;
-        let result = new.bind(py).call1((&self.kind,))?;
+        // SAFETY: the class is one of Python's own, made without arguments.
+        let result = unsafe {
+            let made = pyo3::ffi::PyType_GenericNew(self.kind.as_ptr().cast(), ptr::null_mut(), ptr::null_mut());
+            Bound::from_owned_ptr_or_err(py, made)?
+        };
         let record = Bound::new(py, record)?;
         let name = intern!(py, "_answer");
         // SAFETY: three valid objects, and the interpreter is attached.

@@ -22,6 +22,7 @@ use crate::property::sweetener::{self, SWEETENERS};
 use crate::property::tube::{self, TUBES, Tube};
 use crate::quantity::field::{COUNT, Kind as FieldKind};
 use crate::quantity::name::TEXT_BYTES;
+use crate::quantity::unit::UNITS;
 use crate::quantity::{
     AbsolutePressure, AmbientPressure, Carbonation, Concentration, GaugePressure, Key, Length, Multiplier, Name,
     Percent, Plato, ShortText, SpecificGravity, Temperature, Unit, Volume,
@@ -53,27 +54,33 @@ pub enum Raw<'a> {
     Other,
 }
 
-/// A value as a request keeps it: a text, long as it is, stands apart, so that a request stays small.
-#[derive(Clone, Copy, Debug, PartialEq)]
-enum Kept {
-    Number(f64, &'static Unit),
-    Choice(usize),
-    Flag(bool),
-    Text,
+/// What a field holds, as a request keeps it: nothing, a choice, a flag, the text, or from here on a number in the unit of
+/// that place. A request is copied often, so it is kept small: values in one list, what they are in another.
+mod kept {
+    pub(super) const NOTHING: u8 = 0;
+    pub(super) const CHOICE: u8 = 1;
+    pub(super) const FLAG: u8 = 2;
+    pub(super) const TEXT: u8 = 3;
+    pub(super) const NUMBER: u8 = 4;
 }
+
+const WORDS: usize = COUNT.div_ceil(64);
 
 /// Values by the names of the vocabulary. Every function takes one.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[must_use]
 pub struct Request {
-    values: [Option<Kept>; COUNT],
+    values: [f64; COUNT],
+    kinds: [u8; COUNT],
+    /// A bit for each field that was given, so that asking which ones does not take looking at all.
+    told: [u64; WORDS],
     /// The one text, [`Key::Title`].
     text: ShortText,
 }
 
 impl Default for Request {
     fn default() -> Self {
-        Self { values: [None; COUNT], text: ShortText::new("") }
+        Self { values: [0.0; COUNT], kinds: [kept::NOTHING; COUNT], told: [0; WORDS], text: ShortText::new("") }
     }
 }
 
@@ -170,15 +177,16 @@ impl Request {
     }
 
     fn keep(&mut self, key: Key, value: Value) {
-        self.values[key as usize] = Some(match value {
-            Value::Number(number, unit) => Kept::Number(number, unit),
-            Value::Choice(at) => Kept::Choice(at),
-            Value::Flag(flag) => Kept::Flag(flag),
+        self.told[key as usize / 64] |= 1 << (key as usize % 64);
+        (self.values[key as usize], self.kinds[key as usize]) = match value {
+            Value::Number(number, unit) => (number, kept::NUMBER + unit.place),
+            Value::Choice(at) => (at as f64, kept::CHOICE),
+            Value::Flag(flag) => (f64::from(flag), kept::FLAG),
             Value::Text(text) => {
                 self.text = text;
-                Kept::Text
+                (0.0, kept::TEXT)
             }
-        });
+        };
     }
 
     fn with_si(mut self, key: Key, si: f64) -> Self {
@@ -295,9 +303,12 @@ impl Request {
 
     /// The same request without a field.
     pub fn without(mut self, key: Key) -> Self {
-        if self.values[key as usize].take() == Some(Kept::Text) {
+        self.told[key as usize / 64] &= !(1 << (key as usize % 64));
+        if self.kinds[key as usize] == kept::TEXT {
             self.text = ShortText::new("");
         }
+        // Nothing is left of it: requests that say the same are equal.
+        (self.values[key as usize], self.kinds[key as usize]) = (0.0, kept::NOTHING);
         self
     }
 
@@ -311,12 +322,14 @@ impl Request {
 
     /// The value of a field.
     pub fn get(&self, key: Key) -> Option<Value> {
-        self.values[key as usize].map(|kept| match kept {
-            Kept::Number(number, unit) => Value::Number(number, unit),
-            Kept::Choice(at) => Value::Choice(at),
-            Kept::Flag(flag) => Value::Flag(flag),
-            Kept::Text => Value::Text(self.text),
-        })
+        let value = self.values[key as usize];
+        match self.kinds[key as usize] {
+            kept::NOTHING => None,
+            kept::CHOICE => Some(Value::Choice(value as usize)),
+            kept::FLAG => Some(Value::Flag(value != 0.0)),
+            kept::TEXT => Some(Value::Text(self.text)),
+            number => UNITS.get(usize::from(number - kept::NUMBER)).map(|unit| Value::Number(value, unit)),
+        }
     }
 
     /// The number of a field, SI.
@@ -360,7 +373,16 @@ impl Request {
 
     /// The names given, in the order of the vocabulary.
     pub fn given(&self) -> impl Iterator<Item = Name> + '_ {
-        Key::ALL.iter().filter_map(|&key| self.name_of(key))
+        let bits = self.told.into_iter().enumerate().flat_map(|(word, mut bits)| {
+            core::iter::from_fn(move || {
+                let bit = bits.trailing_zeros() as usize;
+                (bits != 0).then(|| {
+                    bits &= bits - 1;
+                    64 * word + bit
+                })
+            })
+        });
+        bits.filter_map(|at| self.name_of(*Key::ALL.get(at)?))
     }
 
     /// A number that is needed, within its limits, SI.

@@ -13,8 +13,26 @@ use super::{LN_2_HI, LN_2_LO};
 pub fn exp(x: f64) -> f64 {
     // Just past both ends the formula below overflows to infinity and underflows to zero of itself; farther out the
     // exponent would wrap round. `clamp` lets NaN through.
-    let x = x.clamp(-746.0, 710.0);
+    let (mantissa, biased) = parts(x.clamp(-746.0, 710.0));
+    // 2^k in two factors, as one double holds neither 2^1024 nor 2^-1075. The first product is exact, so a subnormal
+    // result is rounded only once. The two biases are already in `biased`.
+    let half = biased >> 1;
+    let rest = biased - half;
+    mantissa * f64::from_bits(half << 52) * f64::from_bits(rest << 52)
+}
 
+/// The same as [`exp`], to the bit, for `x` from -700 to 700; beyond that it gives some number that means nothing.
+///
+/// It saves a tenth of the time, for kernels whose limits keep what they give to it well within.
+#[inline(always)]
+pub fn exp_within(x: f64) -> f64 {
+    let (mantissa, biased) = parts(x);
+    mantissa * f64::from_bits(biased.wrapping_sub(1023) << 52)
+}
+
+/// The mantissa of e to the power `x`, and its exponent with twice the bias in the low bits.
+#[inline(always)]
+fn parts(x: f64) -> (f64, u64) {
     // x = k ln 2 + r with |r| <= ln(2) / 2. Adding ROUND leaves k in the low bits of the sum, a conversion to integer
     // that SSE2 and AVX2 lack.
     let shifted = x * LOG2_E + ROUND;
@@ -28,17 +46,14 @@ pub fn exp(x: f64) -> f64 {
     let one_plus = 1.0 + r_hi;
     let lost = (1.0 - one_plus) + r_hi;
     let r2 = r * r;
-    let even = Q[0] + r2 * (Q[2] + r2 * (Q[4] + r2 * (Q[6] + r2 * (Q[8] + r2 * Q[10]))));
-    let odd = Q[1] + r2 * (Q[3] + r2 * (Q[5] + r2 * (Q[7] + r2 * Q[9])));
+    // In pairs rather than one after another: what waits for nothing is worked out beside the rest.
+    let r4 = r2 * r2;
+    let even = (Q[0] + r2 * Q[2]) + r4 * ((Q[4] + r2 * Q[6]) + r4 * (Q[8] + r2 * Q[10]));
+    let odd = (Q[1] + r2 * Q[3]) + r4 * ((Q[5] + r2 * Q[7]) + r4 * Q[9]);
     let tail = r2 * (even + r * odd) - r_lo;
     let mantissa = one_plus + (lost + tail);
 
-    // 2^k in two factors, as one double holds neither 2^1024 nor 2^-1075. The first product is exact, so a subnormal
-    // result is rounded only once. The two biases are already in `shifted`.
-    let biased = shifted.to_bits();
-    let half = biased >> 1;
-    let rest = biased - half;
-    mantissa * f64::from_bits(half << 52) * f64::from_bits(rest << 52)
+    (mantissa, shifted.to_bits())
 }
 
 const LOG2_E: f64 = core::f64::consts::LOG2_E;

@@ -10,7 +10,7 @@ mod exp;
 mod ln;
 pub mod root;
 
-pub use exp::exp;
+pub use exp::{exp, exp_within};
 pub use ln::ln;
 
 /// `x` to the power `y`, for a positive base `x`, as `exp(y * ln(x))`.

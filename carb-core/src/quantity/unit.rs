@@ -92,6 +92,8 @@ pub struct Unit {
     pub definition: &'static str,
     /// Where the definition is laid down.
     pub source: &'static str,
+    /// Its place in [`UNITS`].
+    pub place: u8,
 }
 
 impl Unit {
@@ -145,11 +147,13 @@ const SP811: &str = "NIST Special Publication 811, 2008 edition, Appendix B";
 macro_rules! units {
     ($($id:ident = $name:literal $symbol:literal $dimension:ident, $scale:expr, $offset:expr, $shown:literal,
        $definition:literal, $source:expr;)*) => {
+        #[allow(non_camel_case_types, clippy::upper_case_acronyms)]
+        enum Place { $($id),* }
         $(
             #[doc = concat!("`", $name, "`: ", $definition, ".")]
             pub static $id: Unit = Unit {
                 name: $name, symbol: $symbol, dimension: Dimension::$dimension,
-                scale: $scale, offset: $offset, shown: $shown, definition: $definition, source: $source,
+                scale: $scale, offset: $offset, shown: $shown, definition: $definition, source: $source, place: Place::$id as u8,
             };
         )*
         /// Every unit the library knows, grouped by dimension, the metric name first.

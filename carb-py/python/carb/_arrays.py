@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sys
 import warnings
+from math import prod
 from typing import Any
 
 import numpy as np
@@ -11,7 +12,7 @@ from numpy.typing import NDArray
 
 from . import _carb, ufunc
 from ._errors import WARNINGS, CarbError
-from ._lists import LISTS, asked, missing
+from ._lists import LISTS, missing
 from ._quantities import Measured, is_quantity, plain
 from ._result import CODES, Caution, Result
 
@@ -40,8 +41,9 @@ class Elements:
     def _begin(self) -> None:
         shapes = {array.shape for array in self.arrays.values()}
         self.shape = shapes.pop() if len(shapes) == 1 else np.broadcast_shapes(*shapes)
-        self._count = int(np.prod(self.shape, dtype=np.int64))
-        self._columns = {name: self._column(array) for name, array in self.arrays.items()}
+        self._count = prod(self.shape)
+        flat = len(self.shape) == 1 and all(array.shape == self.shape for array in self.arrays.values())
+        self._columns = self.arrays if flat else {name: self._column(array) for name, array in self.arrays.items()}
         self.status, self._seen, self._print = self._run(_last.get(self.kind.function, self.kind.outputs[0]))
 
     def _column(self, array: NDArray[np.float64]) -> NDArray[np.float64]:
@@ -52,7 +54,8 @@ class Elements:
 
     def _run(self, name: str) -> tuple[NDArray[np.int32], int, int]:
         values, status, seen, print_of = _carb.each(self.kind.function, self.given, self._columns, self._count, name)
-        values.flags.writeable = status.flags.writeable = False
+        values.setflags(write=False)
+        status.setflags(write=False)
         self._values[name] = values.reshape(self.shape)
         return status.reshape(self.shape), seen, print_of
 
@@ -96,6 +99,18 @@ class Elements:
         """The values of an output as an array of NumPy."""
         return as_numbers(self.value(name), np.float64, np.nan)
 
+    def tell(self, refuse: bool, warn: bool) -> None:
+        """Raises what has to be raised, and warns of what is to be minded."""
+        if self.lazy:
+            return
+        if refuse:
+            self.refuse()
+        self.caution()
+        for caution in self.cautions if warn else ():
+            if caution.level != "note":
+                warned = next(kind for kind in WARNINGS.values() if kind.code == caution.code)
+                warnings.warn(warned(caution.text), stacklevel=_outside())
+
     def refuse(self) -> None:
         """Raises the error of the first element that has one; a missing value is none."""
         if self._seen >= 0:
@@ -138,7 +153,7 @@ class Elements:
 
     def _of_the_worst(self) -> list[Caution]:
         """What is to be minded of the element with the highest worst pressure, beyond the ranges: it may be a danger."""
-        worst = next((name for name in self.kind.outputs if name.startswith("worst_")), None)
+        worst = self.kind.worst
         if worst is None or not (self.statuses() >= 0).any():
             return []
         values = np.where(self.statuses() >= 0, self.numbers(worst), -np.inf)
@@ -242,40 +257,43 @@ def column(name: str, value: Any) -> NDArray[np.float64]:
     raise TypeError(name)
 
 
+_DOUBLE = np.dtype(np.float64)
+_PLAIN = frozenset((float, int, str, bool, type(None)))
+
+
 def run(kind: type[Result[Any]], given: dict[str, Any], warn: bool = True) -> Result[Any]:
     """Answers where something else than numbers and texts may be given."""
-    errors = given.get("errors", "raise")
+    errors, registry = given.get("errors", "raise"), None
     if errors not in ("raise", "nan"):
         raise CarbError('errors should be "raise" or "nan"', CODES["UNKNOWN_CHOICE"], "errors")
-    rest = {name: value for name, value in given.items() if name != "errors"}
-    registry = next((value._REGISTRY for value in rest.values() if is_quantity(value)), None)
-    if registry is None:
-        return kind(answer(kind, rest, errors == "raise", warn))
-    bare = dict(plain(name, value) if is_quantity(value) else (name, value) for name, value in rest.items())
-    if len(bare) < len(rest):
-        raise CarbError("one quantity was given twice", CODES["GIVEN_TWICE"])
-    return kind(Measured(kind.function, answer(kind, bare, errors == "raise", warn), registry, given))
-
-
-def answer(kind: type[Result[Any]], given: dict[str, Any], refuse: bool, warn: bool) -> _carb.Record | Elements:
-    """Answers where something may be an array."""
-    arrays = {name: value for name, value in given.items() if name not in LISTS and varies(value)}
-    rest = {name: value for name, value in given.items() if name not in arrays}
-    containers = any(map(is_container, arrays.values()))
-    arrays = {name: value if is_container(value) else column(name, value) for name, value in arrays.items()}
-    if not containers and all(array.shape == () for array in arrays.values()):
-        return _carb.answer(kind.function, {**rest, **{name: float(array) for name, array in arrays.items()}})
-    found = (Containers if containers else Elements)(kind, asked(rest, lists=False), arrays)
-    if found.lazy:
-        return found
-    if refuse:
-        found.refuse()
-    found.caution()
-    for caution in found.cautions if warn else ():
-        if caution.level != "note":
-            warned = next(kind for kind in WARNINGS.values() if kind.code == caution.code)
-            warnings.warn(warned(caution.text), stacklevel=_outside())
-    return found
+    rest: dict[str, Any] = {}
+    arrays: dict[str, Any] = {}
+    containers = False
+    for name, value in given.items():
+        kept = rest
+        if type(value) is np.ndarray and value.dtype is _DOUBLE and value.ndim and value.flags.carray:
+            kept = arrays  # As most arrays are.
+        elif type(value) not in _PLAIN:
+            if is_quantity(value):
+                registry = value._REGISTRY
+                name, value = plain(name, value)
+                if name in rest or name in arrays:
+                    raise CarbError(f"{name} was given twice", CODES["GIVEN_TWICE"], name)
+            if name not in LISTS and varies(value):
+                kept = arrays
+                if is_container(value):
+                    containers = True
+                else:
+                    value = column(name, value)
+        if name != "errors":
+            kept[name] = value
+    if not containers and not any(array.shape for array in arrays.values()):
+        found: _carb.Record | Elements
+        found = _carb.answer(kind.function, {**rest, **{name: float(array) for name, array in arrays.items()}})
+    else:
+        found = (Containers if containers else Elements)(kind, _carb.request(rest, False), arrays)
+        found.tell(errors == "raise", warn)
+    return kind(found if registry is None else Measured(kind.function, found, registry, given))
 
 
 def _outside() -> int:

@@ -73,7 +73,7 @@ def _named(call: Callable[..., Any], entry: Entry, doc: str, more: dict[str, Any
 def _function(entry: Entry) -> Callable[..., Any]:
     from ._arrays import run
 
-    answer = _carb.Call(entry["name"], made(camel(entry["name"])), run)
+    answer = _carb.Call(entry["name"], made(camel(entry["name"])), run).answer
 
     def call(**given: Any) -> Any:
         return answer(given)
@@ -107,18 +107,19 @@ def _class(name: str, base: Any, members: dict[str, Any]) -> Any:
 
 
 def _result(entry: Entry) -> Any:
-    from ._result import Result, output, part
+    from ._result import Result, part, whole_output
 
     outputs, name = entry["outputs"], camel(entry["name"])
     members: dict[str, Any] = {
         noun: part(made(name + camel(noun)), noun, f"{noun.capitalize().replace('_', ' ')}.") for noun in nouns(entry)
     }
-    members |= {out["name"]: output(out["name"], _docs.output_doc(out)) for out in outputs if not out["noun"]}
+    members |= {out["name"]: whole_output(out["name"], _docs.output_doc(out)) for out in outputs if not out["noun"]}
     told = {
         "__doc__": entry["summary"],
         "function": entry["name"],
         "outputs": tuple(map(_docs.full, outputs)),
         "shown": tuple(_docs.full(out) for out in outputs if out["shown"]),
+        "worst": next((_docs.full(out) for out in outputs if out["noun"] == "worst"), None),
     }
     return _class(name, Result[T], {**members, **told})  # type: ignore[valid-type]
 

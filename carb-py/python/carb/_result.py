@@ -120,8 +120,13 @@ class Values(Frozen):
 
 
 def output(name: str, doc: str) -> property:
-    """A property for an output."""
+    """A property for an output of a part."""
     return property(lambda self: self._value(name), doc=doc)
+
+
+def whole_output(name: str, doc: str) -> property:
+    """A property for an output of a result: the same with a call less."""
+    return property(lambda self: self._answer.value(name), doc=doc)
 
 
 class Part(Values, Generic[T]):
@@ -170,6 +175,8 @@ class Result(Values, Generic[T]):
     function: ClassVar[str] = ""
     outputs: ClassVar[tuple[str, ...]] = ()
     """The outputs in every unit, nouns before."""
+    worst: ClassVar[str | None] = None
+    """The first output of the worst case, where there is one."""
     _answer: _carb.Record | Elements | Measured
 
     def __init__(self, answer: _carb.Record | Elements | Measured) -> None:
