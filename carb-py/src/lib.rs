@@ -22,6 +22,7 @@ use pyo3::types::{PyDict, PyList, PyString, PyType};
 use std::borrow::Cow;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
+mod checks;
 mod crosscheck;
 
 /// Runs what the core does; a panic, which would be a defect of the core, becomes a `RuntimeError`.
@@ -291,6 +292,8 @@ mod native {
         request, tables,
     };
 
+    #[pymodule_export]
+    use super::checks::checks;
     #[pymodule_export]
     use super::crosscheck::{Crosscheck, claims_checked, crosscheck, crosscheck_merged};
 
