@@ -12,9 +12,10 @@ OLDEST=1.26.4
 
 rm -rf "$out/dist" "$out/unpacked" "$out/clean"
 mkdir -p "$out/unpacked"
+quietly() { "$@" > "$out/log" 2>&1 || { cat "$out/log" >&2; fail "$* failed"; }; }
 fail() { echo "package: $1" >&2; exit 1; }
 
-"$tools/maturin" sdist -q -m carb-py/Cargo.toml -o "$out/dist"
+quietly "$tools/maturin" sdist -m carb-py/Cargo.toml -o "$out/dist"
 tar -xzf "$out"/dist/carb-*.tar.gz -C "$out/unpacked" --strip-components 1
 # Every file in it bears one old date, by which cargo would take changed sources for those that it built before.
 if ! diff -rq "$out/unpacked" "$out/source" > "$out/changed" 2>&1; then
@@ -22,14 +23,18 @@ if ! diff -rq "$out/unpacked" "$out/source" > "$out/changed" 2>&1; then
   mv "$out/unpacked" "$out/source"
   find "$out/source" -type f -exec touch {} +
 fi
-(cd "$out/source" && CARGO_TARGET_DIR="$out/build" "$tools/maturin" build -q --locked -o "$out/dist")
+# The versions are those of Cargo.lock; cargo only drops what the crates that stayed behind needed.
+cd "$out/source"
+CARGO_TARGET_DIR=$out/build quietly "$tools/maturin" build -o "$out/dist"
+cd "$root"
 
 wheels=("$out"/dist/carb-*-abi3-*.whl)
 [ ${#wheels[@]} -eq 1 ] && [ -f "${wheels[0]}" ] || fail "there should be one abi3 wheel: ${wheels[*]}"
 wheel=${wheels[0]}
 bytes=$(stat -c %s "$wheel")
 [ "$bytes" -lt $MOST_BYTES ] || fail "the wheel has $bytes bytes, no more than $MOST_BYTES are wanted"
-holds() { "$tools/python" -m zipfile -l "$wheel" | grep -q "$1" || fail "the wheel does not hold $1"; }
+names=$("$tools/python" -m zipfile -l "$wheel")
+holds() { grep -q "$1" <<< "$names" || fail "the wheel does not hold $1"; }
 holds carb/py.typed
 holds licenses/LICENSE-MIT
 holds licenses/LICENSE-APACHE
