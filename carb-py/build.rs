@@ -1,5 +1,5 @@
-//! Packs the conformance cases, by which the installed package checks itself: of each answer, which is long and holds all
-//! numbers of the case, only the checksum is kept.
+//! Packs the conformance cases, by which the installed package checks itself: of each answer, which is long and holds
+//! all numbers of the case, only the checksum is kept.
 
 use std::env;
 use std::fs;

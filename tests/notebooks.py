@@ -1,7 +1,8 @@
 """Runs the notebooks of docs/notebooks as a reader would, and holds them to what they say.
 
-Each text that stands behind an arrow (``# -> ...``) has to be printed by its cell, line by line and in this order; nothing may
-warn; and the last cell shows a picture. The executed notebooks and their pictures are left in target/notebooks, to be looked at.
+Each text that stands behind an arrow (``# -> ...``) has to be printed by its cell, line by line and in this order;
+nothing may warn; and the last cell shows a picture. The executed notebooks and their pictures are left in
+target/notebooks, to be looked at.
 """
 
 import base64

@@ -17,7 +17,7 @@ def test_published_values_are_met(capsys):
         # No function gives the solubility of oxygen, no table that mass in pounds.
         assert all(row.startswith("oxygen_") or row == "fire_threshold" for row in done.elsewhere), done.elsewhere
         with capsys.disabled():
-            print(f"\n{done.name}: {done.values} published values, the worst at {done.worst:.2f} of what is allowed", end="")
+            print(f"\n{done.name}: {done.values} published values, at most {done.worst:.0%} of what is allowed", end="")
 
 
 def test_the_package_holds_the_files_of_the_source_tree():

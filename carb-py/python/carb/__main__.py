@@ -1,4 +1,4 @@
-"""``python -m carb plan FILE.json``, and so bottling and kegging; ``crosscheck FILE.csv``, ``selfcheck``, ``version``."""
+"""``python -m carb``: ``plan``, ``bottling``, ``kegging`` of a JSON file; ``crosscheck``, ``selfcheck``, ``version``."""
 
 from __future__ import annotations
 

@@ -182,7 +182,7 @@ def run(_: argparse.Namespace) -> int:
     print(f"{bits.name:<22}{bits.values:>9}{len(bits.faults):>8}")
     left_out, elsewhere = sum(file.left_out for file in files), sum(len(file.elsewhere) for file in files)
     print("worst: the greatest deviation, of the tolerance that stands beside each value")
-    print(f"{left_out} more values are on record as not reproduced, with reasons; {elsewhere} are no output of the package")
+    print(f"{left_out} more values are on record as not reproduced, with reasons; {elsewhere} no function gives")
     faults = [f"{file.name}: {fault}" for file in done for fault in file.faults]
     # Nothing compared would prove nothing.
     right = not faults and all(file.values for file in done)
