@@ -10,12 +10,12 @@ SCENARIO ?= docs/scenarios/harbour_ale.json
 # Maturin gets a target folder of its own: it and plain cargo rebuild pyo3 for each other otherwise.
 MATURIN = CARGO_TARGET_DIR=target/maturin VIRTUAL_ENV=$(CURDIR)/$(VENV) $(VENV)/bin/maturin develop -q -m carb-py/Cargo.toml
 
-.PHONY: demo test test-answers test-rust test-portable test-c test-python test-readme count bench docs bless clean
+.PHONY: demo test test-answers test-rust test-portable test-c test-python test-readme test-notebooks test-package count bench docs bless clean
 
 demo: ## Print the packaging plan of the scenario
 	@$(CARGO) run -q -p carb-core --features json --example packaging_day -- $(SCENARIO)
 
-test: test-rust docs test-portable test-c test-python test-readme test-answers count ## Everything
+test: test-rust docs test-portable test-c test-python test-readme test-notebooks test-answers test-package count ## Everything
 	@echo "all tests passed"
 
 test-rust: ## Formatting, lints, and every Rust test
@@ -35,6 +35,12 @@ test-python: $(VENV)/ready ## The Python face
 
 test-readme: ## The examples of the README, as they stand there
 	@$(call timed,README examples,$(VENV)/bin/python tests/readme.py)
+
+test-notebooks: $(VENV)/ready ## The notebooks run, and print what they promise
+	@$(call timed,notebooks,$(VENV)/bin/python tests/notebooks.py)
+
+test-package: $(VENV)/ready ## Source distribution, wheel, and the wheel alone in clean environments
+	@$(call timed,package,bash tests/package.sh)
 
 test-answers: $(VENV)/ready ## What is answered: workings, balances and cross-checks by scripts of their own, answers by their schema
 	@$(call timed,printed workings,$(VENV)/bin/python tests/working.py)

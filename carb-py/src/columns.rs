@@ -74,7 +74,8 @@ pub fn each<'py>(
         all.push(Series { name: *name, values });
     }
     // SAFETY: every element is written below, or the array is dropped.
-    let (values, statuses) = (unsafe { PyArray1::<f64>::new(py, count, false) }, PyArray1::<i32>::zeros(py, count, false));
+    let (values, statuses) =
+        (unsafe { PyArray1::<f64>::new(py, count, false) }, PyArray1::<i32>::zeros(py, count, false));
     // SAFETY: both were made here, and nobody else has them.
     let (out, status) = unsafe { (values.as_slice_mut()?, statuses.as_slice_mut()?) };
     let passed = py.detach(|| guarded(|| pieces(function, &request, &all, wanted, out, status)))?;
@@ -102,7 +103,10 @@ fn pieces(
         let end = start + out.len();
         let piece: Vec<_> = series
             .iter()
-            .map(|s| Series { name: s.name, values: if s.values.len() == 1 { s.values } else { &s.values[start..end] } })
+            .map(|s| Series {
+                name: s.name,
+                values: if s.values.len() == 1 { s.values } else { &s.values[start..end] },
+            })
             .collect();
         let statuses = Statuses::Found(status);
         seen |= function.each(request, Slices { count: out.len(), series: &piece, which, unit, out, statuses })?;

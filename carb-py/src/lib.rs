@@ -2,22 +2,23 @@
 //! answers into Python values. Everything else, arithmetic and constants above all, is the core's; the names, types and
 //! texts of the Python functions are written from the core's tables by `generate.py`.
 
+use carb_core::Error;
 use carb_core::basis::lists::LISTS;
 use carb_core::basis::{Function, Refusal};
 use carb_core::evidence::caution::CAUTIONS;
 use carb_core::plan::{json, json_tables};
-use carb_core::Error;
-use carb_core::quantity::{Name, ShortText, Unit};
-use numpy::{PyArray1, PyReadonlyArray1};
 use carb_core::quantity::field::Kind;
+use carb_core::quantity::{Name, ShortText, Unit};
 use carb_core::table::functions;
 use given::{echo, read_with};
+use numpy::{PyArray1, PyReadonlyArray1};
 use pyo3::exceptions::{PyRuntimeError, PyValueError};
 use pyo3::prelude::*;
 use pyo3::sync::PyOnceLock;
 use pyo3::types::{PyDict, PyType};
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
+mod checks;
 mod columns;
 mod crosscheck;
 mod given;
@@ -181,8 +182,8 @@ fn caution_codes() -> Vec<(&'static str, &'static str, Option<u8>)> {
 mod native {
     #[pymodule_export]
     use super::{
-        bottling_page, caution_codes, codes, convert, described, first_name, json_text, kegging_page, kind, lists, names, plan_page, request, schema,
-        tables, unit,
+        bottling_page, caution_codes, codes, convert, described, first_name, json_text, kegging_page, kind, lists,
+        names, plan_page, request, schema, tables, unit,
     };
 
     #[pymodule_export]
@@ -193,6 +194,9 @@ mod native {
 
     #[pymodule_export]
     use super::ufunc::ufunc;
+
+    #[pymodule_export]
+    use super::checks::checks;
 
     #[pymodule_export]
     use super::crosscheck::{Crosscheck, claims_checked, crosscheck, crosscheck_merged};

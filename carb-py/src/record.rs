@@ -1,9 +1,9 @@
 //! The answer to one request, and the functions that give it.
 
 use crate::given::{echo, keyword, known, list, read, set};
-use carb_core::basis::request::Raw;
 use crate::{core, function_named, raised};
 use carb_core::basis::lists::not_taken;
+use carb_core::basis::request::Raw;
 use carb_core::basis::{Function, Request, Values};
 use carb_core::evidence::NoSteps;
 use carb_core::quantity::Unit;

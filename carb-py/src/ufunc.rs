@@ -198,7 +198,12 @@ fn pass<T: Element, const STATUS: bool>(
         task.function.each(&task.request, slices)?;
         if !(values_apart || statuses_apart) {
             for at in 0..many {
-                put::<T, STATUS>(out, start + at, if STATUS { 0.0 } else { values[at] }, if STATUS { statuses[at] } else { 0 });
+                put::<T, STATUS>(
+                    out,
+                    start + at,
+                    if STATUS { 0.0 } else { values[at] },
+                    if STATUS { statuses[at] } else { 0 },
+                );
             }
         }
         start += many;
@@ -246,8 +251,7 @@ pub fn ufunc<'py>(
         [Some(each::<f32, false>), Some(each::<f64, false>)]
     };
     let text = |text: &str| CString::new(text).map_err(|_| PyValueError::new_err("a NUL byte"));
-    let mut kept =
-        Box::new(Kept { _task: task, loops, data: [data; 2], types, name: text(name)?, doc: text(doc)? });
+    let mut kept = Box::new(Kept { _task: task, loops, data: [data; 2], types, name: text(name)?, doc: text(doc)? });
     let (loops, data, types) = (kept.loops.as_mut_ptr(), kept.data.as_mut_ptr(), kept.types.as_mut_ptr());
     let (name, doc) = (kept.name.as_ptr(), kept.doc.as_ptr());
     // The ufunc owns what it points to, as a capsule that goes with it.
@@ -256,7 +260,17 @@ pub fn ufunc<'py>(
     // SAFETY: all pointers are to what the capsule keeps.
     unsafe {
         let made = PY_UFUNC_API.PyUFunc_FromFuncAndData(
-            py, loops, data, types, 2, count as c_int, 1, NO_IDENTITY, name, doc, 0,
+            py,
+            loops,
+            data,
+            types,
+            2,
+            count as c_int,
+            1,
+            NO_IDENTITY,
+            name,
+            doc,
+            0,
         );
         let made = Bound::from_owned_ptr_or_err(py, made)?;
         let inside = made.as_ptr().cast::<PyUFuncObject>();

@@ -1,6 +1,6 @@
 //! A drink in equilibrium with the gas over it: CO2 from pressure.
 
-use super::{pressure, with_solubility};
+use super::{pressure, visit_solubility};
 use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::basis::{Answer, Context};
@@ -71,12 +71,12 @@ impl<S: Solubility> Kernel<5, 1> for FromGauge<S> {
 
 /// Hands the kernel for an absolute pressure to a visitor.
 pub(crate) fn visit_absolute<V: Visit<4, 1>>(context: &Context, visitor: V) -> V::Output {
-    with_solubility!(context, model => visitor.visit(FromAbsolute(model)))
+    visit_solubility!(visitor: V, context, model => FromAbsolute(model))
 }
 
 /// Hands the kernel for a gauge pressure to a visitor.
 pub(crate) fn visit_gauge<V: Visit<5, 1>>(context: &Context, visitor: V) -> V::Output {
-    with_solubility!(context, model => visitor.visit(FromGauge(model)))
+    visit_solubility!(visitor: V, context, model => FromGauge(model))
 }
 
 /// CO2 that a drink holds at equilibrium under an absolute pressure of CO2 and water vapour.

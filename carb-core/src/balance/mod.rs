@@ -8,31 +8,31 @@ pub mod pressure;
 pub mod sealed;
 pub mod spread;
 
-/// Runs `$body` with the solubility model of a context, whose type differs from model to model.
-macro_rules! with_solubility {
-    ($context:expr, $solubility:ident => $body:expr) => {{
-        use $crate::property::solubility::{
-            Model, chart::ChartFit, chart_quadratic::ChartQuadratic, eu_wine::EuWine, european::European, henry,
-            water_core::WaterCore,
-        };
+/// Hands `$visitor`, of the type `$V`, the kernel that `$body` makes with the solubility model of a context. Loops are
+/// compiled for each model that a basis takes by itself; the others, and whoever calls the kernel but once, share one
+/// that has the model behind an enum. No bit depends on that.
+macro_rules! visit_solubility {
+    ($visitor:ident: $V:ident, $context:expr, $solubility:ident => $body:expr) => {{
+        use $crate::property::solubility::{Model, chart::ChartFit, eu_wine::EuWine, henry, water_core::WaterCore};
         let context: &$crate::basis::Context = $context;
         let factor = context.basis.solubility_factor;
         let composition = context.beverage.kind.factor();
         macro_rules! with {
             ($model:expr) => {{
                 let $solubility = $model;
-                $body
+                $visitor.visit($body)
             }};
         }
-        match context.model() {
-            Model::ChartFit => with!(ChartFit { factor }),
-            Model::ChartQuadratic => with!(ChartQuadratic { factor }),
-            Model::European => with!(European { factor }),
-            Model::EuWine => with!(EuWine { factor }),
-            Model::WaterCore => with!(WaterCore { law: henry::Weiss, composition, factor }),
-            Model::IapwsWater => with!(WaterCore { law: henry::Iapws, composition, factor }),
-            Model::CarrollWater => with!(WaterCore { law: henry::Carroll, composition, factor }),
+        if const { $V::ONCE } {
+            with!(context.solubility())
+        } else {
+            match context.model() {
+                Model::ChartFit => with!(ChartFit { factor }),
+                Model::EuWine => with!(EuWine { factor }),
+                Model::WaterCore => with!(WaterCore { law: henry::Weiss, composition, factor }),
+                _ => with!(context.solubility()),
+            }
         }
     }};
 }
-pub(crate) use with_solubility;
+pub(crate) use visit_solubility;

@@ -3,7 +3,7 @@
 
 use super::pressure;
 use super::sealed::{Closed, Sealed};
-use super::with_solubility;
+use super::visit_solubility;
 use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::basis::{Answer, ColdCrash, Context, Fermenter, ResidualModel};
@@ -201,7 +201,7 @@ pub(crate) fn no_residual(status: i32, warmest: f64, cold: f64) -> Error {
 /// Hands the kernel to a visitor.
 pub(crate) fn visit<V: Visit<7, 1>>(context: &Context, crash: ColdCrash, visitor: V) -> V::Output {
     let left = Left::of(context, crash);
-    with_solubility!(context, solubility => visitor.visit(Residual { solubility, left }))
+    visit_solubility!(visitor: V, context, solubility => Residual { solubility, left })
 }
 
 /// CO2 left in a drink after fermentation: what it holds at the highest temperature that it has had since, under the
@@ -226,8 +226,7 @@ pub fn residual_co2(
     let [r] = visit(context, fermenter.crash, Once { x, steps: watch })?;
     if fermenter.crash == ColdCrash::Closed {
         let left = Left::of(context, fermenter.crash);
-        let (_, _, fallen) =
-            with_solubility!(context, solubility => left.residual(solubility, x, &mut crate::evidence::NoSteps));
+        let (_, _, fallen) = left.residual(context.solubility(), x, &mut crate::evidence::NoSteps);
         if below(fallen, ambient) {
             notes.cautions.add(Caution { kind: &FERMENTER_VACUUM, value: fallen, limit: ambient });
         }

@@ -1,6 +1,6 @@
 //! What every solubility model that was made for a drink says of one state: how far honest answers lie apart.
 
-use super::{equilibrium, with_solubility};
+use super::equilibrium;
 use crate::basis::answer::Both;
 use crate::basis::kernel::check;
 use crate::basis::{Ambient, Context};
@@ -91,12 +91,9 @@ fn opinion(state: State, t: Temperature, context: &Context) -> Result<(Carbonati
         State::Holding(carbonation) => {
             let drink = context.beverage;
             let mut notes = Notes::default();
-            let total = with_solubility!(context, model => {
-                let (here, _) = model.here(t.si(), drink.abv(), drink.extract(), &mut notes);
-                let total = here.total_pressure(carbonation.si());
-                here.tell(total, 0.0, &mut Both(&mut notes, &mut NoSteps));
-                total
-            });
+            let (here, _) = context.solubility().here(t.si(), drink.abv(), drink.extract(), &mut notes);
+            let total = here.total_pressure(carbonation.si());
+            here.tell(total, 0.0, &mut Both(&mut notes, &mut NoSteps));
             let parameter = Name::first(Key::Carbonation);
             if total < -SLACK {
                 return Err(Error::PressureTooLow { parameter, value: carbonation.si(), low: 0.0 });

@@ -26,6 +26,8 @@ pub trait Kernel<const N: usize, const M: usize>: Copy {
 pub trait Visit<const N: usize, const M: usize> {
     /// What it gives.
     type Output;
+    /// Whether it calls the kernel but once. Then one kernel with the solubility model behind an enum serves all models.
+    const ONCE: bool;
     /// Does it.
     fn visit<K: Kernel<N, M>>(self, kernel: K) -> Self::Output;
 }
@@ -56,6 +58,7 @@ pub struct Once<'a, const N: usize, S: Steps> {
 
 impl<const N: usize, const M: usize, S: Steps> Visit<N, M> for Once<'_, N, S> {
     type Output = Result<[f64; M], Error>;
+    const ONCE: bool = true;
     fn visit<K: Kernel<N, M>>(self, kernel: K) -> Self::Output {
         once(kernel, self.x, self.steps)
     }
@@ -98,6 +101,7 @@ pub struct Each<'a, const N: usize> {
 
 impl<const N: usize, const M: usize> Visit<N, M> for Each<'_, N> {
     type Output = Result<i32, Error>;
+    const ONCE: bool = false;
     fn visit<K: Kernel<N, M>>(self, kernel: K) -> Self::Output {
         let Self { x, filling_is, sea_level, mut slices } = self;
         let mut columns: [_; N] = core::array::from_fn(|at| {

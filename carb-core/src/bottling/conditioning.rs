@@ -101,6 +101,7 @@ pub(crate) fn visit_wait<V: Visit<4, 3>>(visitor: V) -> V::Output {
 struct Yeast;
 
 impl Kernel<2, 1> for Yeast {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 2] = [Key::Packaged, Key::Cells];
     #[inline(always)]
     fn eval(&self, [volume, cells]: [f64; 2], steps: &mut impl Steps) -> ([f64; 1], i32) {

@@ -10,7 +10,7 @@ use super::glass::Glass;
 use super::priming::{EXTRACT_CO2, at_least, extract_co2};
 use crate::balance::pressure::{self, Pressure};
 use crate::balance::sealed::{self, Closed, Sealed};
-use crate::balance::with_solubility;
+use crate::balance::visit_solubility;
 use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::basis::{Ambient, Answer, Basis, Beverage, Context, Kind, Yeast};
@@ -276,14 +276,14 @@ impl<S: Solubility> Kernel<8, 5> for OfStated<S> {
 
 /// Hands the kernel for a stated carbonation to a visitor.
 pub(crate) fn visit<V: Visit<8, 5>>(context: &Context, visitor: V) -> V::Output {
-    with_solubility!(context, solubility => visitor.visit(OfStated {
+    visit_solubility!(visitor: V, context, solubility => OfStated {
         package: Package::new(solubility, context),
         ferments: Ferments::of(context),
-    }))
+    })
 }
 
 fn visit_contents<V: Visit<8, 5>>(context: &Context, visitor: V) -> V::Output {
-    with_solubility!(context, solubility => visitor.visit(OfContents(Package::new(solubility, context))))
+    visit_solubility!(visitor: V, context, solubility => OfContents(Package::new(solubility, context)))
 }
 
 /// The pressure in a package: never one bare number.

@@ -2,7 +2,6 @@
 
 use super::package::{Keeping, columns, visit};
 use crate::balance::sealed::{Closed, Sealed};
-use crate::balance::with_solubility;
 use crate::basis::kernel::Once;
 use crate::basis::{Context, Yeast};
 use crate::bottling::priming::extract_co2;
@@ -73,7 +72,7 @@ pub fn pressure_parts(
     vessel[5] = vessel[5].max(matter);
     // The kernel has answered for the same vessel, so these do too.
     let not = |_| Error::NotConverged { parameter: crate::quantity::Name::first(crate::quantity::Key::Carbonation) };
-    let [a, b, c, d] = with_solubility!(context, solubility => of_co2(solubility, content, vessel)).map_err(not)?;
+    let [a, b, c, d] = of_co2(context.solubility(), content, vessel).map_err(not)?;
     let worst = worst.max(d);
     let gauges = [a, b, c, d, worst];
     let mut before = 0.0;

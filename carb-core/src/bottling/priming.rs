@@ -2,7 +2,7 @@
 
 use super::addition::note_sugar;
 use super::before::{Before, Conditioned, Drink, Holds, closed, holds};
-use crate::balance::with_solubility;
+use crate::balance::visit_solubility;
 use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::basis::{Answer, ColdCrash, Context, ResidualModel};
@@ -326,10 +326,10 @@ impl<S: Solubility> Kernel<15, 3> for Primed<S> {
 /// Hands the kernel of the dose to a visitor.
 pub(crate) fn visit<V: Visit<15, 2>>(context: &Context, sugar: &Fermentable, wanted: &Batch, visitor: V) -> V::Output {
     let sweet = Sweet::new(sugar, context, wanted.syrup_water);
-    with_solubility!(context, solubility => visitor.visit(Priming {
+    visit_solubility!(visitor: V, context, solubility => Priming {
         drink: Drink::new(solubility, context, &wanted.before, wanted.added),
         sweet,
-    }))
+    })
 }
 
 /// Hands the kernel of what a dose makes to a visitor.
@@ -340,10 +340,10 @@ pub(crate) fn visit_primed<V: Visit<15, 3>>(
     visitor: V,
 ) -> V::Output {
     let sweet = Sweet::new(sugar, context, given.syrup_water);
-    with_solubility!(context, solubility => visitor.visit(Primed {
+    visit_solubility!(visitor: V, context, solubility => Primed {
         drink: Drink::new(solubility, context, &given.before, given.added),
         sweet,
-    }))
+    })
 }
 
 /// A priming dose.

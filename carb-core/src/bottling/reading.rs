@@ -3,7 +3,7 @@
 use super::package::Keeping;
 use super::priming::at_least;
 use crate::balance::sealed::{Closed, LEAST_GAS, Sealed};
-use crate::balance::{pressure, with_solubility};
+use crate::balance::{pressure, visit_solubility};
 use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::basis::{Answer, Context};
@@ -64,7 +64,7 @@ impl<S: Solubility> Kernel<7, 4> for Reading<S> {
 /// Hands the kernel to a visitor.
 pub(crate) fn visit<V: Visit<7, 4>>(context: &Context, visitor: V) -> V::Output {
     let worst_factor = context.basis.solubility_factor.min(1.0);
-    with_solubility!(context, solubility => visitor.visit(Reading { solubility, worst_factor }))
+    visit_solubility!(visitor: V, context, solubility => Reading { solubility, worst_factor })
 }
 
 /// The CO2 in a package whose pressure was read.

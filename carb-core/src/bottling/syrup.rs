@@ -43,6 +43,7 @@ impl Syrup {
 }
 
 impl Kernel<3, 3> for Syrup {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 3] = [Key::Mass, Key::SyrupWater, Key::Dissolving];
     #[inline(always)]
     fn eval(&self, [mass, water, t]: [f64; 3], steps: &mut impl Steps) -> ([f64; 3], i32) {

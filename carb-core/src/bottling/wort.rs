@@ -2,7 +2,6 @@
 
 use super::before::{Drink, Holds, closed, holds};
 use super::priming::{Batch, at_least, extract_co2, note_before};
-use crate::balance::with_solubility;
 use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::basis::{Answer, Context};
@@ -15,7 +14,7 @@ use crate::evidence::{NoSteps, Notes, Steps};
 use crate::property::attenuation;
 use crate::property::fermentable;
 use crate::property::gravity::Scale;
-use crate::property::solubility::Solubility;
+use crate::property::solubility::AnySolubility;
 use crate::quantity::unit::{CO2_GRAMS_PER_LITRE, FACTOR, GRAMS_PER_LITRE, LITRE, PERCENT};
 use crate::quantity::{Carbonation, Key, Name, Percent, Volume};
 
@@ -73,8 +72,8 @@ pub struct Wort {
 }
 
 #[derive(Clone, Copy)]
-struct WortPriming<S> {
-    drink: Drink<S>,
+struct WortPriming {
+    drink: Drink<AnySolubility>,
     scale: Scale,
     /// Which readings are in degrees Plato.
     plato: [bool; 2],
@@ -83,7 +82,7 @@ struct WortPriming<S> {
     co2_known: bool,
 }
 
-impl<S: Solubility> WortPriming<S> {
+impl WortPriming {
     /// Gravity and extract of a reading, and the range cautions.
     #[inline(always)]
     fn reading(&self, plato: bool, sg: f64, degrees: f64, steps: &mut impl Steps) -> (f64, f64, i32) {
@@ -109,7 +108,8 @@ impl<S: Solubility> WortPriming<S> {
     }
 }
 
-impl<S: Solubility> Kernel<20, 2> for WortPriming<S> {
+impl Kernel<20, 2> for WortPriming {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 20] = [
         Key::Carbonation,
         Key::Packaged,
@@ -195,13 +195,8 @@ pub(crate) fn visit<V: Visit<20, 2>>(
     let plato = |reading: Option<Reading>| matches!(reading, Some(Reading::Plato(_)));
     let (fresh, plato) = (wort.current.is_none(), [plato(Some(wort.original)), plato(wort.current)]);
     let co2_known = wort.co2.is_some() || fresh;
-    with_solubility!(context, solubility => visitor.visit(WortPriming {
-        drink: Drink::new(solubility, context, &batch.before, batch.added),
-        scale,
-        plato,
-        fresh,
-        co2_known,
-    }))
+    let drink = Drink::new(context.solubility(), context, &batch.before, batch.added);
+    visitor.visit(WortPriming { drink, scale, plato, fresh, co2_known })
 }
 
 /// Wort that primes a drink.
@@ -234,9 +229,7 @@ pub fn priming_wort(
     note_before(&batch.before, context, &mut notes);
     if wort.current.is_some() && wort.co2.is_none() {
         let x: Holds = holds(&batch.before, context, &mut NoSteps)?;
-        let held = with_solubility!(context, solubility => {
-            Drink::new(solubility, context, &batch.before, batch.added).held(x, &mut NoSteps).0
-        });
+        let held = Drink::new(context.solubility(), context, &batch.before, batch.added).held(x, &mut NoSteps).0;
         notes.cautions.add(Caution::of(&ASSUMED_SATURATED, held));
     }
     Ok(Answer {

@@ -109,6 +109,7 @@ const PARTS: [Key; 4] = [Key::Packaged, Key::Carbonation, Key::OtherVolume, Key:
 struct Closed;
 
 impl Kernel<4, 4> for Closed {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 4] = PARTS;
     #[inline(always)]
     fn eval(&self, x: [f64; 4], steps: &mut impl Steps) -> ([f64; 4], i32) {

@@ -78,6 +78,7 @@ pub static LEFT_SHARE: Equation = Equation {
 struct Gauge;
 
 impl Kernel<3, 4> for Gauge {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 3] = [Key::Cylinder, Key::FillingRatio, Key::Ambient];
     #[inline(always)]
     fn eval(&self, [t, filling, ambient]: [f64; 3], steps: &mut impl Steps) -> ([f64; 4], i32) {
@@ -160,6 +161,7 @@ const SCALE_ERROR: f64 = 1.02;
 struct Contents;
 
 impl Kernel<4, 3> for Contents {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 4] = [Key::Gross, Key::Tare, Key::Charge, Key::Gas];
     #[inline(always)]
     fn eval(&self, [gross, tare, charge, keg]: [f64; 4], steps: &mut impl Steps) -> ([f64; 3], i32) {

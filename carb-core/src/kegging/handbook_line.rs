@@ -67,6 +67,7 @@ pub static HANDBOOK_PRESSURE: Equation = Equation {
 struct Balance;
 
 impl Kernel<4, 3> for Balance {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 4] = [Key::Gauge, Key::Resistance, Key::Rise, Key::Hardware];
     #[inline(always)]
     fn eval(&self, [gauge, told, rise, hardware]: [f64; 4], steps: &mut impl Steps) -> ([f64; 3], i32) {
@@ -103,6 +104,7 @@ fn applied([length, told, rise, hardware]: [f64; 4], steps: &mut impl Steps) -> 
 }
 
 impl Kernel<4, 3> for Applied {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 4] = [Key::Line, Key::Resistance, Key::Rise, Key::Hardware];
     #[inline(always)]
     fn eval(&self, x: [f64; 4], steps: &mut impl Steps) -> ([f64; 3], i32) {

@@ -89,6 +89,7 @@ fn ratio(t: f64, steps: &mut impl Steps) -> (f64, i32) {
 struct PickUp;
 
 impl Kernel<9, 4> for PickUp {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 9] = [
         Key::Oxygen,
         Key::Headspace,
@@ -221,6 +222,7 @@ pub fn oxygen_pickup(
 struct Package;
 
 impl Kernel<3, 2> for Package {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 3] = [Key::DissolvedOxygen, Key::Headspace, Key::Temperature];
     #[inline(always)]
     fn eval(&self, [held, headspace, t]: [f64; 3], steps: &mut impl Steps) -> ([f64; 2], i32) {

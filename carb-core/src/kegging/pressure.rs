@@ -1,7 +1,7 @@
 //! The regulator pressure that holds a drink at its carbonation.
 
 use crate::balance::pressure::{self, Pressure};
-use crate::balance::{sealed, with_solubility};
+use crate::balance::{sealed, visit_solubility};
 use crate::basis::answer::Both;
 use crate::basis::kernel::{Kernel, Once, Visit};
 use crate::basis::{Answer, Context};
@@ -43,7 +43,7 @@ impl<S: Solubility> Kernel<5, 2> for Keg<S> {
 
 /// Hands the kernel to a visitor.
 pub(crate) fn visit<V: Visit<5, 2>>(context: &Context, visitor: V) -> V::Output {
-    with_solubility!(context, model => visitor.visit(Keg(model)))
+    visit_solubility!(visitor: V, context, model => Keg(model))
 }
 
 /// The regulator pressure that holds a drink at a carbonation, at the surface of the drink and with CO2 alone over it.

@@ -110,6 +110,7 @@ pub(crate) fn vents(times: f64, volume: f64, [ambient, full, t]: [f64; 3], steps
 struct Purge;
 
 impl Kernel<7, 3> for Purge {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 7] =
         [Key::PurgeGauge, Key::Cycles, Key::StartOxygen, Key::GasOxygen, Key::Keg, Key::Temperature, Key::Ambient];
     #[inline(always)]
@@ -133,6 +134,7 @@ impl Kernel<7, 3> for Purge {
 struct Cycles;
 
 impl Kernel<7, 4> for Cycles {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 7] =
         [Key::PurgeGauge, Key::Oxygen, Key::StartOxygen, Key::GasOxygen, Key::Keg, Key::Temperature, Key::Ambient];
     #[inline(always)]

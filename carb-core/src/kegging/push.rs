@@ -63,6 +63,7 @@ pub static PUSH_GAS: Equation = Equation {
 struct Push;
 
 impl Kernel<7, 2> for Push {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 7] =
         [Key::Pocket, Key::PushGauge, Key::StartOxygen, Key::GasOxygen, Key::Keg, Key::Temperature, Key::Ambient];
     #[inline(always)]

@@ -145,6 +145,7 @@ pub static LEAKING: Equation = Equation {
 struct Escape;
 
 impl Kernel<6, 7> for Escape {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 6] = [Key::Released, Key::RoomVolume, Key::Room, Key::Ambient, Key::AirChanges, Key::Time];
     #[inline(always)]
     fn eval(&self, [mass, room, t, ambient, changes, time]: [f64; 6], steps: &mut impl Steps) -> ([f64; 7], i32) {
@@ -172,6 +173,7 @@ impl Kernel<6, 7> for Escape {
 struct Leak;
 
 impl Kernel<5, 2> for Leak {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 5] = [Key::Leak, Key::RoomVolume, Key::Room, Key::Ambient, Key::AirChanges];
     #[inline(always)]
     fn eval(&self, [leak, room, t, ambient, changes]: [f64; 5], steps: &mut impl Steps) -> ([f64; 2], i32) {

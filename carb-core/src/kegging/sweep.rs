@@ -62,6 +62,7 @@ pub static PLUG: Equation = Equation {
 struct Sweep;
 
 impl Kernel<6, 3> for Sweep {
+    const SCALAR: bool = true;
     const COLUMNS: [Key; 6] = [Key::Sweeps, Key::StartOxygen, Key::GasOxygen, Key::Keg, Key::Temperature, Key::Ambient];
     #[inline(always)]
     fn eval(&self, [n, start, supplied, volume, t, ambient]: [f64; 6], steps: &mut impl Steps) -> ([f64; 3], i32) {

@@ -1,11 +1,14 @@
-"""``python -m carb plan FILE.json``, the same with bottling and kegging, ``crosscheck FILE.csv``, and ``version``."""
+"""``python -m carb``: ``plan``, ``bottling``, ``kegging`` of a JSON file; ``crosscheck``, ``selfcheck``, ``version``."""
 
 from __future__ import annotations
 
 import argparse
+import platform
 import sys
 
-from . import Bottling, CarbError, Kegging, Plan, __version__, _crosscheck_command
+import numpy as np
+
+from . import Bottling, CarbError, Kegging, Plan, __version__, _crosscheck_command, _selfcheck
 
 JOBS = {Plan: "a plan", Bottling: "a bottling", Kegging: "a kegging"}
 
@@ -22,7 +25,9 @@ def main(arguments: list[str] | None = None) -> int:
         doing.add_argument("--json", action="store_true", help="the answer as JSON instead of a page")
         doing.set_defaults(kind=kind, run=job)
     _crosscheck_command.declare(commands)
-    commands.add_parser("version", help="print the version").set_defaults(run=version)
+    told = "compare this installation with published values, and with its own bits; exit code 1 where something differs"
+    commands.add_parser("selfcheck", help=told).set_defaults(run=_selfcheck.run)
+    commands.add_parser("version", help="print the versions of carb, Python and NumPy").set_defaults(run=version)
     asked = parser.parse_args(arguments)
     code: int = asked.run(asked)
     return code
@@ -41,8 +46,10 @@ def job(asked: argparse.Namespace) -> int:
 
 
 def version(_: argparse.Namespace) -> int:
-    """Prints the version."""
-    print(__version__)
+    """Prints the versions that a report of a fault should name."""
+    print(f"carb {__version__}")
+    print(f"NumPy {np.__version__}")
+    print(f"{platform.python_implementation()} {platform.python_version()}, {platform.system()} {platform.machine()}")
     return 0
 
 
