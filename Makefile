@@ -10,7 +10,7 @@ SCENARIO ?= docs/scenarios/harbour_ale.json
 # Maturin gets a target folder of its own: it and plain cargo rebuild pyo3 for each other otherwise.
 MATURIN = CARGO_TARGET_DIR=target/maturin VIRTUAL_ENV=$(CURDIR)/$(VENV) $(VENV)/bin/maturin develop -q -m carb-py/Cargo.toml
 
-.PHONY: demo test test-answers test-rust test-portable test-c test-python test-readme test-notebooks test-package count bench docs bless clean
+.PHONY: demo test test-answers test-rust test-portable test-c test-python test-readme test-notebooks test-package count bench bench-python docs bless clean
 
 demo: ## Print the packaging plan of the scenario
 	@$(CARGO) run -q -p carb-core --features json --example packaging_day -- $(SCENARIO)
@@ -56,6 +56,9 @@ count: ## How many values from outside the project were checked
 
 bench: ## Speed, as ratios measured in one run
 	@$(CARGO) bench -q -p carb-benches
+
+bench-python: $(VENV)/ready ## The wheel beside NumPy's formula and other libraries, in one run
+	@bash benches/python.sh
 
 docs: ## The reference of the Rust crate
 	@$(call timed,Rust documentation,RUSTDOCFLAGS="-D warnings" $(CARGO) doc -q --no-deps -p carb-core --features json)

@@ -556,7 +556,7 @@ def dissolved_co2(**given: Unpack[_DissolvedCo2Inputs[float]]) -> DissolvedCo2[f
     --------
     >>> import carb
     >>> carb.dissolved_co2(gauge_psi=12, temperature_f=38, altitude_m=0).co2_g_per_l
-    5.092096899113167
+    5.09209689911317
     """
 @overload
 def dissolved_co2(**given: Unpack[_DissolvedCo2Inputs[Numbers]]) -> DissolvedCo2[NDArray[np.float64]]: ...
@@ -682,7 +682,7 @@ def keg_pressure(**given: Unpack[_KegPressureInputs[float]]) -> KegPressure[floa
     --------
     >>> import carb
     >>> carb.keg_pressure(volumes=2.5, temperature_f=38, altitude_m=0).gauge_kpa
-    77.31862844464919
+    77.31862844464908
     """
 @overload
 def keg_pressure(**given: Unpack[_KegPressureInputs[Numbers]]) -> KegPressure[NDArray[np.float64]]: ...
@@ -795,7 +795,7 @@ def gas_blend(**given: Unpack[_GasBlendInputs[float]]) -> GasBlend[float]:
     ...     gauge_psi=22,
     ...     altitude_m=0,
     ... ).co2_percent
-    70.51698887170001
+    70.51698887169997
     """
 @overload
 def gas_blend(**given: Unpack[_GasBlendInputs[Numbers]]) -> GasBlend[NDArray[np.float64]]: ...
@@ -1284,7 +1284,7 @@ def spunding(**given: Unpack[_SpundingInputs[float]]) -> Spunding[float]:
     ...     altitude_m=0,
     ...     keg_rating_gauge_psi=60,
     ... ).relief.gauge_kpa
-    135.7278802311335
+    135.72788023113327
     """
 @overload
 def spunding(**given: Unpack[_SpundingInputs[Numbers]]) -> Spunding[NDArray[np.float64]]: ...
@@ -1642,7 +1642,7 @@ def stone_pressure(**given: Unpack[_StonePressureInputs[float]]) -> StonePressur
     ...     margin_psi=1,
     ...     altitude_m=0,
     ... ).gauge_kpa
-    116.72770258569071
+    116.7277025856906
     """
 @overload
 def stone_pressure(**given: Unpack[_StonePressureInputs[Numbers]]) -> StonePressure[NDArray[np.float64]]: ...
@@ -6914,7 +6914,7 @@ def carbonation_time(**given: Unpack[_CarbonationTimeInputs[float]]) -> Carbonat
     ...     temperature_f=38,
     ...     altitude_m=0,
     ... ).expected.time_h
-    189.4531015932612
+    189.45310159325976
     """
 @overload
 def carbonation_time(**given: Unpack[_CarbonationTimeInputs[Numbers]]) -> CarbonationTime[NDArray[np.float64]]: ...
@@ -7092,7 +7092,7 @@ def carbonation_progress(**given: Unpack[_CarbonationProgressInputs[float]]) -> 
     ...     temperature_f=38,
     ...     altitude_m=0,
     ... ).expected.co2_g_per_l
-    4.671080167481087
+    4.67108016748109
     """
 @overload
 def carbonation_progress(**given: Unpack[_CarbonationProgressInputs[Numbers]]) -> CarbonationProgress[NDArray[np.float64]]: ...
@@ -7306,7 +7306,7 @@ def burst_time(**given: Unpack[_BurstTimeInputs[float]]) -> BurstTime[float]:
     ...     temperature_f=38,
     ...     altitude_m=0,
     ... ).stop.time_h
-    29.65823838451565
+    29.65823838451562
     """
 @overload
 def burst_time(**given: Unpack[_BurstTimeInputs[Numbers]]) -> BurstTime[NDArray[np.float64]]: ...
@@ -10110,9 +10110,9 @@ def kegging(**given: Unpack[_KeggingInputs]) -> Kegging:
     ...     keg_rating_gauge_bar=9,
     ... )
     >>> batch.regulator.gauge_bar
-    0.8138910927616388
+    0.8138910927616374
     >>> batch.carbonating.expected.time_d
-    8.204678687772942
+    8.204678687772928
     """
 
 class At(Bound):
