@@ -153,7 +153,7 @@ class Elements:
 
     def _of_the_worst(self) -> list[Caution]:
         """What is to be minded of the element with the highest worst pressure, beyond the ranges: it may be a danger."""
-        worst = self.kind.worst
+        worst = self.kind._worst
         if worst is None or not (self.statuses() >= 0).any():
             return []
         values = np.where(self.statuses() >= 0, self.numbers(worst), -np.inf)

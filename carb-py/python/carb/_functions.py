@@ -119,7 +119,7 @@ def _result(entry: Entry) -> Any:
         "function": entry["name"],
         "outputs": tuple(map(_docs.full, outputs)),
         "shown": tuple(_docs.full(out) for out in outputs if out["shown"]),
-        "worst": next((_docs.full(out) for out in outputs if out["noun"] == "worst"), None),
+        "_worst": next((_docs.full(out) for out in outputs if out["noun"] == "worst"), None),
     }
     return _class(name, Result[T], {**members, **told})  # type: ignore[valid-type]
 

@@ -175,7 +175,7 @@ class Result(Values, Generic[T]):
     function: ClassVar[str] = ""
     outputs: ClassVar[tuple[str, ...]] = ()
     """The outputs in every unit, nouns before."""
-    worst: ClassVar[str | None] = None
+    _worst: ClassVar[str | None] = None
     """The first output of the worst case, where there is one."""
     _answer: _carb.Record | Elements | Measured
 
