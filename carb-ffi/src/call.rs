@@ -177,7 +177,7 @@ unsafe fn each_checked(function: &Function, arrays: &Arrays) -> Result<i32, Faul
         _ => unsafe { (core::slice::from_raw_parts_mut(out, n), core::slice::from_raw_parts_mut(status, n)) },
     };
     let statuses = Statuses::Every(status);
-    function.each(&request, Slices { count: n, series: &series, which, unit, out, statuses })?;
+    function.each(&request, Slices { count: n, series: &series, which, unit, out, also: None, statuses })?;
     Ok(0)
 }
 

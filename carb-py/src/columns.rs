@@ -4,7 +4,7 @@ use crate::given::read;
 use crate::record::{output, spelt};
 use crate::{function_named, guarded, raised};
 use carb_core::Error;
-use carb_core::basis::function::{Slices, Statuses};
+use carb_core::basis::function::{Also, Slices, Statuses};
 use carb_core::basis::kernel::Series;
 use carb_core::basis::{Function, Request};
 use carb_core::quantity::{Name, Unit};
@@ -46,11 +46,14 @@ fn mix(lanes: &mut [u64; LANES], values: &[f64]) {
     *lanes = mixed;
 }
 
-/// The values of an output, the statuses, all of these OR-ed together, and the print of the arrays.
-type Elements<'py> = (Bound<'py, PyArray1<f64>>, Bound<'py, PyArray1<i32>>, i32, u64);
+type Values<'py> = Bound<'py, PyArray1<f64>>;
+/// The values of an output and of another, the statuses, all of these OR-ed together, and the print of the arrays.
+type Elements<'py> = (Values<'py>, Option<Values<'py>>, Bound<'py, PyArray1<i32>>, i32, u64);
+type Wanted = (usize, &'static Unit);
 
 /// Answers element by element: `arrays` vary, each with one element or `count`; `given` is the same for all.
 #[pyfunction]
+#[pyo3(signature = (function, given, arrays, count, name, also=None))]
 pub fn each<'py>(
     py: Python<'py>,
     function: &str,
@@ -58,9 +61,11 @@ pub fn each<'py>(
     arrays: &Bound<'py, PyDict>,
     count: usize,
     name: &str,
+    also: Option<&str>,
 ) -> PyResult<Elements<'py>> {
     let (function, request) = (function_named(function)?, read(given)?);
     let wanted = output(function, name)?;
+    let other = also.map(|name| output(function, name)).transpose()?;
     let mut columns: Vec<(Name, PyReadonlyArray1<'py, f64>)> = Vec::new();
     for (name, values) in arrays.iter() {
         columns.push((spelt(py, &name.extract::<String>()?)?, values.extract()?));
@@ -74,13 +79,16 @@ pub fn each<'py>(
         all.push(Series { name: *name, values });
     }
     // SAFETY: every element is written below, or the array is dropped.
-    let (values, statuses) =
-        (unsafe { PyArray1::<f64>::new(py, count, false) }, PyArray1::<i32>::zeros(py, count, false));
-    // SAFETY: both were made here, and nobody else has them.
-    let (out, status) = unsafe { (values.as_slice_mut()?, statuses.as_slice_mut()?) };
-    let passed = py.detach(|| guarded(|| pieces(function, &request, &all, wanted, out, status)))?;
+    let fresh = || unsafe { PyArray1::<f64>::new(py, count, false) };
+    let (values, others, statuses) = (fresh(), other.map(|_| fresh()), PyArray1::<i32>::zeros(py, count, false));
+    // SAFETY: all were made here, and nobody else has them.
+    let (out, more, status) = unsafe {
+        let more = others.as_ref().map(|others| others.as_slice_mut()).transpose()?.unwrap_or_default();
+        (values.as_slice_mut()?, more, statuses.as_slice_mut()?)
+    };
+    let passed = py.detach(|| guarded(|| pieces(function, &request, &all, (wanted, out), (other, more), status)))?;
     let (seen, print) = passed.map_err(|error| raised(py, error))?;
-    Ok((values, statuses, seen, print))
+    Ok((values, others, statuses, seen, print))
 }
 
 /// The pass in pieces, and the print of what was read.
@@ -88,19 +96,18 @@ fn pieces(
     function: &'static Function,
     request: &Request,
     series: &[Series<'_>],
-    wanted: (usize, &'static Unit),
-    out: &mut [f64],
+    ((which, unit), out): (Wanted, &mut [f64]),
+    (other, mut more): (Option<Wanted>, &mut [f64]),
     status: &mut [i32],
 ) -> Result<(i32, u64), Error> {
     let (mut print, mut seen, mut start) = (Print([0; LANES]), 0, 0);
-    let (which, unit) = wanted;
     if out.is_empty() {
         // What is wrong with the request is wrong without elements too.
-        let slices = Slices { count: 0, series, which, unit, out: &mut [], statuses: Statuses::Untold };
+        let slices = Slices { count: 0, series, which, unit, out: &mut [], also: None, statuses: Statuses::Untold };
         seen = function.each(request, slices)?;
     }
     for (out, status) in out.chunks_mut(PIECE).zip(status.chunks_mut(PIECE)) {
-        let end = start + out.len();
+        let (count, end) = (out.len(), start + out.len());
         let piece: Vec<_> = series
             .iter()
             .map(|s| Series {
@@ -108,8 +115,11 @@ fn pieces(
                 values: if s.values.len() == 1 { s.values } else { &s.values[start..end] },
             })
             .collect();
+        let (mine, rest) = more.split_at_mut(count.min(more.len()));
+        more = rest;
+        let also = other.map(|(which, unit)| Also { which, unit, out: mine });
         let statuses = Statuses::Found(status);
-        seen |= function.each(request, Slices { count: out.len(), series: &piece, which, unit, out, statuses })?;
+        seen |= function.each(request, Slices { count, series: &piece, which, unit, out, also, statuses })?;
         // Only now: it is the work above that hides how long memory takes.
         piece.iter().for_each(|s| print.add(s.values));
         start = end;

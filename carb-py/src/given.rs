@@ -10,6 +10,7 @@ use pyo3::prelude::*;
 use pyo3::sync::PyOnceLock;
 use pyo3::types::{PyBool, PyDict, PyFloat, PyInt, PyList, PyString};
 use std::collections::HashMap;
+use std::hash::{BuildHasherDefault, Hasher};
 use std::sync::LazyLock;
 
 /// Every name of the vocabulary by its spelling, so that a call need not look through them all.
@@ -25,7 +26,24 @@ pub fn known(text: &str) -> Result<Name, Error> {
 
 /// The names by the place of the interned text that spells them: the keywords of a call are such texts, so that most calls
 /// need not look at a letter.
-static PLACES: PyOnceLock<HashMap<usize, Name>> = PyOnceLock::new();
+static PLACES: PyOnceLock<HashMap<usize, Name, BuildHasherDefault<Place>>> = PyOnceLock::new();
+
+/// The hash of a place in memory: it needs no more than being spread.
+#[derive(Default)]
+struct Place(u64);
+
+impl Hasher for Place {
+    fn write(&mut self, bytes: &[u8]) {
+        bytes.iter().for_each(|&byte| self.write_usize(byte.into()));
+    }
+    fn write_usize(&mut self, place: usize) {
+        // The golden ratio of 2^64, an odd number without a pattern.
+        self.0 = (self.0 ^ place as u64).wrapping_mul(0x9e37_79b9_7f4a_7c15);
+    }
+    fn finish(&self) -> u64 {
+        self.0 ^ (self.0 >> 32)
+    }
+}
 
 /// The name of a keyword, where it is one of the vocabulary and was written in code.
 pub fn keyword(name: &Bound<'_, PyAny>) -> Option<Name> {

@@ -50,9 +50,15 @@ pub struct Record {
 }
 
 impl Record {
-    fn of(function: &'static Function, request: &Request, given: &Bound<'_, PyDict>) -> PyResult<Self> {
-        let values = core(given.py(), || function.answer(request, &mut NoSteps))?.value;
-        Ok(Self { function, outputs: &OUTPUTS[function.name], given: given.clone().unbind(), values })
+    fn of(
+        function: &'static Function,
+        outputs: &'static Outputs,
+        request: &Request,
+        given: &Bound<'_, PyDict>,
+    ) -> PyResult<Self> {
+        // Only the values are handed on: with its notes an answer is large.
+        let values = core(given.py(), || function.answer(request, &mut NoSteps).map(|answer| answer.value))?;
+        Ok(Self { function, outputs, given: given.clone().unbind(), values })
     }
 }
 
@@ -83,13 +89,15 @@ pub fn output_unit(function: &str, name: &str) -> PyResult<&'static str> {
 #[pyfunction]
 pub fn answer(function: &str, given: &Bound<'_, PyDict>) -> PyResult<Record> {
     let own = given.copy()?;
-    Record::of(function_named(function)?, &read(&own)?, &own)
+    let function = function_named(function)?;
+    Record::of(function, &OUTPUTS[function.name], &read(&own)?, &own)
 }
 
 /// A function of the library for Python: numbers are answered here, the direct way; whatever else is given goes to `other`.
 #[pyclass(frozen, module = "carb._carb")]
 pub struct Call {
     function: &'static Function,
+    outputs: &'static Outputs,
     kind: Py<PyType>,
     other: Py<PyAny>,
 }
@@ -98,7 +106,8 @@ pub struct Call {
 impl Call {
     #[new]
     fn new(function: &str, kind: Py<PyType>, other: Py<PyAny>) -> PyResult<Self> {
-        Ok(Self { function: function_named(function)?, kind, other })
+        let function = function_named(function)?;
+        Ok(Self { function, outputs: &OUTPUTS[function.name], kind, other })
     }
 
     /// Answers; `given` is the call's own.
@@ -126,7 +135,7 @@ impl Call {
                 None => set(&mut request, name, &value).map_err(|error| raised(py, error))?,
             }
         }
-        self.wrap(py, Record::of(self.function, &request, given)?)
+        self.wrap(py, Record::of(self.function, self.outputs, &request, given)?)
     }
 }
 

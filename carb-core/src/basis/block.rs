@@ -6,7 +6,7 @@ use super::kernel::Series;
 use crate::error::code;
 use crate::evidence::caution::slack;
 use crate::property::atmosphere;
-use crate::quantity::{Key, Name};
+use crate::quantity::{Key, Name, Unit};
 use core::ops::Range;
 
 /// How many elements there are in a block.
@@ -96,7 +96,7 @@ pub(super) fn load(columns: &mut [Column<'_>], elements: &Range<usize>, x: &mut 
     }
 }
 
-/// Stores one answer of some elements and their statuses, and returns these OR-ed together.
+/// Stores the answers wanted of some elements and their statuses, and returns these OR-ed together.
 #[cfg_attr(
     feature = "std",
     multiversion::multiversion(targets("x86_64+avx512f+avx512dq+avx512vl", "x86_64+avx2+fma", "aarch64+neon"))
@@ -104,7 +104,7 @@ pub(super) fn load(columns: &mut [Column<'_>], elements: &Range<usize>, x: &mut 
 pub(super) fn store(
     columns: &[Column<'_>],
     x: &[Block<f64>],
-    y: &mut Block<f64>,
+    y: &mut [Block<f64>],
     status: &mut Block<i64>,
     elements: Range<usize>,
     to: &mut Slices<'_>,
@@ -120,15 +120,9 @@ pub(super) fn store(
     }
     let status = &status[..elements.len()];
     let all = status.iter().fold(0, |all, status| all | status);
-    if all < 0 {
-        for (value, status) in y.iter_mut().zip(status) {
-            *value = if *status < 0 { f64::NAN } else { *value };
-        }
-    }
-    let unit = to.unit;
-    // No place is wanted where `out` is empty.
-    for (to, value) in to.out.get_mut(elements.clone()).unwrap_or_default().iter_mut().zip(y) {
-        *to = unit.from_si(*value);
+    write(&mut y[to.which], status, all, to.unit, to.out.get_mut(elements.clone()).unwrap_or_default());
+    if let Some(also) = &mut to.also {
+        write(&mut y[also.which], status, all, also.unit, also.out.get_mut(elements.clone()).unwrap_or_default());
     }
     let told = match &mut to.statuses {
         Statuses::Every(every) => &mut every[elements],
@@ -139,4 +133,17 @@ pub(super) fn store(
         *to = *status as i32;
     }
     all as i32
+}
+
+/// Writes an output in its unit; no place is wanted where `out` is empty.
+#[inline(always)]
+fn write(y: &mut Block<f64>, status: &[i64], all: i64, unit: &Unit, out: &mut [f64]) {
+    if all < 0 {
+        for (value, status) in y.iter_mut().zip(status) {
+            *value = if *status < 0 { f64::NAN } else { *value };
+        }
+    }
+    for (to, value) in out.iter_mut().zip(y) {
+        *to = unit.from_si(*value);
+    }
 }

@@ -87,8 +87,21 @@ pub struct Slices<'a> {
     pub unit: &'static Unit,
     /// Receives the `count` values, NaN where the status is below 0; or is empty, where none is wanted.
     pub out: &'a mut [f64],
+    /// Another output, where two are wanted of the same work.
+    pub also: Option<Also<'a>>,
     /// What is told of each element.
     pub statuses: Statuses<'a>,
+}
+
+/// A second output of a slice call.
+#[derive(Debug)]
+pub struct Also<'a> {
+    /// Which one, by its place in [`Function::outputs`].
+    pub which: usize,
+    /// In which unit.
+    pub unit: &'static Unit,
+    /// Receives the `count` values.
+    pub out: &'a mut [f64],
 }
 
 /// How the statuses of the elements are told. A status below 0 is an error code: that element has no answer. Above 0 it
@@ -169,7 +182,9 @@ impl Function {
         let expected = slices.count;
         let given = slices.series.iter().map(|series| series.values.len()).filter(|given| *given != 1);
         let out = Some(slices.out.len()).filter(|given| *given != 0);
-        if let Some(given) = given.chain(out).chain(slices.statuses.len()).find(|given| *given != expected) {
+        let also = slices.also.as_ref().map(|also| also.out.len());
+        if let Some(given) = given.chain(out).chain(also).chain(slices.statuses.len()).find(|given| *given != expected)
+        {
             return Err(Error::UnevenArrays { expected, given });
         }
         let mut whole = *request;
@@ -180,7 +195,8 @@ impl Function {
             whole.vary(series.name)?;
         }
         self.accept(&whole)?;
-        if slices.which >= self.outputs.len() {
+        let last = slices.also.as_ref().map_or(0, |also| also.which).max(slices.which);
+        if last >= self.outputs.len() {
             return Err(Error::UnknownName { given: crate::quantity::ShortText::new("output"), nearest: None });
         }
         (self.slices)(&whole, slices).map_err(|error| error.renamed(|key| request.name_of(key)))

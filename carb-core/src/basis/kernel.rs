@@ -119,7 +119,7 @@ impl<const N: usize, const M: usize> Visit<N, M> for Each<'_, N> {
             } else {
                 answer_all(kernel, &x, &mut y, &mut status);
             }
-            all |= store(&columns, &x, &mut y[slices.which], &mut status, elements, &mut slices);
+            all |= store(&columns, &x, &mut y, &mut status, elements, &mut slices);
         }
         Ok(all)
     }

@@ -44,7 +44,8 @@ class Elements:
         self._count = prod(self.shape)
         flat = len(self.shape) == 1 and all(array.shape == self.shape for array in self.arrays.values())
         self._columns = self.arrays if flat else {name: self._column(array) for name, array in self.arrays.items()}
-        self.status, self._seen, self._print = self._run(_last.get(self.kind.function, self.kind.outputs[0]))
+        wanted, worst = _last.get(self.kind.function, self.kind.outputs[0]), self.kind._worst
+        self.status, self._seen, self._print = self._run(wanted, None if worst == wanted else worst)
 
     def _column(self, array: NDArray[np.float64]) -> NDArray[np.float64]:
         """One number for all elements, or one for each."""
@@ -52,11 +53,14 @@ class Elements:
             return array.reshape(-1)
         return np.broadcast_to(array, self.shape).reshape(-1)
 
-    def _run(self, name: str) -> tuple[NDArray[np.int32], int, int]:
-        values, status, seen, print_of = _carb.each(self.kind.function, self.given, self._columns, self._count, name)
-        values.setflags(write=False)
+    def _run(self, name: str, also: str | None = None) -> tuple[NDArray[np.int32], int, int]:
+        found = _carb.each(self.kind.function, self.given, self._columns, self._count, name, also)
+        values, others, status, seen, print_of = found
+        for output, array in ((name, values), (also, others)):
+            if output is not None and array is not None:
+                array.setflags(write=False)
+                self._values[output] = array.reshape(self.shape)
         status.setflags(write=False)
-        self._values[name] = values.reshape(self.shape)
         return status.reshape(self.shape), seen, print_of
 
     def value(self, name: str) -> Any:
