@@ -48,6 +48,11 @@ def seconds(work: Work, repeats: int = REPEATS) -> float:
     return median(times)
 
 
+def ratio(one: Work, other: Work) -> float:
+    """How long one takes, of the time of the other: the median of pairs, each run one after the other."""
+    return median(seconds(one, 1) / seconds(other, 1) for _ in range(REPEATS))
+
+
 def drawn(low: float, high: float, n: int) -> Any:
     return RNG.uniform(low, high, n) if n > 1 else float(RNG.uniform(low, high))
 
@@ -206,7 +211,7 @@ def threads(n: int) -> float:
         list(pool.map(lambda half: ufunc(volumes[half], f[half], out=out[half]), halves))
 
     with ThreadPoolExecutor(2) as pool:
-        return seconds(lambda: ufunc(volumes, f, out=out)) / seconds(two)
+        return ratio(lambda: ufunc(volumes, f, out=out), two)
 
 
 def cluster(n: int) -> dict[int, float]:
@@ -286,10 +291,10 @@ def main() -> None:
     for name, times in found.items():
         cells = (f"{times[n]:9.3g}" if n in times else f"{'-':>9}" for n in sizes)
         print(f"{name:{width}}", *cells, f"  {CASES[name][1]}")
-    print("\nof the NumPy formula")
+    print(f"\nof the time of the NumPy formula, median of {REPEATS} pairs")
     for kind, ours in (("keg pressure", "carb by name"), ("keg pressure", "carb ufunc"), ("chart", "carb ufunc")):
-        formula, mine = found[f"{kind}, NumPy formula"], found[f"{kind}, {ours}"]
-        print(f"{f'{kind}, {ours}':{width}}", *(f"{mine[n] / formula[n]:9.2f}" for n in sizes))
+        formula, mine = CASES[f"{kind}, NumPy formula"][0], CASES[f"{kind}, {ours}"][0]
+        print(f"{f'{kind}, {ours}':{width}}", *(f"{ratio(mine(n), formula(n)):9.2f}" for n in sizes))
     keg = carb.keg_pressure
     call = seconds(lambda: keg(volumes=2.5, temperature_f=38, altitude_m=0))
     value = seconds(lambda: keg(volumes=2.5, temperature_f=38, altitude_m=0).gauge_psi)

@@ -27,7 +27,19 @@ pub(crate) fn dissolved<S: Solubility>(
     extract: f64,
     steps: &mut impl Steps,
 ) -> (f64, i32) {
-    let (here, bits) = model.here(t, abv, extract, steps);
+    dissolved_with(model, model.ahead(t), p, [t, abv, extract], steps)
+}
+
+/// The same with what the model worked out ahead.
+#[inline(always)]
+fn dissolved_with<S: Solubility>(
+    model: S,
+    ahead: f64,
+    p: f64,
+    [t, abv, extract]: [f64; 3],
+    steps: &mut impl Steps,
+) -> (f64, i32) {
+    let (here, bits) = model.here_with(ahead, t, abv, extract, steps);
     let told = here.tell(p, 0.0, steps);
     let c = here.dissolved_under(p);
     let low = if c < 0.0 { code::PRESSURE_TOO_LOW } else { bits | told };
@@ -47,8 +59,16 @@ pub(crate) fn none<S: Solubility>(model: S, status: i32, key: Key, value: f64, a
 impl<S: Solubility> Kernel<4, 1> for FromAbsolute<S> {
     const COLUMNS: [Key; 4] = [Key::Absolute, Key::Temperature, Key::Abv, Key::Extract];
     #[inline(always)]
-    fn eval(&self, [p, t, abv, extract]: [f64; 4], steps: &mut impl Steps) -> ([f64; 1], i32) {
-        let (c, status) = dissolved(self.0, p, t, abv, extract, steps);
+    fn eval(&self, x: [f64; 4], steps: &mut impl Steps) -> ([f64; 1], i32) {
+        self.eval_with(self.ahead(&x), x, steps)
+    }
+    #[inline(always)]
+    fn ahead(&self, [_, t, ..]: &[f64; 4]) -> f64 {
+        self.0.ahead(*t)
+    }
+    #[inline(always)]
+    fn eval_with(&self, ahead: f64, [p, rest @ ..]: [f64; 4], steps: &mut impl Steps) -> ([f64; 1], i32) {
+        let (c, status) = dissolved_with(self.0, ahead, p, rest, steps);
         ([c], status)
     }
     fn explain(&self, status: i32, [p, rest @ ..]: [f64; 4]) -> Error {
@@ -59,9 +79,17 @@ impl<S: Solubility> Kernel<4, 1> for FromAbsolute<S> {
 impl<S: Solubility> Kernel<5, 1> for FromGauge<S> {
     const COLUMNS: [Key; 5] = [Key::Gauge, Key::Ambient, Key::Temperature, Key::Abv, Key::Extract];
     #[inline(always)]
-    fn eval(&self, [gauge, ambient, t, abv, extract]: [f64; 5], steps: &mut impl Steps) -> ([f64; 1], i32) {
+    fn eval(&self, x: [f64; 5], steps: &mut impl Steps) -> ([f64; 1], i32) {
+        self.eval_with(self.ahead(&x), x, steps)
+    }
+    #[inline(always)]
+    fn ahead(&self, [_, _, t, ..]: &[f64; 5]) -> f64 {
+        self.0.ahead(*t)
+    }
+    #[inline(always)]
+    fn eval_with(&self, ahead: f64, [gauge, ambient, rest @ ..]: [f64; 5], steps: &mut impl Steps) -> ([f64; 1], i32) {
         let p = pressure::absolute(gauge, ambient, steps);
-        let (c, status) = dissolved(self.0, p, t, abv, extract, steps);
+        let (c, status) = dissolved_with(self.0, ahead, p, rest, steps);
         ([c], status)
     }
     fn explain(&self, status: i32, [gauge, ambient, rest @ ..]: [f64; 5]) -> Error {

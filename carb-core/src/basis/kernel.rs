@@ -18,6 +18,17 @@ pub trait Kernel<const N: usize, const M: usize>: Copy {
     const COLUMNS: [Key; N];
     /// Values and status: 0, or range bits, or an error code below 0 (and then the values mean nothing).
     fn eval(&self, x: [f64; N], steps: &mut impl Steps) -> ([f64; M], i32);
+    /// What the slice loop works out for a whole block before it calls [`Kernel::eval_with`]: a long chain of operations, such
+    /// as an `exp`, that would keep the CPU from beginning the next elements if all the rest stood behind it.
+    #[inline(always)]
+    fn ahead(&self, _: &[f64; N]) -> f64 {
+        0.0
+    }
+    /// The same as [`Kernel::eval`], to the bit, with what [`Kernel::ahead`] gave for `x`.
+    #[inline(always)]
+    fn eval_with(&self, _: f64, x: [f64; N], steps: &mut impl Steps) -> ([f64; M], i32) {
+        self.eval(x, steps)
+    }
     /// The error behind a status below 0, under the first names of the fields.
     fn explain(&self, status: i32, x: [f64; N]) -> Error;
 }
@@ -157,8 +168,12 @@ fn answer<K: Kernel<N, M>, const N: usize, const M: usize>(
     status: &mut Block<i64>,
     used: usize,
 ) {
+    let mut ahead = [0.0; BLOCK];
+    for (at, ahead) in ahead.iter_mut().enumerate().take(used) {
+        *ahead = kernel.ahead(&core::array::from_fn(|column| x[column][at]));
+    }
     for at in 0..used.min(BLOCK) {
-        let (values, found) = kernel.eval(core::array::from_fn(|column| x[column][at]), &mut NoSteps);
+        let (values, found) = kernel.eval_with(ahead[at], core::array::from_fn(|column| x[column][at]), &mut NoSteps);
         for (column, value) in y.iter_mut().zip(values) {
             column[at] = value;
         }

@@ -17,8 +17,17 @@ struct Keg<S>(S);
 impl<S: Solubility> Kernel<5, 2> for Keg<S> {
     const COLUMNS: [Key; 5] = [Key::Carbonation, Key::Temperature, Key::Ambient, Key::Abv, Key::Extract];
     #[inline(always)]
-    fn eval(&self, [c, t, ambient, abv, extract]: [f64; 5], steps: &mut impl Steps) -> ([f64; 2], i32) {
-        let (here, bits) = self.0.here(t, abv, extract, steps);
+    fn eval(&self, x: [f64; 5], steps: &mut impl Steps) -> ([f64; 2], i32) {
+        self.eval_with(self.ahead(&x), x, steps)
+    }
+    #[inline(always)]
+    fn ahead(&self, [_, t, ..]: &[f64; 5]) -> f64 {
+        self.0.ahead(*t)
+    }
+    #[inline(always)]
+    fn eval_with(&self, ahead: f64, x: [f64; 5], steps: &mut impl Steps) -> ([f64; 2], i32) {
+        let [c, t, ambient, abv, extract] = x;
+        let (here, bits) = self.0.here_with(ahead, t, abv, extract, steps);
         let total = here.total_pressure(c);
         let told = here.tell(total, 0.0, steps);
         // A drink at equilibrium with the air needs no pressure at all; rounding must not make an error of that.

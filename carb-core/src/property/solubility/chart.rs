@@ -48,9 +48,16 @@ fn dissolved(p: f64, slope: f64, factor: f64) -> f64 {
 impl ByTotal for ChartFit {
     type Relation = ChartHere;
     #[inline(always)]
-    fn relation(&self, t: f64, _: f64, _: f64, steps: &mut impl Steps) -> (ChartHere, i32) {
-        let here = ChartHere { t, factor: self.factor, slope: volumes_per_psi(t) };
-        (here, steps.within(&TEMPERATURE, t))
+    fn relation(&self, t: f64, abv: f64, extract: f64, steps: &mut impl Steps) -> (ChartHere, i32) {
+        self.relation_with(volumes_per_psi(t), t, abv, extract, steps)
+    }
+    #[inline(always)]
+    fn ahead(&self, t: f64) -> f64 {
+        volumes_per_psi(t)
+    }
+    #[inline(always)]
+    fn relation_with(&self, slope: f64, t: f64, _: f64, _: f64, steps: &mut impl Steps) -> (ChartHere, i32) {
+        (ChartHere { t, factor: self.factor, slope }, steps.within(&TEMPERATURE, t))
     }
 }
 

@@ -31,6 +31,16 @@ pub trait Solubility: Copy {
     type Here: Here;
     /// The model at the temperature `t` (K) for `abv` (% vol) and `extract` (kg/m3), and the range cautions.
     fn here(&self, t: f64, abv: f64, extract: f64, steps: &mut impl Steps) -> (Self::Here, i32);
+    /// What a slice loop works out for a whole block before the rest; see [`crate::basis::kernel::Kernel::ahead`].
+    #[inline(always)]
+    fn ahead(&self, _: f64) -> f64 {
+        0.0
+    }
+    /// The same as [`Solubility::here`], with what [`Solubility::ahead`] gave for `t`.
+    #[inline(always)]
+    fn here_with(&self, _: f64, t: f64, abv: f64, extract: f64, steps: &mut impl Steps) -> (Self::Here, i32) {
+        self.here(t, abv, extract, steps)
+    }
 }
 
 /// A solubility model at one temperature and composition.

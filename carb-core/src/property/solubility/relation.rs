@@ -26,6 +26,16 @@ pub trait ByTotal: Copy {
     type Relation: Relation;
     /// The relation at the temperature `t` (K) for `abv` (% vol) and `extract` (kg/m3), and the range cautions.
     fn relation(&self, t: f64, abv: f64, extract: f64, steps: &mut impl Steps) -> (Self::Relation, i32);
+    /// As [`Solubility::ahead`].
+    #[inline(always)]
+    fn ahead(&self, _: f64) -> f64 {
+        0.0
+    }
+    /// As [`Solubility::here_with`].
+    #[inline(always)]
+    fn relation_with(&self, _: f64, t: f64, abv: f64, extract: f64, steps: &mut impl Steps) -> (Self::Relation, i32) {
+        self.relation(t, abv, extract, steps)
+    }
 }
 
 /// A relation with the vapour pressure of the drink, which it takes to be part of the total.
@@ -40,6 +50,15 @@ impl<M: ByTotal> Solubility for M {
     #[inline(always)]
     fn here(&self, t: f64, abv: f64, extract: f64, steps: &mut impl Steps) -> (Self::Here, i32) {
         let (relation, bits) = self.relation(t, abv, extract, steps);
+        (UnderTotal { vapour: water::vapour_pressure(t), relation }, bits)
+    }
+    #[inline(always)]
+    fn ahead(&self, t: f64) -> f64 {
+        ByTotal::ahead(self, t)
+    }
+    #[inline(always)]
+    fn here_with(&self, ahead: f64, t: f64, abv: f64, extract: f64, steps: &mut impl Steps) -> (Self::Here, i32) {
+        let (relation, bits) = self.relation_with(ahead, t, abv, extract, steps);
         (UnderTotal { vapour: water::vapour_pressure(t), relation }, bits)
     }
 }
