@@ -46,10 +46,8 @@ fn parts(x: f64) -> (f64, u64) {
     let one_plus = 1.0 + r_hi;
     let lost = (1.0 - one_plus) + r_hi;
     let r2 = r * r;
-    // In pairs rather than one after another: what waits for nothing is worked out beside the rest.
-    let r4 = r2 * r2;
-    let even = (Q[0] + r2 * Q[2]) + r4 * ((Q[4] + r2 * Q[6]) + r4 * (Q[8] + r2 * Q[10]));
-    let odd = (Q[1] + r2 * Q[3]) + r4 * ((Q[5] + r2 * Q[7]) + r4 * Q[9]);
+    let even = Q[0] + r2 * (Q[2] + r2 * (Q[4] + r2 * (Q[6] + r2 * (Q[8] + r2 * Q[10]))));
+    let odd = Q[1] + r2 * (Q[3] + r2 * (Q[5] + r2 * (Q[7] + r2 * Q[9])));
     let tail = r2 * (even + r * odd) - r_lo;
     let mantissa = one_plus + (lost + tail);
 
