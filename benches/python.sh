@@ -9,4 +9,4 @@ place=target/bench-python
 "$place/bin/pip" install -q --disable-pip-version-check -r benches/requirements.txt
 "$place/bin/pip" install -q --disable-pip-version-check -r <(grep -E '^(numpy|matplotlib|dask|distributed)' requirements.txt)
 "$place/bin/pip" install -q --disable-pip-version-check --no-deps --force-reinstall "${wheels[0]}"
-"$place/bin/python" -I benches/python.py --picture docs/pictures/speed.png "$@"
+"$place/bin/python" -I benches/python.py --picture docs/speed.png "$@"
