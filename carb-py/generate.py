@@ -99,7 +99,11 @@ def result_classes(function: Entry) -> list[str]:
         return [
             line
             for out in mine
-            for line in ("    @property", f"    def {out['name']}(self) -> _T:", f'        """{_docs.output_doc(out)}"""')
+            for line in (
+                "    @property",
+                f"    def {out['name']}(self) -> _T:",
+                f'        """{_docs.output_doc(out)}"""',
+            )
         ]
 
     for noun in nouns(function):
@@ -137,8 +141,18 @@ def stub() -> str:
     asked = [*FUNCTIONS, *ASKED_TABLES, *JOBS]
     every = {name: kind for f in asked for name, kind in names_of(f, "float").items() if name != "uncertainty"}
     every |= {name: hint(e, "float") for e in KNOWN["plan"] for name in e["names"]}
-    lines += ["class At(Bound):", '    """All functions with a context that they share."""', "", "    def __init__(", "        self,"]
-    lines += ["        *,", *(f"        {name}: {kind} | None = None," for name, kind in every.items()), "    ) -> None: ..."]
+    lines += [
+        "class At(Bound):",
+        '    """All functions with a context that they share."""',
+        "",
+        "    def __init__(",
+        "        self,",
+    ]
+    lines += [
+        "        *,",
+        *(f"        {name}: {kind} | None = None," for name, kind in every.items()),
+        "    ) -> None: ...",
+    ]
     lines += [line for f in FUNCTIONS for line in overloads(f, "self, ")]
     lines += [f"    {plain_stub(t, 'self, ')} ..." for t in [*ASKED_TABLES, *JOBS]]
     lines += ["", "at = At"]

@@ -41,7 +41,18 @@ def test_signature(function):
     assert all(name in bound.__doc__ for name in names)
 
 
-MODULES = ("", "._claims", "._convert", "._crosscheck", "._frame", "._plan", "._result", "._table", "._uncertainty", ".ufunc")
+MODULES = (
+    "",
+    "._claims",
+    "._convert",
+    "._crosscheck",
+    "._frame",
+    "._plan",
+    "._result",
+    "._table",
+    "._uncertainty",
+    ".ufunc",
+)
 
 
 @pytest.mark.parametrize("module", MODULES)
@@ -77,7 +88,10 @@ def test_result(function):
         assert result.beverage.beverage == result.beverage["beverage"] == "beer"
     assert all(caution.code and caution.level and caution.text for caution in result.cautions)
     # Only what is true by definition needs no source.
-    assert result.sources or {equation.standing for equation in result.equations} <= {"definition", "common practice, no source"}
+    assert result.sources or {equation.standing for equation in result.equations} <= {
+        "definition",
+        "common practice, no source",
+    }
     assert all(source.citation for source in result.sources)
     assert result.steps[0].equation == result.equations[0].id
     assert result.working().startswith(result.steps[0].text)
@@ -128,7 +142,9 @@ def test_at():
     assert pickle.loads(pickle.dumps(here)) == here == carb.at(beverage="Beer", altitude_m=240)
     # Where a function needs both, a pressure does not replace a carbonation.
     told = {"start_volumes": 0.9, "gauge_psi": 12, "temperature_c": 3}
-    assert carb.at(volumes=2.4, altitude_m=0).carbonation_time(**told) == carb.carbonation_time(**told, volumes=2.4, altitude_m=0)
+    assert carb.at(volumes=2.4, altitude_m=0).carbonation_time(**told) == carb.carbonation_time(
+        **told, volumes=2.4, altitude_m=0
+    )
     with pytest.raises(AttributeError):
         here.altitude_m = 0
     for wrong in ({"altitud_m": 0}, {"altitude_m": 0, "altitude_ft": 0}, {"altitude_m": [0, 1]}):

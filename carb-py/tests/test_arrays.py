@@ -127,7 +127,9 @@ def test_outputs_are_read_only():
             array[0] = 0
 
 
-@pytest.mark.parametrize("ask", [lambda r: (r.abs_psi, r.abs_kpa), lambda r: r[0], lambda r: r == r, hash, pickle.dumps])
+@pytest.mark.parametrize(
+    "ask", [lambda r: (r.abs_psi, r.abs_kpa), lambda r: r[0], lambda r: r == r, hash, pickle.dumps]
+)
 @pytest.mark.parametrize("change", [lambda v: v.__setitem__(0, 3.0), lambda v: v.sort(), lambda v: v.fill(2.5)])
 def test_an_answer_is_never_mixed_with_numbers_that_were_changed_since(ask, change):
     values = np.array([2.5, 2.4, 2.6])

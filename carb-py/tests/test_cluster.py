@@ -36,7 +36,10 @@ def test_every_way_of_handing_out_gives_the_same_bits(client):
         output_dtypes=[float],
     )
     within = da.map_blocks(
-        lambda v, t: carb.keg_pressure(volumes=v, temperature_f=t, altitude_m=240).gauge_psi, volumes, temperatures, dtype=float
+        lambda v, t: carb.keg_pressure(volumes=v, temperature_f=t, altitude_m=240).gauge_psi,
+        volumes,
+        temperatures,
+        dtype=float,
     )
     for work in (named.gauge_psi, blocks, applied.data, within):
         assert client.compute(work).result().tobytes() == here.gauge_psi.tobytes()

@@ -31,7 +31,9 @@ def keg(volumes, temperature_f=38.0, **more):
 
 def test_series_keep_index_and_name():
     result = keg(SERIES)
-    pd.testing.assert_series_equal(result.gauge_psi, pd.Series(keg(VALUES).gauge_psi, index=SERIES.index, name="target"))
+    pd.testing.assert_series_equal(
+        result.gauge_psi, pd.Series(keg(VALUES).gauge_psi, index=SERIES.index, name="target")
+    )
     assert result.status.tolist() == [0, 0, 0] and result.status.index.equals(SERIES.index)
     assert result[1] == keg(2.5) and pickle.loads(pickle.dumps(result)) == result and hash(result) == hash(keg(SERIES))
     assert result != keg(SERIES.rename(index={"pale": "mild"}))
@@ -41,7 +43,9 @@ def test_series_keep_index_and_name():
 def test_series_are_matched_by_their_index():
     temperatures = pd.Series([42.0, 40.0, 38.0], index=["wheat", "stout", "pale"])
     result = keg(SERIES, temperatures)
-    assert result.gauge_psi["pale"] == keg(2.4, 38.0).gauge_psi and result.gauge_psi["wheat"] == keg(2.6, 42.0).gauge_psi
+    assert (
+        result.gauge_psi["pale"] == keg(2.4, 38.0).gauge_psi and result.gauge_psi["wheat"] == keg(2.6, 42.0).gauge_psi
+    )
     assert result[0] == keg(2.4, 38.0)
 
 
@@ -129,7 +133,9 @@ def test_lazy_data_arrays():
 def test_quantities_are_converted_to_the_unit_of_their_name():
     result = keg(2.5, units.Quantity(4.0, "degC"))
     assert result.gauge_psi.units == units.psi and result.gauge_bar.units == units.bar
-    assert result.gauge_psi.magnitude == pytest.approx(carb.keg_pressure(volumes=2.5, temperature_c=4, altitude_m=0).gauge_psi)
+    assert result.gauge_psi.magnitude == pytest.approx(
+        carb.keg_pressure(volumes=2.5, temperature_c=4, altitude_m=0).gauge_psi
+    )
     assert result.gauge_psi.to("bar").magnitude == pytest.approx(result.gauge_bar.magnitude, rel=1e-14)
     assert result.working() and result.cautions and "psi" in result._repr_html_()
     assert pickle.loads(pickle.dumps(result)) == result

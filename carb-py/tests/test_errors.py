@@ -55,7 +55,8 @@ def test_refused(function, inputs, code, parameter):
 NEED_AIR = [
     name
     for name, function in FUNCTIONS.items()
-    if name != "ambient_pressure" and any("altitude_m" in entry["names"] for entry in function["inputs"])
+    if name != "ambient_pressure"
+    and any("altitude_m" in entry["names"] for entry in function["inputs"])
     # Where the CO2 was measured, nothing asks for the air.
     and not any(given.startswith("residual_") for given in example(name))
 ]

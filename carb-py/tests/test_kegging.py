@@ -10,9 +10,32 @@ import carb._carb as native
 import numpy as np
 import pytest
 
-BATCH = {"packaged_l": 18.93, "volumes": 2.5, "warmest_c": 20, "serving_c": 3.5, "altitude_m": 0, "keg_rating_gauge_bar": 9}
-PARTS = ("kegs", "start", "regulator", "purge", "purged", "oxygen", "carbonating", "burst", "keg_priming", "gas", "cylinder",
-         "line", "handbook_line", "warmed", "days", "safety")
+BATCH = {
+    "packaged_l": 18.93,
+    "volumes": 2.5,
+    "warmest_c": 20,
+    "serving_c": 3.5,
+    "altitude_m": 0,
+    "keg_rating_gauge_bar": 9,
+}
+PARTS = (
+    "kegs",
+    "start",
+    "regulator",
+    "purge",
+    "purged",
+    "oxygen",
+    "carbonating",
+    "burst",
+    "keg_priming",
+    "gas",
+    "cylinder",
+    "line",
+    "handbook_line",
+    "warmed",
+    "days",
+    "safety",
+)
 
 
 def test_kegging():
@@ -26,9 +49,12 @@ def test_kegging():
     assert done.page().startswith("KEGGING") and "In a keg" in str(done)
     again = eval(repr(done), {"carb": carb})
     assert again == done == pickle.loads(pickle.dumps(done)) and hash(again) == hash(done)
-    assert carb.at(altitude_m=0, packaged_l=18.93, volumes=2.5, warmest_c=20).kegging(
-        serving_c=3.5, keg_rating_gauge_bar=9
-    ).regulator.gauge_bar == done.regulator.gauge_bar
+    assert (
+        carb.at(altitude_m=0, packaged_l=18.93, volumes=2.5, warmest_c=20)
+        .kegging(serving_c=3.5, keg_rating_gauge_bar=9)
+        .regulator.gauge_bar
+        == done.regulator.gauge_bar
+    )
 
 
 def test_the_plan_holds_both_ways():
@@ -50,10 +76,14 @@ def test_a_schedule_and_a_fit_take_lists():
     hours = np.array([6.0, 20, 40, 70, 110, 160])
     held = end - (end - start) * np.exp(-rate * hours)
     readings = {"time_h": hours, "volumes": held}
-    fit = carb.uptake_fit(uptake_readings=readings, start_volumes=start, gauge_bar=0.8, temperature_c=4, altitude_m=0)[0]
+    fit = carb.uptake_fit(uptake_readings=readings, start_volumes=start, gauge_bar=0.8, temperature_c=4, altitude_m=0)[
+        0
+    ]
     assert fit.kla_per_h == pytest.approx(rate, rel=1e-6)
     with pytest.raises(carb.CarbError) as caught:
-        carb.uptake_fit(uptake_readings=[{"time_h": 1}], start_volumes=start, gauge_bar=0.8, temperature_c=4, altitude_m=0)
+        carb.uptake_fit(
+            uptake_readings=[{"time_h": 1}], start_volumes=start, gauge_bar=0.8, temperature_c=4, altitude_m=0
+        )
     assert "row 1 of uptake_readings" in str(caught.value)
 
 
@@ -70,7 +100,9 @@ def test_the_command_exits_by_what_it_finds(tmp_path):
     def run(request):
         file = tmp_path / "batch.json"
         file.write_text(json.dumps({"carb": 1, **request}), encoding="utf-8")
-        return subprocess.run([sys.executable, "-m", "carb", "kegging", file], capture_output=True, text=True, check=False)
+        return subprocess.run(
+            [sys.executable, "-m", "carb", "kegging", file], capture_output=True, text=True, check=False
+        )
 
     done = run(BATCH)
     assert done.returncode == 0 and done.stdout == carb.kegging(**BATCH).page()
@@ -85,9 +117,13 @@ def test_arrays_of_the_new_functions_are_their_scalars():
         start_volumes=0.85, volumes=1.4, gauge_bar=pressures, temperature_c=4, altitude_m=0
     ).expected.time_h
     one_by_one = [
-        carb.carbonation_time(start_volumes=0.85, volumes=1.4, gauge_bar=p, temperature_c=4, altitude_m=0).expected.time_h
+        carb.carbonation_time(
+            start_volumes=0.85, volumes=1.4, gauge_bar=p, temperature_c=4, altitude_m=0
+        ).expected.time_h
         for p in pressures
     ]
     assert times.tolist() == one_by_one
-    left = carb.purge_oxygen(purge_gauge_psi=30, cycles_count=np.arange(6), altitude_m=0, gas_oxygen_ppm=0).oxygen_vol_percent
+    left = carb.purge_oxygen(
+        purge_gauge_psi=30, cycles_count=np.arange(6), altitude_m=0, gas_oxygen_ppm=0
+    ).oxygen_vol_percent
     assert left[0] == 20.95 and (np.diff(left) < 0).all()

@@ -45,7 +45,6 @@ frames: list[object] = [models.to_frame(), sure.to_frame(), found.to_frame(), mo
 doses: list[object] = estimate.budget.to_columns()["share"] + sure.models.to_columns()["model"]
 
 
-
 class Series:
     """What a type checker sees of a column of a data frame."""
 

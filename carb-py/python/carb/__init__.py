@@ -17,7 +17,7 @@ from typing import Any
 
 from ._carb import __version__ as __version__
 
-# What is not made from the core's tables, and the module in which it stands. All of it is imported when it is asked for.
+# What is not made from the core's tables, and the module in which it stands. It is imported when it is asked for.
 _HOMES = {
     "CODES": "_result",
     "Caution": "_result",

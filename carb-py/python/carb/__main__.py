@@ -1,4 +1,4 @@
-"""``python -m carb``: ``plan``, ``bottling``, ``kegging`` of a JSON file; ``crosscheck``, ``selfcheck``, ``version``."""
+"""``python -m carb``: ``plan``, ``bottling``, ``kegging`` of a file; ``crosscheck``, ``selfcheck``, ``version``."""
 
 from __future__ import annotations
 

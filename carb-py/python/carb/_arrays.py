@@ -17,8 +17,8 @@ from ._quantities import Measured, is_quantity, plain
 from ._result import CODES, Caution, Result
 
 _last: dict[str, str] = {}
-"""The output of each function that was asked for last: most likely it is the one that is wanted of the next arrays too.
-It makes nothing but the order of the work."""
+"""The output of each function that was asked for last: most likely it is wanted of the next arrays too. It makes nothing
+but the order of the work."""
 
 
 class Elements:
@@ -75,8 +75,8 @@ class Elements:
 
     def _refuse_changed(self) -> None:
         raise RuntimeError(
-            f"the arrays given to {self.kind.function} were changed since, so that its outputs would not belong together: "
-            "ask again, or give copies of arrays that you change"
+            f"the arrays given to {self.kind.function} were changed since, so that its outputs would not belong "
+            "together: ask again, or give copies of arrays that you change"
         )
 
     @property
@@ -156,7 +156,7 @@ class Elements:
         return self.kind(_carb.answer(self.kind.function, self.element(index)))
 
     def _of_the_worst(self) -> list[Caution]:
-        """What is to be minded of the element with the highest worst pressure, beyond the ranges: it may be a danger."""
+        """What is to be minded, beyond the ranges, of the element with the highest worst pressure: maybe a danger."""
         worst = self.kind._worst
         if worst is None or not (self.statuses() >= 0).any():
             return []
@@ -177,7 +177,9 @@ class Containers(Elements):
     def _begin(self) -> None:
         self.lazy = any(map(is_lazy, self.arrays.values()))
         if not self.lazy:
-            self.arrays = {name: array.copy() if hasattr(array, "copy") else array for name, array in self.arrays.items()}
+            self.arrays = {
+                name: array.copy() if hasattr(array, "copy") else array for name, array in self.arrays.items()
+            }
         self.status = self._asked(self.kind.outputs[0], status=True)
         self.shape = self.status.shape
         self._seen = 0 if self.lazy else int(np.bitwise_or.reduce(self.statuses(), axis=None))
@@ -197,7 +199,9 @@ class Containers(Elements):
 
     def _now(self) -> None:
         if self.lazy:
-            raise TypeError("this needs the elements, which are not worked out yet: compute the arrays first, or see .status")
+            raise TypeError(
+                "this needs the elements, which are not worked out yet: compute the arrays first, or see .status"
+            )
 
     def operand(self, name: str) -> NDArray[np.float64]:
         self._now()
@@ -215,7 +219,9 @@ def as_numbers(container: Any, dtype: Any, absent: Any) -> NDArray[Any]:
         return np.asarray(container.filled(absent), dtype=dtype)
     array = np.asarray(container)
     if array.dtype.kind == "O":
-        array = np.array([absent if missing(value) else value for value in array.flat], dtype=dtype).reshape(array.shape)
+        array = np.array([absent if missing(value) else value for value in array.flat], dtype=dtype).reshape(
+            array.shape
+        )
     elif array.dtype.kind == "f":
         array = np.where(np.isnan(array), absent, array)
     return array.astype(dtype, copy=False)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable, Mapping
-from functools import lru_cache, wraps
+from functools import cache, wraps
 from typing import Any, TypeVar
 
 from . import _carb, _functions
@@ -12,17 +12,16 @@ from ._lists import asked
 from ._plan import Plan, plan
 from ._result import Frozen, request_text
 
-
 B = TypeVar("B", bound="Bound")
 
 
-@lru_cache(maxsize=None)
+@cache
 def _tables() -> dict[str, Any]:
     found: dict[str, Any] = json.loads(_carb.tables())
     return found
 
 
-@lru_cache(maxsize=None)
+@cache
 def _fields() -> list[dict[str, Any]]:
     """Every input of the library once."""
     kinds = (*_tables()["functions"], *_tables()["tables"], *_tables()["jobs"])
@@ -53,7 +52,9 @@ class Bound(Frozen):
     def __init__(self, **context: Any) -> None:
         object.__setattr__(self, "_context", asked(context))
 
-    def _with(self, entries: list[dict[str, Any]], lists: list[dict[str, Any]], given: Mapping[str, Any]) -> dict[str, Any]:
+    def _with(
+        self, entries: list[dict[str, Any]], lists: list[dict[str, Any]], given: Mapping[str, Any]
+    ) -> dict[str, Any]:
         """What is given, and of the context what the function takes and the call does not replace."""
         names = {name for entry in [*entries, *lists] for name in entry.get("names", [entry.get("name")])}
         replaced = _replaced(entries, {name for name, value in given.items() if value is not None})
@@ -109,7 +110,7 @@ class function:
         return call
 
 
-DOC = """All functions with a context that they share, such as the altitude and the drink; what a call gives replaces it.
+DOC = """All functions with a context that they share, such as altitude and drink; what a call gives replaces it.
 
 Examples
 --------
@@ -124,7 +125,7 @@ True
 """
 
 
-@lru_cache(maxsize=None)
+@cache
 def context() -> type[Bound]:
     """The class of contexts, with all functions that are asked by names as members."""
     # What takes nothing has nothing to be bound to.

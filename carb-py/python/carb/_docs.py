@@ -178,12 +178,15 @@ def table_doc(table: Entry) -> str:
 
 def job_doc(job: Entry) -> str:
     lines = [wrapped(job["summary"], 0), "", *parameters(job["inputs"], job["lists"])]
-    said = "How far inputs may lie from what was given, by their names, as ``Result.uncertainty`` takes it: the answer's "
+    said = (
+        "How far inputs may lie from what was given, by their names, as ``Result.uncertainty`` takes it: the answer's "
+    )
     said += "``uncertainty`` then has the intervals of its main parts."
     lines += ["uncertainty : mapping, optional", wrapped(said, 4), "", "Returns", "-------"]
     answers = json.loads(_carb.schema())["$defs"][f"answer.{job['name']}"]["oneOf"][0]["properties"]
     parts = ", ".join(f"``{name}``" for name, kind in answers.items() if kind.get("type") in PARTS)
-    said = f"``page()`` is the whole as text. The parts, each an answer or an ``error``, some only where asked for: {parts}."
+    said = "``page()`` is the whole as text. The parts, each an answer or an ``error``, some only where asked for: "
+    said += f"{parts}."
     lines += [camel(job["name"]), wrapped(said, 4), "", "Raises", "------", "CarbError"]
     said = "Where the request as a whole is wrong, as with an unknown name or a wrong row of a list. "
     said += "What is wrong with one part is the ``error`` of that part."

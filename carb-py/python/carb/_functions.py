@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 import types
 from collections.abc import Callable
-from functools import lru_cache
+from functools import cache
 from inspect import Parameter, Signature
 from typing import Any, TypeVar
 
@@ -16,14 +16,14 @@ FUNCTIONS, TABLES, JOBS = (frozenset(names) for names in _carb.names())
 T = TypeVar("T")
 
 
-@lru_cache(maxsize=None)
+@cache
 def described(name: str) -> Entry:
     """What the core says of a function, a table or a job."""
     found: Entry = json.loads(_carb.described(name))
     return found
 
 
-@lru_cache(maxsize=None)
+@cache
 def made(name: str) -> Any:
     """The function or the class of this name; None where there is none."""
     if name in FUNCTIONS:
@@ -59,7 +59,9 @@ def nouns(function: Entry) -> list[str]:
 
 def _named(call: Callable[..., Any], entry: Entry, doc: str, more: dict[str, Any], gives: str) -> Callable[..., Any]:
     """Gives a function its name, docstring and signature."""
-    names = [name for known in entry["inputs"] for name in known["names"]] + [rows["name"] for rows in entry.get("lists", ())]
+    names = [name for known in entry["inputs"] for name in known["names"]] + [
+        rows["name"] for rows in entry.get("lists", ())
+    ]
     taken = {**dict.fromkeys(names), **more}
     signed = [Parameter(name, Parameter.KEYWORD_ONLY, default=default) for name, default in taken.items()]
     signed.append(Parameter("unknown", Parameter.VAR_KEYWORD, annotation=Any))

@@ -305,9 +305,7 @@ def table(whole: Table) -> str:
     """A table."""
     rows = whole._whole["rows"]
     numbers = {
-        name
-        for name, unit in whole.units.items()
-        if unit or any(isinstance(row[name], (int, float)) for row in rows)
+        name for name, unit in whole.units.items() if unit or any(isinstance(row[name], (int, float)) for row in rows)
     }
     heads = [head(name, unit, whole.meanings[name], name in numbers) for name, unit in whole.units.items()]
     body = [line(*(_of_table(value, name in numbers) for name, value in row.items())) for row in rows[:MOST]]

@@ -362,7 +362,9 @@ R = TypeVar("R", bound=Result[Any])
 
 
 def _key(request: Mapping[str, Any]) -> tuple[Any, ...]:
-    return tuple((name, value if isinstance(value, (str, bool, float)) else _print(value)) for name, value in request.items())
+    return tuple(
+        (name, value if isinstance(value, (str, bool, float)) else _print(value)) for name, value in request.items()
+    )
 
 
 def _print(array: Any) -> tuple[Any, ...]:

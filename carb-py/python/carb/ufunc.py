@@ -1,12 +1,12 @@
 """The elementwise functions as ufuncs of NumPy.
 
-``carb.ufunc.keg_pressure`` gives the first output of ``carb.keg_pressure`` in its first unit; its operands are the inputs
-of that function's example, each in its first (metric) unit, and its docstring names them. ``carb.ufunc.keg_pressure_status``
-gives the status of each element: 0, or bits of the cautions, or below 0 an error code (``carb.CODES``), where the value is
-NaN. ``carb.ufunc.of`` makes one for any names, units and fixed inputs.
+``carb.ufunc.keg_pressure`` gives the first output of ``carb.keg_pressure`` in its first unit; its operands are the
+inputs of that function's example, each in its first (metric) unit, and its docstring names them.
+``carb.ufunc.keg_pressure_status`` gives the status of each element: 0, or bits of the cautions, or below 0 an error code
+(``carb.CODES``), where the value is NaN. ``carb.ufunc.of`` makes one for any names, units and fixed inputs.
 
-They are ufuncs like NumPy's own: ``out=``, ``where=``, broadcasting, strides, single and double precision (worked out in
-double), masked arrays, Series, DataArrays, Dask arrays. They run without the interpreter's lock, and never warn.
+They are ufuncs like NumPy's own: ``out=``, ``where=``, broadcasting, strides, single and double precision (worked out
+in double), masked arrays, Series, DataArrays, Dask arrays. They run without the interpreter's lock, and never warn.
 
 >>> import carb
 >>> carb.ufunc.keg_pressure([5.0, 5.2], 4.0, 240.0).round(1)
@@ -20,7 +20,7 @@ array([[10.2, 11.2],
 from __future__ import annotations
 
 import json
-from functools import lru_cache
+from functools import cache
 from typing import Any
 from urllib.parse import unquote
 
@@ -104,7 +104,7 @@ def _make(function: str, operands: Any, given: dict[str, Any], gives: str, statu
     return made
 
 
-@lru_cache(maxsize=None)
+@cache
 def _plain(name: str) -> np.ufunc:
     """The ufunc of a function's example."""
     function = name.removesuffix(STATUS)
