@@ -2,13 +2,12 @@
 //! answers into Python values. Everything else, arithmetic and constants above all, is the core's; the names, types and
 //! texts of the Python functions are written from the core's tables by `generate.py`.
 
-use carb_core::Error;
 use carb_core::basis::lists::LISTS;
 use carb_core::basis::{Function, Refusal};
 use carb_core::evidence::caution::CAUTIONS;
 use carb_core::plan::{json, json_tables};
 use carb_core::quantity::field::Kind;
-use carb_core::quantity::{Name, ShortText, Unit};
+use carb_core::quantity::{Name, Unit};
 use carb_core::table::functions;
 use given::{echo, read_with};
 use numpy::{PyArray1, PyReadonlyArray1};
@@ -106,12 +105,16 @@ fn convert<'py>(
     from_unit: &str,
     to_unit: &str,
 ) -> PyResult<Bound<'py, PyArray1<f64>>> {
-    let unknown = |name: &str| Error::UnknownName { given: ShortText::new(name), nearest: None };
-    let unit = |name: &str| Unit::named(name).ok_or_else(|| raised(py, unknown(name)));
-    let (from, to) = (unit(from_unit)?, unit(to_unit)?);
-    if from.dimension != to.dimension {
-        return Err(PyValueError::new_err(format!("{from_unit} and {to_unit} do not measure the same kind of thing")));
-    }
+    let unit = |name: &str| {
+        let text = || format!("there is no unit \"{name}\": a unit is the end of a name, such as psi in gauge_psi");
+        Unit::named(name).ok_or_else(text)
+    };
+    let same = |from: &'static Unit, to: &'static Unit| {
+        let text = || format!("{from_unit} and {to_unit} do not measure the same kind of thing");
+        (from.dimension == to.dimension).then_some((from, to)).ok_or_else(text)
+    };
+    let pair = unit(from_unit).and_then(|from| unit(to_unit).and_then(|to| same(from, to)));
+    let (from, to) = pair.map_err(PyValueError::new_err)?;
     let converted = values.as_slice()?.iter().map(|&value| from.convert(value, to)).collect();
     Ok(PyArray1::from_vec(py, converted))
 }

@@ -185,3 +185,36 @@ def test_command_line(tmp_path):
         assert run(kind.job, str(file)).returncode == run(kind.job, "nowhere.json").returncode == 2
     said = run("version").stdout.decode().splitlines()
     assert said[:2] == [f"carb {carb.__version__}", f"NumPy {np.__version__}"]
+
+
+def test_a_name_that_is_meant_is_told():
+    with pytest.raises(AttributeError, match="did you mean 'keg_pressure'"):
+        carb.keg_presure  # noqa: B018
+    assert not [name for name in dir(carb) if name.startswith("_") and not name.startswith("__")]
+    with pytest.raises(TypeError):
+        carb.CODES["MISSING"] = 0
+    here = carb.at(bottles=[{"bottle_ml": 500, "count": 24}])
+    here.context["bottles"].clear()
+    bound = pickle.loads(pickle.dumps(carb.at(altitude_m=240).keg_pressure))
+    assert bound(volumes=2.5, temperature_c=4) == carb.keg_pressure(volumes=2.5, temperature_c=4, altitude_m=240)
+    assert here.context["bottles"]
+
+
+def test_threads_that_ask_first_get_one_class(tmp_path):
+    """Every name by four threads at once, in a fresh process that changes threads as often as it can."""
+    script = """
+import sys, threading
+import carb
+sys.setswitchinterval(1e-6)
+names = [name for name in carb.__all__ if name[0].isupper()]
+found = [[], [], [], []]
+start = threading.Barrier(4)
+def ask(mine):
+    start.wait()
+    mine += [getattr(carb, name) for name in names]
+threads = [threading.Thread(target=ask, args=(mine,)) for mine in found]
+[thread.start() for thread in threads]
+[thread.join() for thread in threads]
+assert all(one is other for all in zip(*found) for one in all for other in all)
+"""
+    subprocess.run([sys.executable, "-c", script], check=True)

@@ -193,3 +193,32 @@ def test_conversions():
             carb.convert(1.0, "l", wrong)
     with pytest.raises(carb.CarbError):
         carb.convert(float("nan"), "l", "ml")
+
+
+def test_what_a_conversion_cannot_keep_it_refuses():
+    for value in (units.Quantity(10.0, "psi"), SERIES, np.ma.masked_array([2.4], mask=[True]), "38", True, ["38"]):
+        with pytest.raises(carb.CarbError):
+            carb.convert(value, "bar", "kpa")
+
+
+def test_a_series_is_judged_as_a_list_is():
+    assert keg(pd.Series([2.5, None], dtype=object)).gauge_psi.isna().tolist() == [False, True]
+    for wrong in (["2.5"], [True], [b"2"]):
+        for dtype in (object, None, "category"):
+            with pytest.raises(carb.CarbError, match="number"):
+                keg(pd.Series(wrong, dtype=dtype))
+    for dtype in ("int8", "float32", "Int16", "Float32"):
+        told = keg(2.5, pd.Series([38], dtype=dtype)).gauge_psi
+        assert str(told.dtype).lower() == "float64" and told[0] == keg(2.5).gauge_psi
+
+
+def test_equal_means_the_same_numbers_of_the_same_things():
+    one, other = xr.DataArray(VALUES, dims="a"), xr.DataArray(VALUES, dims="b")
+    assert keg(one) == keg(one.copy()) != keg(other)
+    assert keg(pd.DataFrame({"a": VALUES})) != keg(pd.DataFrame({"b": VALUES}))
+    masked = [np.ma.masked_array(VALUES, mask=mask) for mask in ([0, 0, 0], [0, 1, 0])]
+    assert keg(masked[0]) != keg(masked[1])
+    here, there = np.array([2.4, np.nan]), np.array([38.0, 40.0])
+    swapped = carb.keg_pressure(altitude_m=0, temperature_f=there, volumes=here)
+    assert swapped == keg(here, there) and hash(swapped) == hash(keg(here, there))
+    assert keg(lazy()) == keg(lazy())

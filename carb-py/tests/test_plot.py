@@ -410,3 +410,22 @@ def test_pictures_hold_no_constants():
         for token in tokenize.generate_tokens(io.StringIO(file.read_text()).readline):
             if token.type == tokenize.NUMBER:
                 assert len(token.string.partition(".")[2]) < 2, f"{file}:{token.start}: {token.string}"
+
+
+def test_a_bottle_that_fills_with_liquid_is_a_danger_from_there_on():
+    ax = carb.plot.bottle_pressure(volumes=2.4, headspace_percent=0.1, altitude_m=240)
+    full = next(line for line in ax.get_lines() if line.get_gid() == "full of liquid")
+    first = next(
+        row.c for row in carb.bottle_pressures(volumes=2.4, headspace_percent=0.1, altitude_m=240) if row.refused
+    )
+    assert set(full.get_xdata()) == {first} and first < 40
+    said = " ".join(text.get_text() for text in (*ax.texts, *ax.figure.texts))
+    assert "Danger: the bottle is full of liquid" in said.replace("\n", " ")
+    pyplot.close(ax.figure)
+
+
+def test_one_sugar_may_be_named_as_a_text_and_no_lines_are_refused():
+    ax = carb.plot.priming_sugars(sugars="honey", volumes=2.4, packaged_l=19, warmest_c=20, altitude_m=0)
+    pyplot.close(ax.figure)
+    with pytest.raises(ValueError, match="no carbonation"):
+        carb.plot.carbonation_chart(volumes=[], altitude_m=0)

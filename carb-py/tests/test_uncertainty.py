@@ -52,7 +52,7 @@ def test_same_as_the_json(function):
                 assert full in result.shown and full in sure and sure[full] == entry
                 assert entry.low[unit] <= entry.value[unit] <= entry.high[unit]
                 assert full in repr(entry) and f">{full}<" in entry._repr_html_()
-        assert repr(sure) == "\n".join(map(repr, sure))
+        assert repr(sure).startswith("\n".join(map(repr, sure)))
         for again in (pickle.loads(pickle.dumps(sure)), copy.deepcopy(sure)):
             assert again == sure and hash(again) == hash(sure) and again.to_json() == sure.to_json()
             assert again[0] == sure[0]
@@ -232,3 +232,12 @@ def test_unknown_form():
     with pytest.raises(carb.CarbError, match='"text" or "markdown"') as caught:
         keg().working("html")
     assert (caught.value.code, caught.value.parameter) == (carb.CODES["UNKNOWN_CHOICE"], "form")
+
+
+def test_what_no_factor_carries_is_told_as_not_counted():
+    cells = carb.reyeasting(packaged_l=19.2).uncertainty()
+    assert [equation.id for equation in cells.not_counted] == ["dry_yeast"]
+    assert repr(cells).endswith("not counted, what the equations themselves leave open: dry_yeast 50%")
+    assert "dry_yeast 50%" in cells._repr_html_()
+    keg = carb.keg_pressure(volumes=2.5, temperature_f=38, altitude_m=0).uncertainty()
+    assert keg.not_counted == () and "not counted" not in repr(keg)

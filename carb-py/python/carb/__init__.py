@@ -13,7 +13,8 @@ quantities go in and come out as what they were; ``carb.ufunc`` has the function
 ``carb.plot`` draws pictures.
 """
 
-from typing import Any
+from threading import RLock as _RLock
+from typing import Any as _Any
 
 from ._carb import __version__ as __version__
 
@@ -43,7 +44,16 @@ _MODULES = ("plot", "ufunc")
 _CONTEXT = ("At", "at")
 
 
-def __getattr__(name: str) -> Any:
+_making = _RLock()
+"""Whoever asks first makes it, once: results of two classes of one name would not be equal."""
+
+
+def __getattr__(name: str) -> _Any:
+    with _making:
+        return globals()[name] if name in globals() else _made(name)
+
+
+def _made(name: str) -> _Any:
     from importlib import import_module
 
     if name == "__all__":
@@ -61,9 +71,19 @@ def __getattr__(name: str) -> Any:
     else:
         found = import_module("._functions", __name__).made(name)
     if found is None:
-        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}{_meant(name)}")
     globals()[name] = found
     return found
+
+
+def _meant(name: str) -> str:
+    """The nearest name that there is; nobody means one with a line before it."""
+    if name.startswith("_"):
+        return ""
+    from difflib import get_close_matches
+
+    near = get_close_matches(name, _public(), 1, cutoff=0.75)
+    return f": did you mean {near[0]!r}?" if near else ""
 
 
 def _public() -> list[str]:
@@ -74,4 +94,4 @@ def _public() -> list[str]:
 
 
 def __dir__() -> list[str]:
-    return sorted({*globals(), *_public(), *_MODULES})
+    return sorted({name for name in globals() if name.startswith("__")} | {*_public(), *_MODULES})

@@ -271,6 +271,20 @@ _DOUBLE = np.dtype(np.float64)
 _PLAIN = frozenset((float, int, str, bool, type(None)))
 
 
+def doubles(name: str, container: Any) -> Any:
+    """A container of numbers as one of doubles; what it holds is judged as what a list holds."""
+    dtype = getattr(container, "dtype", None)
+    kind = getattr(dtype, "kind", "f")
+    if kind == "O":
+        column(name, np.asarray(container, dtype=object))
+    elif kind not in "iuf":
+        _carb.request({name: ()})  # The core's words for a value of the wrong type.
+    elif dtype is None or getattr(dtype, "itemsize", 0) == _DOUBLE.itemsize and kind == "f":
+        return container
+    # A container whose numbers may be missing keeps that.
+    return container.astype(_DOUBLE if isinstance(dtype, np.dtype) else "Float64")
+
+
 def run(kind: type[Result[Any]], given: dict[str, Any], warn: bool = True) -> Result[Any]:
     """Answers where something else than numbers and texts may be given."""
     errors, registry = given.get("errors", "raise"), None
@@ -292,7 +306,7 @@ def run(kind: type[Result[Any]], given: dict[str, Any], warn: bool = True) -> Re
             if name not in LISTS and varies(value):
                 kept = arrays
                 if is_container(value):
-                    containers = True
+                    value, containers = doubles(name, value), True
                 else:
                     value = column(name, value)
         if name != "errors":

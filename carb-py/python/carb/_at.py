@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable, Mapping
-from functools import cache, wraps
+from copy import deepcopy
+from functools import cache, partial, update_wrapper
 from typing import Any, TypeVar
 
 from . import _carb, _functions
@@ -63,7 +64,7 @@ class Bound(Frozen):
     @property
     def context(self) -> dict[str, Any]:
         """What the calls have in common, as it was given."""
-        return dict(self._context)
+        return deepcopy(self._context)
 
     def at(self: B, **given: Any) -> B:
         """The same context with more, or with something else in a place."""
@@ -91,6 +92,11 @@ class Bound(Frozen):
         return _made, (self._context,)
 
 
+def _called(here: Bound, name: str, /, **given: Any) -> Any:
+    entry = _functions.described(name)
+    return _functions.made(name)(**here._with(entry["inputs"], entry.get("lists", []), given))
+
+
 class function:
     """A function of the library as an attribute of a context."""
 
@@ -101,13 +107,9 @@ class function:
         whole: Callable[..., Any] = _functions.made(self.name)
         if here is None:
             return whole
-        entry = _functions.described(self.name)
-
-        @wraps(whole)
-        def call(**given: Any) -> Any:
-            return whole(**here._with(entry["inputs"], entry.get("lists", []), given))
-
-        return call
+        # Not a function within this one: what is bound goes to other processes too.
+        call = partial(_called, here, self.name)
+        return update_wrapper(call, whole, updated=())
 
 
 DOC = """All functions with a context that they share, such as altitude and drink; what a call gives replaces it.

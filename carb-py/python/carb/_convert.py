@@ -37,7 +37,7 @@ def convert(value: float | Several, from_unit: str, to_unit: str) -> float | NDA
     Raises
     ------
     CarbError
-        For an unknown unit, units of two kinds, or a value that is not finite in both.
+        For an unknown unit, units of two kinds, what is no plain number, or one that is not finite in both units.
 
     Examples
     --------
@@ -49,8 +49,17 @@ def convert(value: float | Several, from_unit: str, to_unit: str) -> float | NDA
     """
     import numpy as np
 
-    values = np.asarray(value, dtype=np.float64)
-    converted = _carb.convert(values.ravel(), from_unit, to_unit).reshape(values.shape)
+    from ._arrays import column, is_container
+    from ._quantities import is_quantity
+
+    if is_quantity(value) or is_container(value) or isinstance(value, (str, bool)):
+        text = "value should be a number or an array of numbers without unit, index or mask"
+        raise CarbError(f"{text}, not {type(value).__name__}", CODES["WRONG_TYPE"], "value")
+    values = column("", value)
+    try:
+        converted = _carb.convert(values.ravel(), from_unit, to_unit).reshape(values.shape)
+    except ValueError as error:
+        raise CarbError(str(error), CODES["UNKNOWN_NAME"], "to_unit") from None
     if values.ndim:
         return converted
     if not np.isfinite(converted):

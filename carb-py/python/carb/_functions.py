@@ -7,6 +7,7 @@ import types
 from collections.abc import Callable
 from functools import cache
 from inspect import Parameter, Signature
+from threading import RLock
 from typing import Any, TypeVar
 
 from . import _carb, _docs
@@ -23,9 +24,17 @@ def described(name: str) -> Entry:
     return found
 
 
-@cache
+_making = RLock()
+
+
 def made(name: str) -> Any:
-    """The function or the class of this name; None where there is none."""
+    """The function or the class of this name, made once; None where there is none."""
+    with _making:
+        return _made(name)
+
+
+@cache
+def _made(name: str) -> Any:
     if name in FUNCTIONS:
         return _function(described(name))
     if name in TABLES:

@@ -319,14 +319,15 @@ def _of_table(value: Any, number: bool) -> str:
     return tag("td", text(value), NUMBER) if number else cell(value)
 
 
-def uncertainty(estimates: Sequence[Estimate]) -> str:
+def uncertainty(estimates: Sequence[Estimate], note: str = "") -> str:
     """Estimates: their intervals on one axis for each unit, and what makes each unsure."""
     reaches: dict[str, tuple[float, float]] = {}
     for entry in estimates:
         name = next(iter(entry.value))
         low, high = reaches.get(name, (0.0, 0.0))
         reaches[name] = min(low, entry.low[name]), max(high, entry.high[name])
-    return page(*(_estimate(entry, reaches[next(iter(entry.value))]) for entry in estimates))
+    pieces = [_estimate(entry, reaches[next(iter(entry.value))]) for entry in estimates]
+    return page(*pieces, *([tag("p", text(note), SMALL)] if note else []))
 
 
 def _estimate(entry: Estimate, reach: tuple[float, float]) -> str:

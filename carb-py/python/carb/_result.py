@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from typing import TYPE_CHECKING, Any, ClassVar, Generic, Literal, NamedTuple, NoReturn, TypeVar
+from types import MappingProxyType
+from typing import TYPE_CHECKING, Any, ClassVar, Generic, Literal, NamedTuple, NoReturn, TypeVar, overload
 
 from . import _carb
 from ._errors import CarbError, answered
@@ -15,7 +16,7 @@ if TYPE_CHECKING:
     from ._uncertainty import Uncertainty
 
 T = TypeVar("T")
-CODES: dict[str, int] = dict(_carb.codes())
+CODES: Mapping[str, int] = MappingProxyType(dict(_carb.codes()))
 
 
 class Caution(NamedTuple):
@@ -268,7 +269,9 @@ class Result(Values, Generic[T]):
     def uncertainty(self, doubts: Mapping[str, Doubt] | None = None, /, **named: Doubt) -> Uncertainty:
         """How sure the answer is: an interval of about 95 % for each output, and what makes it how wide.
 
-        Without anything said of the inputs, what the equations alone leave open.
+        Without anything said of the inputs, what the equations leave open as far as a factor of the basis carries it:
+        solubility, residual CO2 and the yield of sugar. What else an equation is unsure of, such as a rate or a friction,
+        is in ``equations`` and not in the interval; the ends of a range (``least``, ``most``) are answers of their own.
 
         Parameters
         ----------
@@ -326,7 +329,11 @@ class Result(Values, Generic[T]):
         answer: dict[str, Any] = json.loads(self.to_json())
         return answer
 
-    def __getitem__(self: R, index: Any) -> R:
+    @overload
+    def __getitem__(self, index: int | tuple[int, ...]) -> Any: ...
+    @overload
+    def __getitem__(self: R, index: Any) -> R: ...
+    def __getitem__(self, index: Any) -> Any:
         """The result of one element, or of some, where arrays were given."""
         if self._elements is None:
             raise TypeError("this is the result for a single number")
@@ -338,10 +345,14 @@ class Result(Values, Generic[T]):
         return f"<{type(self).__name__} of shape {self._elements.shape}: {', '.join(self.shown)}>"
 
     def __eq__(self, other: object) -> bool:
-        return type(self) is type(other) and _key(self.request) == _key(other.request)
+        if not isinstance(other, Result) or type(self) is not type(other):
+            return False
+        mine, theirs = self.request, other.request
+        return mine.keys() == theirs.keys() and all(_same(mine[name], theirs[name]) for name in mine)
 
     def __hash__(self) -> int:
-        return hash((self.function, _key(self.request)))
+        plain = {name: value for name, value in self.request.items() if isinstance(value, (str, bool, float))}
+        return hash((self.function, frozenset(plain.items())))
 
     def __reduce__(self) -> tuple[Any, ...]:
         return _again, (type(self), getattr(self._answer, "as_given", self.request))
@@ -361,18 +372,22 @@ class Result(Values, Generic[T]):
 R = TypeVar("R", bound=Result[Any])
 
 
-def _key(request: Mapping[str, Any]) -> tuple[Any, ...]:
-    return tuple(
-        (name, value if isinstance(value, (str, bool, float)) else _print(value)) for name, value in request.items()
-    )
-
-
-def _print(array: Any) -> tuple[Any, ...]:
-    """What makes an array the same as another: its kind, its elements, and what they are indexed by."""
+def _same(one: Any, other: Any) -> bool:
+    """Whether two inputs are the same: of one kind, with the same elements, and what these are indexed by."""
     import numpy as np
 
-    index = getattr(array, "index", None)
-    return type(array), array.shape, np.asarray(array).tobytes(), None if index is None else tuple(index)
+    if type(one) is not type(other):
+        return False
+    if isinstance(one, (str, bool, float)):
+        return bool(one == other)
+    if hasattr(one, "__dask_tokenize__"):
+        return bool(one.__dask_tokenize__() == other.__dask_tokenize__())
+    if hasattr(one, "equals"):
+        return bool(one.equals(other))
+    if isinstance(one, np.ma.MaskedArray):
+        hidden = np.ma.getmaskarray(one), np.ma.getmaskarray(other)
+        return bool(np.array_equal(*hidden) and np.array_equal(one.filled(0), other.filled(0), equal_nan=True))
+    return bool(np.array_equal(one, other, equal_nan=True))
 
 
 def _again(kind: type[R], request: dict[str, Any]) -> R:

@@ -190,8 +190,19 @@ class Uncertainty(Frozen, Sequence[Estimate]):
         rows = [View(row) for entry in self for row in entry._shares()]
         return frame(Listing(rows).to_columns(), NUMBERS)
 
+    @property
+    def not_counted(self) -> tuple[View, ...]:
+        """Equations that say how unsure they are, where no factor of the basis carries that into the intervals."""
+        if any(share.of_an_equation for entry in self for share in entry.budget):
+            return ()
+        return tuple(e for e in map(View, self._whole.get("equations", ())) if e.uncertainty_percent)
+
+    def _not_counted(self) -> str:
+        told = ", ".join(f"{equation.id} {equation.uncertainty_percent:g}%" for equation in self.not_counted)
+        return f"not counted, what the equations themselves leave open: {told}" if told else ""
+
     def __repr__(self) -> str:
-        return "\n".join(map(repr, self))
+        return "\n".join(filter(None, [*map(repr, self), self._not_counted()]))
 
     def __eq__(self, other: object) -> bool:
         return isinstance(other, Uncertainty) and self._text == other._text
@@ -205,7 +216,7 @@ class Uncertainty(Frozen, Sequence[Estimate]):
     def _repr_html_(self) -> str:
         from ._html import uncertainty
 
-        return uncertainty(self)
+        return uncertainty(self, self._not_counted())
 
 
 def percent(entry: View) -> str:

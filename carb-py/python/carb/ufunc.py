@@ -21,6 +21,7 @@ from __future__ import annotations
 
 import json
 from functools import cache
+from threading import RLock
 from typing import Any
 from urllib.parse import unquote
 
@@ -32,6 +33,7 @@ from ._functions import FUNCTIONS, described
 from ._lists import asked
 
 STATUS = "_status"
+_making = RLock()
 _kept: dict[str, np.ufunc] = {}
 """Every ufunc that was made by `of`, by its name: by it, it is found again where it was pickled to."""
 
@@ -83,13 +85,14 @@ def made(function: str, /, *operands: str, gives: str, status: bool = False, **g
 
 
 def _found(name: str) -> np.ufunc:
-    if name not in _kept:
-        head, _, task = unquote(name).partition(" ")
-        operands, wanted, given = json.loads(task)
-        function = head.removesuffix(STATUS)
-        _check(function)
-        _kept[name] = _make(function, operands, given, wanted, head != function, name)
-    return _kept[name]
+    with _making:
+        if name not in _kept:
+            head, _, task = unquote(name).partition(" ")
+            operands, wanted, given = json.loads(task)
+            function = head.removesuffix(STATUS)
+            _check(function)
+            _kept[name] = _make(function, operands, given, wanted, head != function, name)
+        return _kept[name]
 
 
 def _make(function: str, operands: Any, given: dict[str, Any], gives: str, status: bool, name: str) -> np.ufunc:
@@ -132,7 +135,8 @@ def _check(function: str) -> None:
 
 def __getattr__(name: str) -> np.ufunc:
     if name.removesuffix(STATUS) in FUNCTIONS:
-        return _plain(name)
+        with _making:
+            return _plain(name)
     if " " in name:
         try:
             return _found(name)

@@ -8,12 +8,14 @@ import numpy as np
 from matplotlib.axes import Axes
 
 import carb
+from carb import Caution
 
 from ._asked import Here, names, told
 from ._scale import System, brief, carbonation_unit, scale
 from ._style import (
     BLUE,
     EXPECTED,
+    FULL,
     INK,
     LIMIT,
     OUTSIDE,
@@ -136,9 +138,14 @@ def bottle_pressure(here: Here = None, /, *, axes: System = "metric", ax: Axes |
     below = {"xycoords": ("data", "axes fraction"), "textcoords": "offset points", "va": "bottom"}
     note(ax, hot, last, 0, color=INK, xytext=(6, 6), fontweight="bold", **below)
     full = [row for row in table if row.refused]
+    cautions = told_of.cautions
     if full:
-        bursts = f"full of liquid at {brief(full[0][units.temperature], units.temperature)}: it bursts"
-        note(ax, bursts, last, 1, color=VERMILION, xytext=(6, -16), fontweight="bold", **below)
+        begins = full[0][units.temperature]
+        bursts = f"full of liquid at {brief(begins, units.temperature)}: it bursts"
+        ax.axvspan(begins, warmth[-1], **FULL).set_zorder(0)
+        ax.axvline(begins, color=VERMILION, linewidth=2, gid="full of liquid")
+        note(ax, bursts, begins, 1, color=VERMILION, xytext=(6, -16), fontweight="bold", **below)
+        cautions = (Caution("vessel_full", "danger", f"the bottle is {bursts}", begins, None, ""), *cautions)
     axis_names(
         ax, named("temperature of the bottle", units.temperature), named("pressure in the bottle, gauge", units.gauge)
     )
@@ -149,7 +156,7 @@ def bottle_pressure(here: Here = None, /, *, axes: System = "metric", ax: Axes |
         stands_on(told_of, units),
         sources(told_of.sources),
     ]
-    frame(ax, title, told_of.cautions, foot, labels=labels)
+    frame(ax, title, cautions, foot, labels=labels)
     return ax
 
 

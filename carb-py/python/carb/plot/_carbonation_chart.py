@@ -101,6 +101,8 @@ def carbonation_chart(
                 answer = whole.keg_pressure(**{**given, unit: float(value), **at})
                 drawn.append((unit, float(value), answer))
     known = next((answer[answer.status >= 0][0] for *_, answer in drawn if (answer.status >= 0).any()), None)
+    if not drawn:
+        raise ValueError("there is no carbonation to draw: give some volumes, or leave them out")
     if known is None:
         # Nothing can be drawn: this says why.
         unit, value, _ = drawn[-1]

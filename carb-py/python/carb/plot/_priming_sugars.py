@@ -90,7 +90,7 @@ def priming_sugars(
     whole: Any = told(here, given)
     known = carb.fermentables()
     own = names(whole).get("sugar")
-    chosen = list(dict.fromkeys(USUAL if sugars is None else sugars))
+    chosen = list(dict.fromkeys(USUAL if sugars is None else [sugars] if isinstance(sugars, str) else sugars))
     if own is not None and own not in chosen and own in known:
         chosen.append(own)
     factor = names(whole).get("yield_multiplier", 1)

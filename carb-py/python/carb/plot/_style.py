@@ -34,6 +34,8 @@ LIMIT: dict[str, Any] = {"color": INK, "linestyle": (0, (7, 2, 1, 2)), "linewidt
 TARGET: dict[str, Any] = {"color": GREEN, "linestyle": (0, (3, 2)), "linewidth": 1.6}
 END: dict[str, Any] = {"color": QUIET, "linestyle": ":", "linewidth": 1.6}
 BAND: dict[str, Any] = {"color": BLUE, "alpha": 0.2, "linewidth": 0}
+FULL: dict[str, Any] = {"hatch": "xx", "edgecolor": VERMILION, "facecolor": "none", "linewidth": 0, "alpha": 0.4}
+"""Where a bottle is full of liquid."""
 OUTSIDE: dict[str, Any] = {"hatch": "////", "edgecolor": FAINT, "facecolor": "none", "linewidth": 0}
 
 BODY, SMALL, TINY, TITLE = 9.0, 8.0, 6.5, 11.0
