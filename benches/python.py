@@ -50,7 +50,7 @@ def seconds(work: Work, repeats: int = REPEATS) -> float:
 
 def ratio(one: Work, other: Work) -> float:
     """How long one takes, of the time of the other: the median of pairs, each run one after the other."""
-    return median(seconds(one, 1) / seconds(other, 1) for _ in range(REPEATS))
+    return median(seconds(one, 3) / seconds(other, 3) for _ in range(REPEATS))
 
 
 def drawn(low: float, high: float, n: int) -> Any:
