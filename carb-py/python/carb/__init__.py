@@ -82,7 +82,7 @@ def _meant(name: str) -> str:
         return ""
     from difflib import get_close_matches
 
-    near = get_close_matches(name, _public(), 1, cutoff=0.75)
+    near = get_close_matches(name, _public(), 1, 0.7)
     return f": did you mean {near[0]!r}?" if near else ""
 
 

@@ -118,8 +118,8 @@ Examples
 --------
 >>> import carb
 >>> here = carb.at(altitude_m=240, beverage="beer")
->>> round(here.ambient_pressure().ambient_kpa, 2)
-98.47
+>>> round(here.ambient_pressure().ambient_kpa, 1)
+98.5
 >>> here.keg_pressure(volumes=2.5, temperature_c=4) == carb.keg_pressure(
 ...     volumes=2.5, temperature_c=4, altitude_m=240, beverage="beer"
 ... )
