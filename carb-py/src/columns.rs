@@ -19,31 +19,43 @@ const PIECE: usize = 8192;
 const LANES: usize = 16;
 
 /// A print of numbers, by which a change of an array is noticed. It is no secret, and no proof against intent.
-struct Print([u64; LANES]);
+struct Print {
+    lanes: [u64; LANES],
+    /// Differs from group to group, or what is the same everywhere would cancel.
+    place: u64,
+}
 
 impl Print {
+    fn new() -> Self {
+        Self { lanes: [0; LANES], place: 0 }
+    }
+
     fn add(&mut self, values: &[f64]) {
-        mix(&mut self.0, values);
+        self.place = mix(&mut self.lanes, self.place, values);
     }
 
     fn whole(&self) -> u64 {
-        self.0.iter().fold(0, |all, lane| all.rotate_left(7) ^ lane)
+        self.lanes.iter().fold(self.place, |all, lane| all.rotate_left(7) ^ lane)
     }
 }
 
 #[multiversion::multiversion(targets("x86_64+avx512f+avx512dq+avx512vl", "x86_64+avx2", "aarch64+neon"))]
-fn mix(lanes: &mut [u64; LANES], values: &[f64]) {
+fn mix(lanes: &mut [u64; LANES], mut place: u64, values: &[f64]) -> u64 {
+    /// The golden ratio of 2^64, an odd number without a pattern.
+    const STRIDE: u64 = 0x9e37_79b9_7f4a_7c15;
     let mut mixed = *lanes;
     let (groups, rest) = values.as_chunks::<LANES>();
     for group in groups {
         for (lane, value) in mixed.iter_mut().zip(group) {
-            *lane = lane.rotate_left(5) ^ value.to_bits();
+            *lane = lane.rotate_left(5) ^ value.to_bits().wrapping_add(place);
         }
+        place = place.wrapping_add(STRIDE);
     }
     for (lane, value) in mixed.iter_mut().zip(rest) {
-        *lane = lane.rotate_left(5) ^ value.to_bits();
+        *lane = lane.rotate_left(5) ^ value.to_bits().wrapping_add(place);
     }
     *lanes = mixed;
+    place.wrapping_add(STRIDE)
 }
 
 type Values<'py> = Bound<'py, PyArray1<f64>>;
@@ -100,7 +112,7 @@ fn pieces(
     (other, mut more): (Option<Wanted>, &mut [f64]),
     status: &mut [i32],
 ) -> Result<(i32, u64), Error> {
-    let (mut print, mut seen, mut start) = (Print([0; LANES]), 0, 0);
+    let (mut print, mut seen, mut start) = (Print::new(), 0, 0);
     if out.is_empty() {
         // What is wrong with the request is wrong without elements too.
         let slices = Slices { count: 0, series, which, unit, out: &mut [], also: None, statuses: Statuses::Untold };
@@ -131,7 +143,7 @@ fn pieces(
 #[pyfunction]
 pub fn print(py: Python<'_>, arrays: Vec<PyReadonlyArray1<'_, f64>>, count: usize) -> PyResult<u64> {
     let columns: Vec<&[f64]> = arrays.iter().map(|array| Ok(array.as_slice()?)).collect::<PyResult<_>>()?;
-    let mut print = Print([0; LANES]);
+    let mut print = Print::new();
     py.detach(|| {
         for start in (0..count).step_by(PIECE) {
             let end = count.min(start + PIECE);

@@ -146,6 +146,12 @@ fn pass<T: Element, const STATUS: bool>(
     count: usize,
 ) -> Result<(), carb_core::Error> {
     let double = size_of::<T>() == size_of::<f64>();
+    // Where a step reads what the step before wrote, as in `reduce` and `accumulate`, one goes after the other.
+    let chained = |input: &Operand| {
+        let in_place = input.start == out.start && input.step == out.step && input.step != 0;
+        input.touches(out, count) && !in_place
+    };
+    let piece = if inputs.iter().any(chained) { 1 } else { PIECE };
     let direct = |input: &Operand| double && input.is_dense::<f64>();
     let apart = |size: bool| size && !inputs.iter().any(|input| input.touches(out, count));
     let values_apart = apart(!STATUS && double && out.is_dense::<f64>());
@@ -155,7 +161,7 @@ fn pass<T: Element, const STATUS: bool>(
     let mut own: Vec<Vec<f64>> = inputs.iter().map(|_| Vec::new()).collect();
     let mut start = 0;
     while start < count {
-        let many = PIECE.min(count - start);
+        let many = piece.min(count - start);
         for (input, own) in inputs.iter().zip(&mut own).filter(|(input, _)| !direct(input)) {
             // An operand that does not move has one value for all.
             let moving = if input.step == 0 { 1 } else { many };
@@ -228,6 +234,9 @@ pub fn ufunc<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let (function, request) = (function_named(function)?, read(given)?);
     let wanted = output(function, wanted)?;
+    if operands.is_empty() {
+        return Err(PyValueError::new_err("a ufunc needs an operand"));
+    }
     let operands: Vec<Name> = operands.iter().map(|name| spelt(py, name)).collect::<PyResult<_>>()?;
     // What is wrong with the request as a whole is said now, not when arrays come.
     let series: Vec<Series<'_>> = operands.iter().map(|&name| Series { name, values: &[] }).collect();

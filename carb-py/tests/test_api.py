@@ -218,3 +218,13 @@ threads = [threading.Thread(target=ask, args=(mine,)) for mine in found]
 assert all(one is other for all in zip(*found) for one in all for other in all)
 """
     subprocess.run([sys.executable, "-c", script], check=True)
+
+
+def test_threads_that_import_at_once_do_not_wait_for_each_other():
+    script = """
+import numpy, carb, threading
+threading.Thread(target=lambda: carb.convert(38, "f", "c")).start()
+carb.keg_pressure(volumes=2.5, temperature_c=4, altitude_m=0)
+"""
+    for _ in range(3):
+        subprocess.run([sys.executable, "-c", script], check=True, timeout=120)

@@ -175,3 +175,64 @@ def test_an_infinity_is_wrong_and_a_nan_is_missing():
 def test_an_array_of_objects_holds_numbers_only(elements):
     with pytest.raises(carb.CarbError):
         carb.keg_pressure(volumes=2.4, temperature_c=np.array(elements, dtype=object), altitude_m=0)
+
+
+@pytest.mark.parametrize("change", [lambda t: t.fill(14.0), lambda t: np.add(t, 3, out=t), lambda t: np.copyto(t, np.roll(t, 1024))])
+@pytest.mark.parametrize("values", [np.full(4096, 4.0), np.tile(np.repeat([2.0, 4.0, 6.0, 8.0], 1024), 4)])
+def test_changes_that_follow_a_pattern_are_noticed(values, change):
+    values = values.copy()
+    result = carb.keg_pressure(volumes=np.full(values.size, 2.5), temperature_c=values, altitude_m=0)
+    before = values.copy()
+    result.gauge_bar  # noqa: B018
+    change(values)
+    if (values != before).any():
+        with pytest.raises(RuntimeError, match="changed since"):
+            result.request  # noqa: B018
+
+
+def test_what_is_spread_is_kept_as_it_was():
+    volumes, temperatures = np.array([2.4, 2.5]), np.array([4.0, 5.0, 6.0])
+    result = carb.keg_pressure(volumes=volumes[:, None], temperature_c=temperatures, altitude_m=0)
+    before = result[0, 0]
+    volumes[:] = 3.5
+    assert result[0, 0] == before and result.request["volumes"][0, 0] == 2.4
+
+
+def test_what_overflows_in_other_units_is_wrong_and_not_missing():
+    with pytest.raises(carb.CarbError) as caught:
+        carb.keg_pressure(volumes=[1e308, 2.0], temperature_c=4, altitude_m=0)
+    assert caught.value.index == (0,)
+
+
+def test_a_danger_to_people_is_told_of_arrays_too():
+    room = {"room_m3": 30, "altitude_m": 0, "air_changes_per_h": 0.5, "time_h": 2}
+    alone = {said.code for said in carb.room_co2(released_lb=4.0, **room).cautions if said.level == "danger"}
+    assert alone
+    with pytest.warns(carb.CarbWarning) as caught:
+        result = carb.room_co2(released_lb=[2.5, 4.0], **room)
+    assert alone <= {warned.category.code for warned in caught}
+    assert result.cautions[0].level == "danger" and alone <= {said.code for said in result.cautions}
+
+
+@pytest.mark.filterwarnings("ignore::carb.CarbWarning")
+def test_a_danger_is_told_wherever_the_highest_pressure_is():
+    bottles = {"headspace_percent": 4, "altitude_m": 240, "bottle_class": "heavier_reusable"}
+    result = carb.package_pressure(volumes=[3.0, 3.45], temperature_c=[40, 15], **bottles)
+    each = {said.code for at in range(2) for said in result[at].cautions if said.level == "danger"}
+    assert each and each <= {said.code for said in result.cautions}
+
+
+@pytest.mark.filterwarnings("ignore::carb.CarbWarning")
+@pytest.mark.parametrize("function", FUNCTIONS)
+def test_functions_without_dangers_are_known(function):
+    """What is left out when extremes are looked at has nothing to be found."""
+    from carb._arrays import RANGES_ONLY
+
+    if function in RANGES_ONLY:
+        ranges = {code for code, level, bit in carb._carb.caution_codes() if bit is not None or level == "note"}
+        for factor in (0.3, 1.0, 3.0, 10.0):
+            given = {n: v * factor if isinstance(v, (int, float)) else v for n, v in example(function).items()}
+            try:
+                assert {said.code for said in call(function, **given).cautions} <= ranges
+            except carb.CarbError:
+                pass

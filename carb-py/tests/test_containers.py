@@ -222,3 +222,25 @@ def test_equal_means_the_same_numbers_of_the_same_things():
     swapped = carb.keg_pressure(altitude_m=0, temperature_f=there, volumes=here)
     assert swapped == keg(here, there) and hash(swapped) == hash(keg(here, there))
     assert keg(lazy()) == keg(lazy())
+
+
+@pytest.mark.filterwarnings("ignore::carb.CarbWarning")
+def test_nothing_but_missing_elements():
+    told = {"temperature_c": 20, "altitude_m": 0}
+    assert carb.package_pressure(volumes=np.ma.array([2.4, 2.5], mask=True), **told).worst.gauge_bar.mask.all()
+    assert carb.package_pressure(volumes=pd.Series([None, None], dtype="Float64"), **told).status.isna().all()
+    mixed = carb.package_pressure(volumes=pd.Series([None, 99.0], dtype="Float64"), errors="nan", **told)
+    assert mixed.worst.gauge_bar.isna().all()
+
+
+def test_a_quantity_and_a_number_of_the_same_thing():
+    for first, second in ((units.Quantity(5.0, "g/L"), 4.0), (4.0, units.Quantity(5.0, "g/L"))):
+        names = ("volumes", "co2_g_per_l") if isinstance(second, float) else ("co2_g_per_l", "volumes")
+        with pytest.raises(carb.CarbError) as caught:
+            carb.keg_pressure(**dict(zip(names, (first, second), strict=True)), temperature_c=4, altitude_m=0)
+        assert caught.value.code == carb.CODES["GIVEN_TWICE"]
+
+
+def test_a_lazy_array_of_unknown_size_can_be_shown():
+    known = lazy()
+    assert "unknown number" in keg(known[known > 2.2])._repr_html_()

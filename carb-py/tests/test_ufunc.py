@@ -126,3 +126,18 @@ def test_threads_agree_with_one():
     with ThreadPoolExecutor(8) as pool:
         for out in pool.map(lambda _: keg(VOLUMES, TEMPERATURES), range(64)):
             assert (out == whole).all()
+
+
+def test_a_ufunc_needs_an_operand():
+    with pytest.raises(ValueError, match="operand"):
+        carb.ufunc.of("keg_pressure", volumes=2.5, temperature_c=4, altitude_m=0)
+
+
+def test_reduce_and_accumulate_go_one_after_the_other():
+    """They mean nothing here, but what NumPy offers has to do what it says."""
+    step = carb.ufunc.of("keg_pressure", "temperature_c", "volumes", gives="gauge_bar", altitude_m=0)
+    values = np.array([4.0, 2.5, 2.6, 2.4, 2.5])
+    told = [values[0]]
+    for value in values[1:]:
+        told.append(float(step(told[-1], value)))
+    assert step.reduce(values) == told[-1] and step.accumulate(values).tolist() == told

@@ -13,7 +13,6 @@ quantities go in and come out as what they were; ``carb.ufunc`` has the function
 ``carb.plot`` draws pictures.
 """
 
-from threading import RLock as _RLock
 from typing import Any as _Any
 
 from ._carb import __version__ as __version__
@@ -44,16 +43,7 @@ _MODULES = ("plot", "ufunc")
 _CONTEXT = ("At", "at")
 
 
-_making = _RLock()
-"""Whoever asks first makes it, once: results of two classes of one name would not be equal."""
-
-
 def __getattr__(name: str) -> _Any:
-    with _making:
-        return globals()[name] if name in globals() else _made(name)
-
-
-def _made(name: str) -> _Any:
     from importlib import import_module
 
     if name == "__all__":
@@ -72,8 +62,7 @@ def _made(name: str) -> _Any:
         found = import_module("._functions", __name__).made(name)
     if found is None:
         raise AttributeError(f"module {__name__!r} has no attribute {name!r}{_meant(name)}")
-    globals()[name] = found
-    return found
+    return globals().setdefault(name, found)
 
 
 def _meant(name: str) -> str:

@@ -21,6 +21,11 @@ _last: dict[str, str] = {}
 but the order of the work."""
 
 
+LEVELS = ("danger", "caution", "note")
+RANGES_ONLY = frozenset(("dissolved_co2", "keg_pressure"))
+"""Functions of which nothing but the ranges of their equations is to be minded."""
+
+
 class Elements:
     """The answers for the elements of arrays of NumPy. An output is worked out when it is first asked for.
 
@@ -42,7 +47,11 @@ class Elements:
         shapes = {array.shape for array in self.arrays.values()}
         self.shape = shapes.pop() if len(shapes) == 1 else np.broadcast_shapes(*shapes)
         self._count = prod(self.shape)
-        flat = len(self.shape) == 1 and all(array.shape == self.shape for array in self.arrays.values())
+        alike = all(array.shape == self.shape for array in self.arrays.values())
+        if not alike:
+            # What is spread over the others is copied anyway, so that nothing of it needs to be watched.
+            self.arrays = {name: array.copy() for name, array in self.arrays.items()}
+        flat = alike and len(self.shape) == 1
         self._columns = self.arrays if flat else {name: self._column(array) for name, array in self.arrays.items()}
         wanted, worst = _last.get(self.kind.function, self.kind.outputs[0]), self.kind._worst
         self.status, self._seen, self._print = self._run(wanted, None if worst == wanted else worst)
@@ -119,12 +128,12 @@ class Elements:
         """Raises the error of the first element that has one; a missing value is none."""
         if self._seen >= 0:
             return
-        # NaN is a missing value; an infinity is a wrong one, though both have the status of what is no number.
+        # NaN is a missing value. What else is no number, as an infinity or what overflows in SI units, is wrong.
         status = self.statuses()
-        infinite = np.zeros(status.shape, dtype=bool)
+        missing = np.zeros(status.shape, dtype=bool)
         for name in self.arrays:
-            infinite |= np.isinf(self.operand(name))
-        wrong = (status < 0) & (infinite | (status != CODES["NOT_A_NUMBER"]))
+            missing |= np.isnan(self.operand(name))
+        wrong = (status < 0) & ~(missing & (status == CODES["NOT_A_NUMBER"]))
         if not wrong.any():
             return
         index = first(wrong)
@@ -150,25 +159,31 @@ class Elements:
                     said = next(caution for caution in one.cautions if caution.code == code)
                     count = np.count_nonzero(outside)
                     found.append(said._replace(text=f"{count} of {bits.size} elements: {said.text}"))
-        self.cautions = tuple(self._of_the_worst() + found)
+        self.cautions = tuple(sorted(self._of_extremes() + found, key=lambda said: LEVELS.index(said.level)))
 
     def _alone(self, index: tuple[int, ...]) -> Result[Any]:
         return self.kind(_carb.answer(self.kind.function, self.element(index)))
 
-    def _of_the_worst(self) -> list[Caution]:
-        """What is to be minded, beyond the ranges, of the element with the highest worst pressure: maybe a danger."""
-        worst = self.kind._worst
-        if worst is None or not (self.statuses() >= 0).any():
+    def _of_extremes(self) -> list[Caution]:
+        """What is to be minded beyond the ranges, of the elements with the least and the most of something: such limits
+        are those of one quantity, so that whoever crosses one is found among these."""
+        if self.kind.function in RANGES_ONLY:
             return []
-        values = np.where(self.statuses() >= 0, self.numbers(worst), -np.inf)
-        index = np.unravel_index(int(np.nanargmax(values)), values.shape)
-        place = ", ".join(map(str, map(int, index)))
+        answered = self.statuses() >= 0
+        places: set[int] = set()
+        for column in [*map(self.operand, self.arrays), *map(self.numbers, self.kind._told)]:
+            meant = answered & np.isfinite(column)
+            if meant.any():
+                places |= {int(np.argmax(np.where(meant, column, -np.inf))), int(np.argmin(np.where(meant, column, np.inf)))}
         ranges = {code for code, _, bit in _carb.caution_codes() if bit is not None}
-        return [
-            said._replace(text=f"element {place}, the worst: {said.text}")
-            for said in self._alone(tuple(map(int, index))).cautions
-            if said.code not in ranges
-        ]
+        found: dict[str, Caution] = {}
+        for place in sorted(places):
+            index = tuple(map(int, np.unravel_index(place, answered.shape)))
+            for said in self._alone(index).cautions:
+                if said.code not in ranges:
+                    text = f"element {', '.join(map(str, index))}: {said.text}"
+                    found.setdefault(said.code, said._replace(text=text))
+        return list(found.values())
 
 
 class Containers(Elements):
@@ -301,14 +316,14 @@ def run(kind: type[Result[Any]], given: dict[str, Any], warn: bool = True) -> Re
             if is_quantity(value):
                 registry = value._REGISTRY
                 name, value = plain(name, value)
-                if name in rest or name in arrays:
-                    raise CarbError(f"{name} was given twice", CODES["GIVEN_TWICE"], name)
             if name not in LISTS and varies(value):
                 kept = arrays
                 if is_container(value):
                     value, containers = doubles(name, value), True
                 else:
                     value = column(name, value)
+        if name in rest or name in arrays:
+            raise CarbError(f"{name} was given twice", CODES["GIVEN_TWICE"], name)
         if name != "errors":
             kept[name] = value
     if not containers and not any(array.shape for array in arrays.values()):

@@ -117,6 +117,12 @@ def _class(name: str, base: Any, members: dict[str, Any]) -> Any:
     return types.new_class(name, (base,), exec_body=lambda namespace: namespace.update(members))
 
 
+def _quantities(outputs: list[Entry]) -> tuple[str, ...]:
+    """Each quantity of the outputs once, in its first unit."""
+    first = {(out["noun"], out["meaning"]): _docs.full(out) for out in reversed(outputs)}
+    return tuple(reversed(first.values()))
+
+
 def _result(entry: Entry) -> Any:
     from ._result import Result, part, whole_output
 
@@ -125,12 +131,14 @@ def _result(entry: Entry) -> Any:
         noun: part(made(name + camel(noun)), noun, f"{noun.capitalize().replace('_', ' ')}.") for noun in nouns(entry)
     }
     members |= {out["name"]: whole_output(out["name"], _docs.output_doc(out)) for out in outputs if not out["noun"]}
+    worst = next((_docs.full(out) for out in outputs if out["noun"] == "worst"), None)
     told = {
         "__doc__": entry["summary"],
         "function": entry["name"],
         "outputs": tuple(map(_docs.full, outputs)),
         "shown": tuple(_docs.full(out) for out in outputs if out["shown"]),
-        "_worst": next((_docs.full(out) for out in outputs if out["noun"] == "worst"), None),
+        "_worst": worst,
+        "_told": (worst,) if worst else _quantities(outputs),
     }
     return _class(name, Result[T], {**members, **told})  # type: ignore[valid-type]
 

@@ -252,8 +252,10 @@ def elements(whole: Result[Any]) -> str:
     import numpy as np
 
     shape = np.shape(whole.status)
-    count = int(np.prod(shape))
-    size = f"{' × '.join(map(str, shape))} element{'s' * (count != 1)}"
+    # What is not worked out yet may not know its size either.
+    known = all(length == length for length in shape)
+    count = int(np.prod(shape)) if known else 0
+    size = f"{' × '.join(map(str, shape))} element{'s' * (count != 1)}" if known else "elements of unknown number"
     title = asked(whole.function, whole.request)
     if getattr(whole._elements, "lazy", False):
         return page(title, block(f"{size}, not worked out yet"))

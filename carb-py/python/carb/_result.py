@@ -178,6 +178,8 @@ class Result(Values, Generic[T]):
     """The outputs in every unit, nouns before."""
     _worst: ClassVar[str | None] = None
     """The first output of the worst case, where there is one."""
+    _told: ClassVar[tuple[str, ...]] = ()
+    """Outputs by whose extremes an array is judged."""
     _answer: _carb.Record | Elements | Measured
 
     def __init__(self, answer: _carb.Record | Elements | Measured) -> None:

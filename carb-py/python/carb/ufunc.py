@@ -72,6 +72,8 @@ def of(function: str, /, *operands: str, gives: str | None = None, status: bool 
     array([102.9, 118.3])
     """
     _check(function)
+    if not operands:
+        raise ValueError("a ufunc needs an operand: name an input that varies, such as \"temperature_c\"")
     wanted = gives or described(function)["outputs"][0]
     wanted = wanted if isinstance(wanted, str) else full(wanted)
     task = json.dumps([list(operands), wanted, asked(given, lists=False)])
