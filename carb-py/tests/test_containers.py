@@ -244,3 +244,17 @@ def test_a_quantity_and_a_number_of_the_same_thing():
 def test_a_lazy_array_of_unknown_size_can_be_shown():
     known = lazy()
     assert "unknown number" in keg(known[known > 2.2])._repr_html_()
+
+
+def test_an_output_does_not_claim_the_unit_of_an_input():
+    volumes = xr.DataArray(VALUES, dims="batch", attrs={"units": "vol", "long_name": "carbonation", "site": "north"})
+    assert keg(volumes).gauge_bar.attrs == {"site": "north"}
+
+
+def test_an_element_of_quantities_is_a_quantity_and_a_change_is_noticed():
+    warmth = np.array([40.0, 50.0])
+    result = carb.keg_pressure(volumes=2.5, temperature_f=units.Quantity(warmth, "degF"), altitude_m=0)
+    assert result[0].gauge_bar.units == units.bar and result[0].gauge_bar == result.gauge_bar[0]
+    warmth[:] = 60
+    with pytest.raises(RuntimeError, match="changed since"):
+        pickle.dumps(result)

@@ -21,6 +21,8 @@ _last: dict[str, str] = {}
 but the order of the work."""
 
 
+INHERITED = frozenset(("units", "long_name", "standard_name"))
+"""What labelled arrays say of the quantity that they hold, by the CF conventions."""
 LEVELS = ("danger", "caution", "note")
 RANGES_ONLY = frozenset(("dissolved_co2", "keg_pressure"))
 """Functions of which nothing but the ranges of their equations is to be minded."""
@@ -206,7 +208,13 @@ class Containers(Elements):
         return call(*self.arrays.values())
 
     def value(self, name: str) -> Any:
-        return self._asked(name)
+        found = self._asked(name)
+        attrs = getattr(found, "attrs", None)
+        if attrs and attrs.keys() & INHERITED:
+            # What an input said of itself is not true of the output.
+            found = found.copy(deep=False)
+            found.attrs = {key: value for key, value in attrs.items() if key not in INHERITED}
+        return found
 
     @property
     def request(self) -> dict[str, Any]:

@@ -339,7 +339,14 @@ class Result(Values, Generic[T]):
         """The result of one element, or of some, where arrays were given."""
         if self._elements is None:
             raise TypeError("this is the result for a single number")
-        return _again(type(self), self._elements.element(index))
+        found = _again(type(self), self._elements.element(index))
+        registry = getattr(self._answer, "registry", None)
+        if registry is None:
+            return found
+        from ._quantities import Measured
+
+        return type(self)(Measured(self.function, found._answer, registry, found.request))  # type: ignore[arg-type]
+
 
     def __repr__(self) -> str:
         if self._elements is None:
