@@ -210,8 +210,9 @@ class Result(Values, Generic[T]):
     def cautions(self) -> tuple[Caution, ...]:
         """What to mind, the gravest first.
 
-        For arrays: the range cautions of all elements, as told of the first that each concerns, and for a pressure in
-        packages everything that is said of the element with the worst one. ``result[i]`` has all that is said of one.
+        For arrays: the range cautions of all elements, with their count, as told of the first that each concerns; and
+        what else is said of the elements with the least and the most of an input or an output (in packages: of the
+        worst pressure). ``result[i]`` has all that is said of one.
         """
         if self._elements is not None:
             if self._elements.lazy:
