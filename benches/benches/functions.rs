@@ -298,7 +298,8 @@ fn requests() -> Vec<(&'static str, Request)> {
 
 /// Answers every element, as an analyst's arrays are: only the statuses that are not 0 are written.
 fn run(function: &Function, rest: &Request, series: &[Series<'_>], unit: &'static Unit, y: &mut [f64], s: &mut [i32]) {
-    let slices = Slices { count: y.len(), series, which: 0, unit, out: y, also: None, statuses: Statuses::Found(s) };
+    let slices =
+        Slices { count: y.len(), series, which: 0, unit, out: y, also: None, statuses: Statuses::Found(s), keep: None };
     function.each(rest, slices).expect("a valid request");
 }
 

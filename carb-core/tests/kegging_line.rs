@@ -504,7 +504,8 @@ fn arrays_are_answered_as_single_values_are() {
     let (mut out, mut status) = (vec![0.0; feet.len()], vec![0; feet.len()]);
     let series = [Series { name, values: &feet }];
     let statuses = Statuses::Every(&mut status);
-    let slices = Slices { count: feet.len(), series: &series, which, unit, out: &mut out, also: None, statuses };
+    let slices =
+        Slices { count: feet.len(), series: &series, which, unit, out: &mut out, also: None, statuses, keep: None };
     function.each(&given, slices).unwrap();
     for ((&line, &seconds), &status) in feet.iter().zip(&out).zip(&status) {
         let one = function.answer(&given.with_number(name, line), &mut NoSteps).unwrap();

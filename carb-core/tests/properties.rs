@@ -444,7 +444,16 @@ impl Table {
         out: &mut [f64],
         statuses: Statuses<'_>,
     ) -> Result<i32, Error> {
-        let slices = Slices { count: out.len(), series, which: self.which, unit: self.unit, out, also: None, statuses };
+        let slices = Slices {
+            count: out.len(),
+            series,
+            which: self.which,
+            unit: self.unit,
+            out,
+            also: None,
+            statuses,
+            keep: None,
+        };
         self.function.each(rest, slices)
     }
 
@@ -685,7 +694,7 @@ fn a_missing_element_of_an_array_is_no_number_and_harms_no_other() {
     let series = [Series { name: Name::parse("volumes").unwrap(), values: &values }];
     let unit = Name::parse("gauge_bar").unwrap().unit.unwrap();
     let statuses = Statuses::Every(&mut status);
-    let slices = Slices { count: 5, series: &series, which: 0, unit, out: &mut out, also: None, statuses };
+    let slices = Slices { count: 5, series: &series, which: 0, unit, out: &mut out, also: None, statuses, keep: None };
     assert!(keg.each(&whole, slices).unwrap() < 0);
     assert!(out[0] > 0.5 && out[0] == out[2] && out[0] == out[4]);
     assert_eq!((status[0], status[1]), (0, code::NOT_A_NUMBER));
@@ -728,6 +737,16 @@ fn whatever_an_array_holds_it_answers_the_same_however_its_statuses_are_told() {
         prop_assert_eq!(again.map(f64::to_bits), out.map(f64::to_bits));
 
         let Table { function, which, unit, .. } = table;
+        // One after the other, by the function kept with its request.
+        let names: Vec<Name> = series.iter().map(|series| series.name).collect();
+        let bound = function.bind(&rest, &names, which, unit).unwrap();
+        for at in 0..4 * LONG {
+            let numbers: Vec<f64> = series.iter().map(|series| series.values[at]).collect();
+            let (value, status) = bound.call(&numbers).unwrap();
+            prop_assert_eq!((value.to_bits(), status), (out[at].to_bits(), every[at]), "{:?}: {}", numbers, value);
+        }
+        prop_assert_eq!(bound.call(&vec![1.0; names.len() + 1]), None);
+
         let (mut told, none) = ([9; 4 * LONG], &mut []);
         let slices = Slices {
             count: 4 * LONG,
@@ -737,6 +756,7 @@ fn whatever_an_array_holds_it_answers_the_same_however_its_statuses_are_told() {
             out: none,
             also: None,
             statuses: Statuses::Every(&mut told),
+            keep: None,
         };
         prop_assert_eq!(function.each(&rest, slices), Ok(all));
         prop_assert_eq!(told, every);
@@ -765,7 +785,7 @@ fn kegs(count: usize, values: &[f64], out: &mut [f64], statuses: Statuses<'_>) -
     let rest = request(&[("temperature_c", 4.0), ("altitude_m", 0.0)], &[]);
     let series = [Series { name: Name::parse("volumes").unwrap(), values }];
     let unit = Name::parse("gauge_bar").unwrap().unit.unwrap();
-    keg.each(&rest, Slices { count, series: &series, which: 0, unit, out, also: None, statuses })
+    keg.each(&rest, Slices { count, series: &series, which: 0, unit, out, also: None, statuses, keep: None })
 }
 
 #[test]

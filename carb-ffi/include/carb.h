@@ -582,24 +582,9 @@ typedef enum carb_residual_model {
     CARB_RESIDUAL_MODEL_EQUILIBRIUM = 2,
 } carb_residual_model;
 
-// What was wrong. The caller owns it, sets struct_size to sizeof (carb_error), and may pass NULL instead. After a call
-// that succeeded the code is CARB_OK and the texts are empty.
-typedef struct carb_error {
-    // sizeof (carb_error)
-    uint32_t struct_size;
-    // the status that was returned
-    int32_t code;
-    // the parameter at fault, by the name that was used; empty where there is none
-    char parameter[64];
-    // the value at fault, in the unit of the parameter's name; NaN where there is none
-    double value;
-    // the lowest value that is answered; NaN where there is no limit
-    double low;
-    // the highest value that is answered, infinite where that side is open; NaN where there is no limit
-    double high;
-    // what is wrong and what to do, in a sentence of UTF-8
-    char text[512];
-} carb_error;
+// A function with its inputs, made by carb_bind and freed by carb_bound_free. It does not change, so that any number of
+// threads may call it at once.
+typedef struct carb_bound carb_bound;
 
 // The inputs of every function. carb_inputs_init makes one in which nothing is given: numbers are CARB_NOT_GIVEN,
 // choices and flags 0. Set its members, or use carb_inputs_set and carb_inputs_choose by any name. A function
@@ -881,6 +866,25 @@ typedef struct carb_inputs {
     // pressure above the air outside at which CO2 pushes liquid out of a full keg; kPa, 0 to 3000
     double push_gauge_kpa;
 } carb_inputs;
+
+// What was wrong. The caller owns it, sets struct_size to sizeof (carb_error), and may pass NULL instead. After a call
+// that succeeded the code is CARB_OK and the texts are empty.
+typedef struct carb_error {
+    // sizeof (carb_error)
+    uint32_t struct_size;
+    // the status that was returned
+    int32_t code;
+    // the parameter at fault, by the name that was used; empty where there is none
+    char parameter[64];
+    // the value at fault, in the unit of the parameter's name; NaN where there is none
+    double value;
+    // the lowest value that is answered; NaN where there is no limit
+    double low;
+    // the highest value that is answered, infinite where that side is open; NaN where there is no limit
+    double high;
+    // what is wrong and what to do, in a sentence of UTF-8
+    char text[512];
+} carb_error;
 
 // What carb_dissolved_co2 answers; numbers are NaN where it returns an error.
 typedef struct carb_dissolved_co2_result {
@@ -1863,6 +1867,27 @@ const char *carb_version(void);
 
 // The CARB_ABI_VERSION that the library was built with; a program may compare it with that of its header.
 uint32_t carb_abi_version(void);
+
+// Keeps a function with its inputs: what does not vary comes from inputs, the names (any of the vocabulary, such as
+// "temperature_f") say what every call gives, and output in which name it answers ("gauge_psi"). A call then costs little
+// more than the equation. What bound receives is to be freed by carb_bound_free, and is NULL where there is an error.
+int32_t carb_bind(const char *function,
+                  const struct carb_inputs *inputs,
+                  const char *const *names,
+                  size_t name_count,
+                  const char *output,
+                  struct carb_bound **bound,
+                  struct carb_error *error);
+
+// Calls a bound function with one number for each of its names, in their order. out receives the answer, or NaN. Returns
+// CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0, as the status of an element of an array call.
+int32_t carb_bound_call(const struct carb_bound *bound,
+                        const double *numbers,
+                        size_t count,
+                        double *out);
+
+// Frees what carb_bind made; NULL is left alone. No thread may use it any more.
+void carb_bound_free(struct carb_bound *bound);
 
 // Converts a value between two units of one kind by their names, such as "psi" to "kpa". Between gauge and absolute
 // pressure nothing is converted: that takes the air outside.

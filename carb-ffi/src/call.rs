@@ -177,12 +177,13 @@ unsafe fn each_checked(function: &Function, arrays: &Arrays) -> Result<i32, Faul
         _ => unsafe { (core::slice::from_raw_parts_mut(out, n), core::slice::from_raw_parts_mut(status, n)) },
     };
     let statuses = Statuses::Every(status);
-    function.each(&request, Slices { count: n, series: &series, which, unit, out, also: None, statuses })?;
+    function
+        .each(&request, Slices { count: n, series: &series, which, unit, out, also: None, statuses, keep: None })?;
     Ok(0)
 }
 
 /// Which output a name means, and in which unit.
-fn wanted(function: &Function, name: &str) -> Result<(usize, &'static Unit), Fault> {
+pub(crate) fn wanted(function: &Function, name: &str) -> Result<(usize, &'static Unit), Fault> {
     if let Some(found) = function.find_output(name) {
         return Ok(found);
     }

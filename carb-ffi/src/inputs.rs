@@ -41,16 +41,15 @@ pub(crate) fn request(inputs: *const carb_inputs) -> Result<Request, Fault> {
     let place = place(inputs)?;
     let mut request = Request::new();
     for &Member { key, offset } in MEMBERS {
-        let name = Name::first(key);
         match key.field().kind {
             Kind::Number { .. } => {
                 if let Some(value) = place.read::<f64>(offset).filter(|value| *value != NOT_GIVEN) {
-                    request.put(name, Raw::Number(value))?;
+                    request.put(Name::first(key), Raw::Number(value))?;
                 }
             }
             kind => {
                 if let Some(number) = place.read::<i32>(offset).filter(|number| *number != 0) {
-                    request.put(name, enumerator(key, kind, number)?)?;
+                    request.put(Name::first(key), enumerator(key, kind, number)?)?;
                 }
             }
         }

@@ -6,6 +6,7 @@
 #![deny(unsafe_op_in_unsafe_fn)]
 #![allow(non_camel_case_types, clippy::missing_safety_doc, reason = "the names and the contract are those of carb.h")]
 
+pub mod bound;
 pub mod boundary;
 pub mod call;
 pub mod error;
@@ -14,6 +15,7 @@ pub mod generated;
 pub mod inputs;
 pub mod json;
 
+pub use bound::{carb_bind, carb_bound, carb_bound_call, carb_bound_free};
 pub use call::{carb_convert, carb_series};
 pub use error::{carb_error, carb_status};
 pub use generated::*;

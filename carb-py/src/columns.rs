@@ -115,7 +115,8 @@ fn pieces(
     let (mut print, mut seen, mut start) = (Print::new(), 0, 0);
     if out.is_empty() {
         // What is wrong with the request is wrong without elements too.
-        let slices = Slices { count: 0, series, which, unit, out: &mut [], also: None, statuses: Statuses::Untold };
+        let slices =
+            Slices { count: 0, series, which, unit, out: &mut [], also: None, statuses: Statuses::Untold, keep: None };
         seen = function.each(request, slices)?;
     }
     for (out, status) in out.chunks_mut(PIECE).zip(status.chunks_mut(PIECE)) {
@@ -131,7 +132,8 @@ fn pieces(
         more = rest;
         let also = other.map(|(which, unit)| Also { which, unit, out: mine });
         let statuses = Statuses::Found(status);
-        seen |= function.each(request, Slices { count, series: &piece, which, unit, out, also, statuses })?;
+        seen |=
+            function.each(request, Slices { count, series: &piece, which, unit, out, also, statuses, keep: None })?;
         // Only now: it is the work above that hides how long memory takes.
         piece.iter().for_each(|s| print.add(s.values));
         start = end;

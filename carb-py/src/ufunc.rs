@@ -200,7 +200,16 @@ fn pass<T: Element, const STATUS: bool>(
         };
         let (which, unit) = task.wanted;
         let told = if STATUS { Statuses::Every(out_statuses) } else { Statuses::Untold };
-        let slices = Slices { count: many, series: &series, which, unit, out: out_values, also: None, statuses: told };
+        let slices = Slices {
+            count: many,
+            series: &series,
+            which,
+            unit,
+            out: out_values,
+            also: None,
+            statuses: told,
+            keep: None,
+        };
         task.function.each(&task.request, slices)?;
         if !(values_apart || statuses_apart) {
             for at in 0..many {
@@ -241,8 +250,16 @@ pub fn ufunc<'py>(
     // What is wrong with the request as a whole is said now, not when arrays come.
     let series: Vec<Series<'_>> = operands.iter().map(|&name| Series { name, values: &[] }).collect();
     let (which, unit) = wanted;
-    let slices =
-        Slices { count: 0, series: &series, which, unit, out: &mut [], also: None, statuses: Statuses::Untold };
+    let slices = Slices {
+        count: 0,
+        series: &series,
+        which,
+        unit,
+        out: &mut [],
+        also: None,
+        statuses: Statuses::Untold,
+        keep: None,
+    };
     core(py, || function.each(&request, slices))?;
 
     let clear_flags = clear_flags(py)?;

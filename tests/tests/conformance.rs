@@ -47,7 +47,8 @@ fn arrays_give_the_bits_of_scalars() {
             for unit in output.key.dimension().into_iter().flat_map(Unit::of).filter(|u| u.shown) {
                 let (mut out, mut status) = ([0.0; 3], [0; 3]);
                 let statuses = Statuses::Every(&mut status);
-                let slices = Slices { count: 3, series: &series, which, unit, out: &mut out, also: None, statuses };
+                let slices =
+                    Slices { count: 3, series: &series, which, unit, out: &mut out, also: None, statuses, keep: None };
                 let result = function.each(&rest, slices);
                 let name = Function::output_name(*output, unit);
                 match pairs(&case.outputs).find(|(n, _)| *n == name.as_str()) {

@@ -16,30 +16,26 @@ pub(super) const BLOCK: usize = 128;
 /// which is a tenth of the loop on CPUs with AVX2.
 pub(super) type Block<T> = [T; BLOCK];
 
-/// Where a kernel's column comes from.
-pub(super) struct Column<'a> {
-    values: &'a [f64],
+/// How a kernel's column follows from what is given, and between which limits.
+#[derive(Clone, Copy)]
+pub(super) struct Feed {
     scale: f64,
     offset: f64,
-    /// Where the values are altitudes and the column is the pressure there: the pressure at sea level.
+    /// Where altitudes are given and the column is the pressure there: the pressure at sea level.
     sea_level: Option<f64>,
     low: f64,
     high: f64,
-    /// Whether all that is loaded lies within the limits.
-    within: bool,
 }
 
-impl<'a> Column<'a> {
-    /// The column `key` as it is given, else `x` for every element.
-    pub(super) fn new(key: Key, x: &'a f64, given: Option<&Series<'a>>, sea_level: f64) -> Self {
+impl Feed {
+    /// The column `key` as `given`, or in SI units where nothing is.
+    pub(super) fn new(key: Key, given: Option<Name>, sea_level: f64) -> Self {
         let (low, high) = key.limits().unwrap_or((f64::MIN, f64::MAX));
         // Infinity lies outside every limit.
         let (low, high) = (slack(low, -1.0).max(f64::MIN), slack(high, 1.0).min(f64::MAX));
-        let fixed = core::slice::from_ref(x);
-        let plain = Self { values: fixed, scale: 1.0, offset: 0.0, sea_level: None, low, high, within: true };
+        let plain = Self { scale: 1.0, offset: 0.0, sea_level: None, low, high };
         match given {
-            Some(&Series { name: Name { key: given, unit: Some(unit) }, values }) => Self {
-                values,
+            Some(Name { key: given, unit: Some(unit) }) => Self {
                 scale: unit.scale,
                 offset: unit.offset,
                 sea_level: (given == Key::Altitude && key == Key::Ambient).then_some(sea_level),
@@ -49,34 +45,86 @@ impl<'a> Column<'a> {
         }
     }
 
+    /// A value in SI units.
+    #[inline(always)]
+    pub(super) fn si(&self, value: f64) -> f64 {
+        value * self.scale + self.offset
+    }
+
+    /// The air pressure at an altitude.
+    #[inline(always)]
+    pub(super) fn raised(sea_level: f64, altitude: f64) -> f64 {
+        let (low, high) = Key::Altitude.limits().unwrap_or_default();
+        let (low, high) = (slack(low, -1.0), slack(high, 1.0));
+        let pressure = atmosphere::station_pressure(sea_level, altitude);
+        // An altitude outside its limits becomes a pressure that is refused; what is no number stays none.
+        let outside = (altitude < low) | (altitude > high);
+        let refused = if altitude.is_finite() { f64::MAX } else { altitude };
+        if outside { refused } else { pressure }
+    }
+
+    /// The column of one value.
+    #[cfg(feature = "alloc")]
+    #[inline(always)]
+    pub(super) fn column(&self, value: f64) -> f64 {
+        let si = self.si(value);
+        match self.sea_level {
+            Some(sea_level) => Self::raised(sea_level, si),
+            None => si,
+        }
+    }
+
+    /// Whether a value lies within the limits; what is no number does not: it compares with nothing.
+    #[inline(always)]
+    pub(super) fn within(&self, value: f64) -> bool {
+        (value >= self.low) & (value <= self.high)
+    }
+
+    /// The status of an element with this value, after that of other columns. That something is no number goes before all
+    /// else.
+    #[inline]
+    pub(super) fn refusal(&self, value: f64, found: i64) -> i64 {
+        let (no_number, out_of_range) = (i64::from(code::NOT_A_NUMBER), i64::from(code::OUT_OF_RANGE));
+        let outside = if (value < self.low) | (value > self.high) { out_of_range } else { found };
+        if !value.is_finite() | (found == no_number) { no_number } else { outside }
+    }
+}
+
+/// Where a kernel's column comes from.
+pub(super) struct Column<'a> {
+    values: &'a [f64],
+    feed: Feed,
+    /// Whether all that is loaded lies within the limits.
+    within: bool,
+}
+
+impl<'a> Column<'a> {
+    /// The column `key` as it is given, else `x` for every element.
+    pub(super) fn new(key: Key, x: &'a f64, given: Option<&Series<'a>>, sea_level: f64) -> Self {
+        let values = given.map_or(core::slice::from_ref(x), |series| series.values);
+        Self { values, feed: Feed::new(key, given.map(|series| series.name), sea_level), within: true }
+    }
+
     /// Brings values to SI and looks whether all of them lie within the limits.
     #[inline(always)]
     fn load(&mut self, values: &[f64], block: &mut [f64]) {
+        let feed = self.feed;
         for (to, from) in block.iter_mut().zip(values) {
-            *to = from * self.scale + self.offset;
+            *to = feed.si(*from);
         }
-        if let Some(sea_level) = self.sea_level {
-            let (low, high) = Key::Altitude.limits().unwrap_or_default();
-            let (low, high) = (slack(low, -1.0), slack(high, 1.0));
+        if let Some(sea_level) = feed.sea_level {
             for value in block.iter_mut() {
-                let pressure = atmosphere::station_pressure(sea_level, *value);
-                // An altitude outside its limits becomes a pressure that is refused; what is no number stays none.
-                let outside = (*value < low) | (*value > high);
-                let refused = if value.is_finite() { f64::MAX } else { *value };
-                *value = if outside { refused } else { pressure };
+                *value = Feed::raised(sea_level, *value);
             }
         }
-        // No number is not within either: it compares with nothing.
-        self.within = block.iter().fold(true, |all, value| all & (*value >= self.low) & (*value <= self.high));
+        self.within = block.iter().fold(true, |all, value| all & feed.within(*value));
     }
 
-    /// Marks the elements that lie outside. That something is no number goes before all else.
+    /// Marks the elements that lie outside.
     #[inline(always)]
     fn refuse(&self, block: &Block<f64>, refused: &mut Block<i64>) {
-        let (no_number, out_of_range) = (i64::from(code::NOT_A_NUMBER), i64::from(code::OUT_OF_RANGE));
         for (found, &value) in refused.iter_mut().zip(block) {
-            let outside = if (value < self.low) | (value > self.high) { out_of_range } else { *found };
-            *found = if !value.is_finite() | (*found == no_number) { no_number } else { outside };
+            *found = self.feed.refusal(value, *found);
         }
     }
 }

@@ -1,6 +1,8 @@
 //! A function as data: what every face needs to offer it.
 
 use super::answer::{Answer, Values};
+#[cfg(feature = "alloc")]
+use super::bound::Bound;
 use super::kernel::Series;
 use super::request::Request;
 use crate::error::Error;
@@ -91,6 +93,9 @@ pub struct Slices<'a> {
     pub also: Option<Also<'a>>,
     /// What is told of each element.
     pub statuses: Statuses<'a>,
+    /// Where the call is kept for later, instead of the elements being answered.
+    #[cfg(feature = "alloc")]
+    pub keep: Option<&'a mut Option<Bound>>,
 }
 
 /// A second output of a slice call.
@@ -200,6 +205,38 @@ impl Function {
             return Err(Error::UnknownName { given: crate::quantity::ShortText::new("output"), nearest: None });
         }
         (self.slices)(&whole, slices).map_err(|error| error.renamed(|key| request.name_of(key)))
+    }
+
+    /// Keeps the function with its request for many calls: `names` vary, an output comes out in a unit.
+    ///
+    /// ```
+    /// use carb_core::basis::Request;
+    /// use carb_core::basis::request::Raw;
+    /// use carb_core::table::functions::KEG_PRESSURE;
+    /// let mut sea_level = Request::new();
+    /// sea_level.put(Request::name("altitude_m")?, Raw::Number(0.0))?;
+    /// let names = [Request::name("volumes")?, Request::name("temperature_f")?];
+    /// let (which, psi) = KEG_PRESSURE.find_output("gauge_psi").expect("an output");
+    /// let keg = KEG_PRESSURE.bind(&sea_level, &names, which, psi)?;
+    /// let (gauge, status) = keg.call(&[2.5, 38.0]).expect("two numbers");
+    /// assert_eq!((format!("{gauge:.2}").as_str(), status), ("11.21", 0));
+    /// # Ok::<(), carb_core::Error>(())
+    /// ```
+    ///
+    /// # Errors
+    /// Whatever is wrong with the request as a whole.
+    #[cfg(feature = "alloc")]
+    pub fn bind(&self, request: &Request, names: &[Name], which: usize, unit: &'static Unit) -> Result<Bound, Error> {
+        let series: alloc::vec::Vec<Series<'_>> =
+            names.iter().map(|name| Series { name: *name, values: &[] }).collect();
+        let mut kept = None;
+        let statuses = Statuses::Untold;
+        let keep = Some(&mut kept);
+        self.each(
+            request,
+            Slices { count: 0, series: &series, which, unit, out: &mut [], also: None, statuses, keep },
+        )?;
+        kept.ok_or(Error::NotTaken { parameter: Name::first(Key::Title), function: self.name })
     }
 
     /// The name of an output in one of its units, with its noun: `worst_gauge_bar`.

@@ -4,6 +4,8 @@
 //! functions call it once, the slice loop calls it per element, so both have the same bits.
 
 use super::block::{BLOCK, Block, Column, load, store};
+#[cfg(feature = "alloc")]
+use super::bound::Bound;
 use super::function::Slices;
 use crate::error::Error;
 use crate::evidence::caution::{above, below};
@@ -11,7 +13,7 @@ use crate::evidence::{NoSteps, Steps};
 use crate::quantity::{Key, Name};
 
 /// Arithmetic of `N` columns giving `M` values.
-pub trait Kernel<const N: usize, const M: usize>: Copy {
+pub trait Kernel<const N: usize, const M: usize>: Copy + Send + Sync + 'static {
     /// Whether nothing in it can be vectorised, so that one loop serves every level of the CPU.
     const SCALAR: bool = false;
     /// What the columns are.
@@ -114,6 +116,14 @@ impl<const N: usize, const M: usize> Visit<N, M> for Each<'_, N> {
     type Output = Result<i32, Error>;
     const ONCE: bool = false;
     fn visit<K: Kernel<N, M>>(self, kernel: K) -> Self::Output {
+        #[cfg(feature = "alloc")]
+        if self.slices.keep.is_some() {
+            let bound = Bound::new(kernel, &self);
+            if let Some(place) = self.slices.keep {
+                *place = Some(bound);
+            }
+            return Ok(0);
+        }
         let Self { x, filling_is, sea_level, mut slices } = self;
         let mut columns: [_; N] = core::array::from_fn(|at| {
             let key = K::COLUMNS[at];
@@ -137,7 +147,7 @@ impl<const N: usize, const M: usize> Visit<N, M> for Each<'_, N> {
 }
 
 /// Whether a series of the field `given` is the kernel's column `column`.
-fn gives(given: Key, column: Key, filling_is: Key) -> bool {
+pub(super) fn gives(given: Key, column: Key, filling_is: Key) -> bool {
     let altitude = column == Key::Ambient && given == Key::Altitude;
     let filling = column == Key::Filling && given == filling_is;
     given == column || altitude || filling

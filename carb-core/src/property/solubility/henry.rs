@@ -22,7 +22,7 @@ pub static CARROLL_TEMPERATURE: Range = Range { caution: &HENRY_TEMPERATURE, low
 pub const MOLAR_VOLUME: f64 = 32.3e-6;
 
 /// A correlation of the solubility in water.
-pub trait Law: Copy {
+pub trait Law: Copy + Send + Sync + 'static {
     /// CO2 per mass of water and atmosphere of fugacity, mol/(kg atm), at one atmosphere and the temperature `t` (K), where
     /// the vapour pressure of water is `vapour` (Pa); and the range cautions.
     fn k0(self, t: f64, vapour: f64, steps: &mut impl Steps) -> (f64, i32);

@@ -26,7 +26,7 @@ use crate::quantity::unit::PASCAL;
 pub(crate) const HIGHEST: f64 = 6.0e6;
 
 /// A solubility model.
-pub trait Solubility: Copy {
+pub trait Solubility: Copy + Send + Sync + 'static {
     /// The model at one temperature and composition.
     type Here: Here;
     /// The model at the temperature `t` (K) for `abv` (% vol) and `extract` (kg/m3), and the range cautions.

@@ -21,7 +21,7 @@ pub trait Relation: Copy {
 }
 
 /// A model that is a [`Relation`] at each temperature and composition.
-pub trait ByTotal: Copy {
+pub trait ByTotal: Copy + Send + Sync + 'static {
     /// The relation.
     type Relation: Relation;
     /// The relation at the temperature `t` (K) for `abv` (% vol) and `extract` (kg/m3), and the range cautions.
