@@ -1,8 +1,13 @@
 /* carb: the mathematics of carbonating and packaging beer, cider, mead and soft drinks.
  *
  * Every function takes plain values, returns a status (CARB_OK, or below 0 an enum carb_status) and hands its results
- * through pointers. Nothing is kept between calls, nothing is allocated for the caller, nothing is to be freed; any
- * function may be called from any thread. Floating-point flags and modes are left exactly as they were found.
+ * through pointers. Nothing is kept between calls and nothing is allocated for the caller, except what carb_bind makes and
+ * carb_bound_free frees; any function may be called from any thread. Floating-point flags and modes are left exactly as
+ * they were found.
+ *
+ * Numbers of statuses never change and are never used again: 0 is CARB_OK, -1 to -99 are what the library finds wrong with
+ * the values, -100 to -199 what is wrong with the call itself. Above 0, in the status of an element, are bits of an enum
+ * carb_caution. A program takes every number below 0 for an error, known to its header or not.
  *
  * Names carry the unit: temperature_c, gauge_kpa. A gauge pressure is above the air outside, an abs pressure above
  * vacuum. Structs start with struct_size, which the caller sets to sizeof the struct (carb_inputs_init does it).
@@ -18,6 +23,12 @@
 
 /* A number that is not given. (NaN is an error, never "not given".) */
 #define CARB_NOT_GIVEN (-DBL_MAX)
+
+/* The version of this header; carb_version tells that of the library. */
+#define CARB_VERSION "0.1.0"
+#define CARB_VERSION_MAJOR 0
+#define CARB_VERSION_MINOR 1
+#define CARB_VERSION_PATCH 0
 
 // The version of the binary interface; it is in the name of the shared library, libcarb.so.0.
 #define CARB_ABI_VERSION 0
@@ -1858,6 +1869,90 @@ typedef struct carb_burst_time_result {
     double latest_rest_time_h;
 } carb_burst_time_result;
 
+// A row of fermentables: Sugars, syrups and juices: composition as sold, and the CO2 that follows from it. The one
+// at index i is number i + 1 of an enum carb_sugar.
+typedef struct carb_fermentables_row {
+    // sizeof (carb_fermentables_row)
+    uint32_t struct_size;
+    // its name as a sugar or an addition; a text that ends with a NUL
+    char name[32];
+    // in words; a text that ends with a NUL
+    char title[128];
+    // not used
+    int32_t reserved_1;
+    // water, of the mass as sold; %; NaN where nothing is known
+    double water_percent;
+    // fermentable hexoses (glucose, fructose); %; NaN where nothing is known
+    double hexose_percent;
+    // fermentable disaccharides (sucrose, maltose); %; NaN where nothing is known
+    double disaccharide_percent;
+    // fermentable trisaccharides (maltotriose); %; NaN where nothing is known
+    double trisaccharide_percent;
+    // CO2 from a gram, by the composition; g/g; NaN where nothing is known
+    double yield_g_per_g;
+    // the least that samples make; g/g; NaN where nothing is known
+    double low_yield_g_per_g;
+    // the most that samples make; g/g; NaN where nothing is known
+    double high_yield_g_per_g;
+    // density, where a source gives it; kg/m3; NaN where nothing is known
+    double density_kg_per_m3;
+    // how well it is known; a text that ends with a NUL
+    char standing[128];
+    // where it is from; empty for common practice and for what follows by arithmetic; a text that ends with a NUL
+    char source[128];
+} carb_fermentables_row;
+
+// A row of bottle_classes: Classes of bottles, and the carbonation that they are usually filled with: no rating,
+// the maker's goes before it. The one at index i is number i + 1 of an enum carb_bottle_class.
+typedef struct carb_bottle_classes_row {
+    // sizeof (carb_bottle_classes_row)
+    uint32_t struct_size;
+    // name of the class; a text that ends with a NUL
+    char name[32];
+    // in words; a text that ends with a NUL
+    char title[128];
+    // not used
+    int32_t reserved_1;
+    // what is put into the lighter ones of the class; g/L; NaN where nothing is known
+    double low_co2_g_per_l;
+    // the most that is usually put into it; 0 where it is not for conditioning; g/L; NaN where nothing is known
+    double high_co2_g_per_l;
+    // whether drink may be conditioned in it; a text that ends with a NUL
+    char for_conditioning[32];
+    // how well it is known; a text that ends with a NUL
+    char standing[64];
+    // what is published of it; a text that ends with a NUL
+    char published[256];
+    // where it is from; empty for common practice and for what follows by arithmetic; a text that ends with a NUL
+    char source[128];
+} carb_bottle_classes_row;
+
+// A row of sources: Every source that the library names.
+typedef struct carb_sources_row {
+    // sizeof (carb_sources_row)
+    uint32_t struct_size;
+    // key in the bibliography; a text that ends with a NUL
+    char key[32];
+    // author, year and place; a text that ends with a NUL
+    char citation[256];
+    // not used
+    int32_t reserved_1;
+} carb_sources_row;
+
+// A row of cautions: Every caution that an answer may carry.
+typedef struct carb_cautions_row {
+    // sizeof (carb_cautions_row)
+    uint32_t struct_size;
+    // stable code; a text that ends with a NUL
+    char code[64];
+    // danger, caution or note; a text that ends with a NUL
+    char level[32];
+    // the sentence, with places for the value and the limit; a text that ends with a NUL
+    char text[512];
+    // not used
+    int32_t reserved_1;
+} carb_cautions_row;
+
 #ifdef __cplusplus
 extern "C" {
 #endif // __cplusplus
@@ -3283,6 +3378,30 @@ int32_t carb_burst_time_n(const struct carb_inputs *inputs,
                           double *out,
                           int32_t *status,
                           struct carb_error *error);
+
+// How many fermentables there are.
+size_t carb_fermentables_count(void);
+
+// Receives the row at an index from 0, below the count. The texts are the caller's own, as everything is.
+int32_t carb_fermentables_at(size_t index, struct carb_fermentables_row *row, struct carb_error *error);
+
+// How many bottle classes there are.
+size_t carb_bottle_classes_count(void);
+
+// Receives the row at an index from 0, below the count. The texts are the caller's own, as everything is.
+int32_t carb_bottle_classes_at(size_t index, struct carb_bottle_classes_row *row, struct carb_error *error);
+
+// How many sources there are.
+size_t carb_sources_count(void);
+
+// Receives the row at an index from 0, below the count. The texts are the caller's own, as everything is.
+int32_t carb_sources_at(size_t index, struct carb_sources_row *row, struct carb_error *error);
+
+// How many cautions there are.
+size_t carb_cautions_count(void);
+
+// Receives the row at an index from 0, below the count. The texts are the caller's own, as everything is.
+int32_t carb_cautions_at(size_t index, struct carb_cautions_row *row, struct carb_error *error);
 
 // Makes a struct in which nothing is given; struct_size is sizeof (carb_inputs).
 int32_t carb_inputs_init(struct carb_inputs *inputs, uint32_t struct_size);

@@ -7,7 +7,7 @@ use std::panic::{AssertUnwindSafe, catch_unwind};
 
 /// The largest `struct_size` that is believed. A size is the caller's promise of memory, and one that is too large cannot be
 /// told from that of a newer version; a size beyond this is surely a struct that was never initialised.
-const LARGEST_STRUCT: u32 = 1024;
+const LARGEST_STRUCT: u32 = 4096;
 /// The longest name, with its NUL; a longer one is a text without an end.
 const LONGEST_NAME: usize = 256;
 
@@ -179,6 +179,11 @@ impl Place {
     pub fn believed(size: u32) -> Option<usize> {
         let whole = size.is_multiple_of(size_of::<f64>() as u32);
         (size != 0 && size <= LARGEST_STRUCT && whole).then_some(size as usize)
+    }
+
+    /// Whether the caller's struct is at least so long.
+    pub fn reaches(self, end: usize) -> bool {
+        end <= self.size
     }
 
     /// The member at an offset, if the caller's struct reaches so far.

@@ -5,6 +5,7 @@
 use crate::call::{Arrays, Shape, carb_series, each, one};
 use crate::error::carb_error;
 use crate::inputs::Member;
+use crate::rows::{Cell, RowShape, at, count};
 use carb_core::quantity::Key;
 use carb_core::table::functions;
 use core::ffi::c_char;
@@ -4807,4 +4808,217 @@ pub unsafe extern "C" fn carb_burst_time_n(
     let arrays = Arrays { inputs, series, series_count, output, n, out, status };
     // SAFETY: the contract of the header is that of `each`.
     unsafe { each(BURST_TIME.function, &arrays, error) }
+}
+
+/// A row of fermentables: Sugars, syrups and juices: composition as sold, and the CO2 that follows from it. The one
+/// at index i is number i + 1 of an enum carb_sugar.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_fermentables_row {
+    /// sizeof (carb_fermentables_row)
+    pub struct_size: u32,
+    /// its name as a sugar or an addition; a text that ends with a NUL
+    pub name: [c_char; 32],
+    /// in words; a text that ends with a NUL
+    pub title: [c_char; 128],
+    /// not used
+    pub reserved_1: i32,
+    /// water, of the mass as sold; %; NaN where nothing is known
+    pub water_percent: f64,
+    /// fermentable hexoses (glucose, fructose); %; NaN where nothing is known
+    pub hexose_percent: f64,
+    /// fermentable disaccharides (sucrose, maltose); %; NaN where nothing is known
+    pub disaccharide_percent: f64,
+    /// fermentable trisaccharides (maltotriose); %; NaN where nothing is known
+    pub trisaccharide_percent: f64,
+    /// CO2 from a gram, by the composition; g/g; NaN where nothing is known
+    pub yield_g_per_g: f64,
+    /// the least that samples make; g/g; NaN where nothing is known
+    pub low_yield_g_per_g: f64,
+    /// the most that samples make; g/g; NaN where nothing is known
+    pub high_yield_g_per_g: f64,
+    /// density, where a source gives it; kg/m3; NaN where nothing is known
+    pub density_kg_per_m3: f64,
+    /// how well it is known; a text that ends with a NUL
+    pub standing: [c_char; 128],
+    /// where it is from; empty for common practice and for what follows by arithmetic; a text that ends with a NUL
+    pub source: [c_char; 128],
+}
+
+static FERMENTABLES_ROW: RowShape = RowShape {
+    table: "fermentables",
+    size: size_of::<carb_fermentables_row>(),
+    columns: &[
+        Cell::Text { offset: offset_of!(carb_fermentables_row, name), room: 32 },
+        Cell::Text { offset: offset_of!(carb_fermentables_row, title), room: 128 },
+        Cell::Number { offset: offset_of!(carb_fermentables_row, water_percent) },
+        Cell::Number { offset: offset_of!(carb_fermentables_row, hexose_percent) },
+        Cell::Number { offset: offset_of!(carb_fermentables_row, disaccharide_percent) },
+        Cell::Number { offset: offset_of!(carb_fermentables_row, trisaccharide_percent) },
+        Cell::Number { offset: offset_of!(carb_fermentables_row, yield_g_per_g) },
+        Cell::Number { offset: offset_of!(carb_fermentables_row, low_yield_g_per_g) },
+        Cell::Number { offset: offset_of!(carb_fermentables_row, high_yield_g_per_g) },
+        Cell::Number { offset: offset_of!(carb_fermentables_row, density_kg_per_m3) },
+        Cell::Text { offset: offset_of!(carb_fermentables_row, standing), room: 128 },
+        Cell::Text { offset: offset_of!(carb_fermentables_row, source), room: 128 },
+    ],
+};
+
+/// How many fermentables there are.
+#[unsafe(no_mangle)]
+pub extern "C" fn carb_fermentables_count() -> usize {
+    count(&FERMENTABLES_ROW)
+}
+
+/// Receives the row at an index from 0, below the count. The texts are the caller's own, as everything is.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_fermentables_at(
+    index: usize,
+    row: *mut carb_fermentables_row,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `at`.
+    unsafe { at(&FERMENTABLES_ROW, index, row, error) }
+}
+
+/// A row of bottle_classes: Classes of bottles, and the carbonation that they are usually filled with: no rating,
+/// the maker's goes before it. The one at index i is number i + 1 of an enum carb_bottle_class.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_bottle_classes_row {
+    /// sizeof (carb_bottle_classes_row)
+    pub struct_size: u32,
+    /// name of the class; a text that ends with a NUL
+    pub name: [c_char; 32],
+    /// in words; a text that ends with a NUL
+    pub title: [c_char; 128],
+    /// not used
+    pub reserved_1: i32,
+    /// what is put into the lighter ones of the class; g/L; NaN where nothing is known
+    pub low_co2_g_per_l: f64,
+    /// the most that is usually put into it; 0 where it is not for conditioning; g/L; NaN where nothing is known
+    pub high_co2_g_per_l: f64,
+    /// whether drink may be conditioned in it; a text that ends with a NUL
+    pub for_conditioning: [c_char; 32],
+    /// how well it is known; a text that ends with a NUL
+    pub standing: [c_char; 64],
+    /// what is published of it; a text that ends with a NUL
+    pub published: [c_char; 256],
+    /// where it is from; empty for common practice and for what follows by arithmetic; a text that ends with a NUL
+    pub source: [c_char; 128],
+}
+
+static BOTTLE_CLASSES_ROW: RowShape = RowShape {
+    table: "bottle_classes",
+    size: size_of::<carb_bottle_classes_row>(),
+    columns: &[
+        Cell::Text { offset: offset_of!(carb_bottle_classes_row, name), room: 32 },
+        Cell::Text { offset: offset_of!(carb_bottle_classes_row, title), room: 128 },
+        Cell::Number { offset: offset_of!(carb_bottle_classes_row, low_co2_g_per_l) },
+        Cell::Number { offset: offset_of!(carb_bottle_classes_row, high_co2_g_per_l) },
+        Cell::Text { offset: offset_of!(carb_bottle_classes_row, for_conditioning), room: 32 },
+        Cell::Text { offset: offset_of!(carb_bottle_classes_row, standing), room: 64 },
+        Cell::Text { offset: offset_of!(carb_bottle_classes_row, published), room: 256 },
+        Cell::Text { offset: offset_of!(carb_bottle_classes_row, source), room: 128 },
+    ],
+};
+
+/// How many bottle classes there are.
+#[unsafe(no_mangle)]
+pub extern "C" fn carb_bottle_classes_count() -> usize {
+    count(&BOTTLE_CLASSES_ROW)
+}
+
+/// Receives the row at an index from 0, below the count. The texts are the caller's own, as everything is.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_bottle_classes_at(
+    index: usize,
+    row: *mut carb_bottle_classes_row,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `at`.
+    unsafe { at(&BOTTLE_CLASSES_ROW, index, row, error) }
+}
+
+/// A row of sources: Every source that the library names.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_sources_row {
+    /// sizeof (carb_sources_row)
+    pub struct_size: u32,
+    /// key in the bibliography; a text that ends with a NUL
+    pub key: [c_char; 32],
+    /// author, year and place; a text that ends with a NUL
+    pub citation: [c_char; 256],
+    /// not used
+    pub reserved_1: i32,
+}
+
+static SOURCES_ROW: RowShape = RowShape {
+    table: "sources",
+    size: size_of::<carb_sources_row>(),
+    columns: &[
+        Cell::Text { offset: offset_of!(carb_sources_row, key), room: 32 },
+        Cell::Text { offset: offset_of!(carb_sources_row, citation), room: 256 },
+    ],
+};
+
+/// How many sources there are.
+#[unsafe(no_mangle)]
+pub extern "C" fn carb_sources_count() -> usize {
+    count(&SOURCES_ROW)
+}
+
+/// Receives the row at an index from 0, below the count. The texts are the caller's own, as everything is.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_sources_at(
+    index: usize,
+    row: *mut carb_sources_row,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `at`.
+    unsafe { at(&SOURCES_ROW, index, row, error) }
+}
+
+/// A row of cautions: Every caution that an answer may carry.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct carb_cautions_row {
+    /// sizeof (carb_cautions_row)
+    pub struct_size: u32,
+    /// stable code; a text that ends with a NUL
+    pub code: [c_char; 64],
+    /// danger, caution or note; a text that ends with a NUL
+    pub level: [c_char; 32],
+    /// the sentence, with places for the value and the limit; a text that ends with a NUL
+    pub text: [c_char; 512],
+    /// not used
+    pub reserved_1: i32,
+}
+
+static CAUTIONS_ROW: RowShape = RowShape {
+    table: "cautions",
+    size: size_of::<carb_cautions_row>(),
+    columns: &[
+        Cell::Text { offset: offset_of!(carb_cautions_row, code), room: 64 },
+        Cell::Text { offset: offset_of!(carb_cautions_row, level), room: 32 },
+        Cell::Text { offset: offset_of!(carb_cautions_row, text), room: 512 },
+    ],
+};
+
+/// How many cautions there are.
+#[unsafe(no_mangle)]
+pub extern "C" fn carb_cautions_count() -> usize {
+    count(&CAUTIONS_ROW)
+}
+
+/// Receives the row at an index from 0, below the count. The texts are the caller's own, as everything is.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn carb_cautions_at(
+    index: usize,
+    row: *mut carb_cautions_row,
+    error: *mut carb_error,
+) -> i32 {
+    // SAFETY: the contract of the header is that of `at`.
+    unsafe { at(&CAUTIONS_ROW, index, row, error) }
 }

@@ -14,6 +14,7 @@ pub mod error;
 pub mod generated;
 pub mod inputs;
 pub mod json;
+pub mod rows;
 
 pub use bound::{carb_bind, carb_bound, carb_bound_call, carb_bound_free};
 pub use call::{carb_convert, carb_series};

@@ -5,12 +5,13 @@
 //! interface: raise `CARB_ABI_VERSION` with it.
 
 use carb_core::basis::request::choices;
-use carb_core::basis::{Function, Need};
+use carb_core::basis::{Function, Lists, Need, Request};
 use carb_core::error::code;
 use carb_core::evidence::caution::CAUTIONS;
 use carb_core::quantity::field::Kind;
 use carb_core::quantity::{Key, Name, Unit};
 use carb_core::table::FUNCTIONS;
+use carb_core::table::tables::{self, Cell, Column, Table};
 use std::fmt::Write;
 use std::fs;
 use std::path::Path;
@@ -171,7 +172,7 @@ fn structure(before: &str, name: &str, doc: &str, wanted: Vec<Member>) -> String
             fill(&mut whole);
             filled += 4;
         }
-        filled += if member.rust == F64 { 8 } else { 4 };
+        filled += width(member.rust);
         whole.push(member);
     }
     if filled % 8 != 0 {
@@ -185,8 +186,125 @@ fn structure(before: &str, name: &str, doc: &str, wanted: Vec<Member>) -> String
     text + "}\n\n"
 }
 
+/// The bytes of a member.
+fn width(rust: &str) -> usize {
+    match rust {
+        F64 => size_of::<f64>(),
+        _ => text_width(rust).unwrap_or(size_of::<i32>()),
+    }
+}
+
+/// The bytes of a text.
+fn text_width(rust: &str) -> Option<usize> {
+    rust.strip_prefix("[c_char; ")?.strip_suffix(']')?.parse().ok()
+}
+
 fn reserve(name: String) -> Member {
     Member { name, rust: I32, doc: "not used".into() }
+}
+
+/// The tables whose rows are had by index.
+const BY_INDEX: [&str; 4] = ["fermentables", "bottle_classes", "sources", "cautions"];
+
+fn table(name: &str) -> &'static Table {
+    tables::named(name).expect("a table of the library")
+}
+
+/// The members of a row. A text has room for half as much again as it needs now, and keeps its room for ever.
+fn row_members(before: &str, table: &Table) -> Vec<Member> {
+    let mut longest = vec![0; table.columns.len()];
+    let mut look = |cells: &[Cell]| {
+        for (longest, cell) in longest.iter_mut().zip(cells) {
+            if let Cell::Text(text) = cell {
+                *longest = text.len().max(*longest);
+            }
+        }
+    };
+    table.rows(&Request::new(), &Lists::default(), &mut look).expect("a table that takes nothing");
+    let member = |(column, longest): (&Column, usize)| {
+        let Some(unit) = column.dimension.map(Unit::first) else {
+            let name = column.name(None).to_string();
+            let room = room_before(before, &row_name(table), &name);
+            let room = room.unwrap_or_else(|| (longest + longest / 2 + 1).next_power_of_two().max(32));
+            assert!(longest < room, "{}.{name} has {room} bytes, a text needs {longest} and its NUL", table.name);
+            let rust = Box::leak(format!("[c_char; {room}]").into_boxed_str());
+            return Member { name, rust, doc: format!("{}; a text that ends with a NUL", column.meaning) };
+        };
+        let symbol = if unit.symbol.is_empty() { String::new() } else { format!("; {}", unit.symbol) };
+        let doc = format!("{}{symbol}; NaN where nothing is known", column.meaning);
+        Member { name: column.name(Some(unit)).to_string(), rust: F64, doc }
+    };
+    table.columns.iter().zip(longest).map(member).collect()
+}
+
+fn row_name(table: &Table) -> String {
+    format!("carb_{}_row", table.name)
+}
+
+/// The room of a text that the file has already.
+fn room_before(before: &str, structure: &str, member: &str) -> Option<usize> {
+    let (_, rest) = before.split_once(&format!("pub struct {structure} {{\n"))?;
+    let body = rest.split_once("\n}").map_or(rest, |(body, _)| body);
+    let found = body.lines().find_map(|line| line.trim().strip_prefix(&format!("pub {member}: "))?.strip_suffix(','));
+    text_width(found?)
+}
+
+/// What follows from a table: its row, and how many there are.
+fn rows_source(before: &str, table: &Table) -> String {
+    let (name, upper, row) = (table.name, table.name.to_uppercase(), row_name(table));
+    let members = row_members(before, table);
+    let number = choice_of(table).map_or(String::new(), |key| {
+        format!(" The one at index i is number i + 1 of an enum carb_{}.", Name::first(key))
+    });
+    let doc = format!("A row of {name}: {}{number}", table.summary);
+    let mut text = structure(before, &row, &doc, members.clone());
+    let _ = write!(
+        text,
+        "static {upper}_ROW: RowShape = RowShape {{\n    table: \"{name}\",\n    size: size_of::<{row}>(),\n    columns: &[\n"
+    );
+    for Member { name, rust, .. } in &members {
+        let _ = match text_width(rust) {
+            Some(room) => writeln!(text, "        Cell::Text {{ offset: offset_of!({row}, {name}), room: {room} }},"),
+            None => writeln!(text, "        Cell::Number {{ offset: offset_of!({row}, {name}) }},"),
+        };
+    }
+    text += "    ],\n};\n\n";
+    text += &comment("", &format!("How many {} there are.", name.replace('_', " ")));
+    let _ = write!(
+        text,
+        "#[unsafe(no_mangle)]\npub extern \"C\" fn carb_{name}_count() -> usize {{\n    count(&{upper}_ROW)\n}}\n\n"
+    );
+    let doc = "Receives the row at an index from 0, below the count. The texts are the caller's own, as everything is.";
+    text += &comment("", doc);
+    let _ = write!(
+        text,
+        "#[unsafe(no_mangle)]\npub unsafe extern \"C\" fn carb_{name}_at(\n    index: usize,\n    row: *mut {row},\n    \
+         error: *mut carb_error,\n) -> i32 {{\n    // SAFETY: the contract of the header is that of `at`.\n    \
+         unsafe {{ at(&{upper}_ROW, index, row, error) }}\n}}\n"
+    );
+    text
+}
+
+/// The input that a row of the table can be chosen for.
+fn choice_of(table: &Table) -> Option<Key> {
+    [("fermentables", Key::Sugar), ("bottle_classes", Key::BottleClass)]
+        .into_iter()
+        .find_map(|(name, key)| (name == table.name).then_some(key))
+}
+
+/// A program that offers the rows in a menu takes the index for the choice.
+#[test]
+fn rows_stand_in_the_order_of_their_choices() {
+    for name in BY_INDEX {
+        let Some(key) = choice_of(table(name)) else { continue };
+        let mut at = 0;
+        let mut look = |cells: &[Cell]| {
+            assert_eq!(cells[0], Cell::Text(choices(key)[at]), "{name}");
+            at += 1;
+        };
+        table(name).rows(&Request::new(), &Lists::default(), &mut look).unwrap();
+        assert!(at > 5);
+    }
 }
 
 /// A documentation comment, wrapped.
@@ -319,6 +437,7 @@ fn source(before: &str) -> String {
          use crate::call::{Arrays, Shape, carb_series, each, one};\n\
          use crate::error::carb_error;\n\
          use crate::inputs::Member;\n\
+         use crate::rows::{Cell, RowShape, at, count};\n\
          use carb_core::quantity::Key;\n\
          use carb_core::table::functions;\n\
          use core::ffi::c_char;\n\
@@ -380,6 +499,10 @@ fn source(before: &str) -> String {
              unsafe {{ each({upper}.function, &arrays, error) }}\n}}\n"
         );
     }
+    for name in BY_INDEX {
+        text += "\n";
+        text += &rows_source(before, table(name));
+    }
     text
 }
 
@@ -413,10 +536,32 @@ fn functions_h() -> String {
     text + "};\n"
 }
 
+/// The version of the header, as macros.
+fn version() -> String {
+    let parts: Vec<&str> = env!("CARGO_PKG_VERSION").split('.').collect();
+    let [major, minor, patch] = parts[..] else { panic!("a version of three parts") };
+    format!(
+        "\n\n/* The version of this header; carb_version tells that of the library. */\n\
+         #define CARB_VERSION \"{major}.{minor}.{patch}\"\n#define CARB_VERSION_MAJOR {major}\n\
+         #define CARB_VERSION_MINOR {minor}\n#define CARB_VERSION_PATCH {patch}"
+    )
+}
+
+/// The library's statuses and those of the face have ranges of their own.
+#[test]
+fn statuses_lie_in_their_ranges() {
+    assert!(code::ALL.iter().all(|(_, number)| (-99..=-1).contains(number)));
+    assert!(FACE.iter().all(|(_, number, _)| (-199..=-100).contains(number)));
+    let mut all: Vec<i32> = code::ALL.iter().map(|(_, n)| *n).chain(FACE.iter().map(|(_, n, _)| *n)).collect();
+    all.sort();
+    assert!(all.windows(2).all(|pair| pair[0] != pair[1]), "a number is used twice");
+}
+
 fn header() -> String {
     let mut config = cbindgen::Config::from_file(root("cbindgen.toml")).expect("cbindgen.toml");
     config.export.include = enumerations().into_iter().map(|(name, _)| name).collect();
     config.export.include.push("CARB_ABI_VERSION".into());
+    config.after_includes = config.after_includes.map(|text| text + &version());
     // The modules are found from there, in their order.
     let builder = cbindgen::Builder::new().with_config(config).with_src(root("src/lib.rs"));
     let mut bytes = Vec::new();
