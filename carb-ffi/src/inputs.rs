@@ -19,11 +19,19 @@ pub struct Member {
     pub offset: usize,
 }
 
+impl Member {
+    /// The member of a field.
+    #[must_use]
+    pub fn of(key: Key) -> Option<&'static Self> {
+        MEMBERS.iter().find(|member| member.key == key)
+    }
+}
+
 const KNOWN: usize = size_of::<carb_inputs>();
 
 fn member(name: Name) -> Result<&'static Member, Error> {
     let not_taken = Error::NotTaken { parameter: name, function: "carb_inputs" };
-    MEMBERS.iter().find(|member| member.key == name.key).ok_or(not_taken)
+    Member::of(name.key).ok_or(not_taken)
 }
 
 fn place(inputs: *const carb_inputs) -> Result<Place, Fault> {

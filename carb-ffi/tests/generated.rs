@@ -73,6 +73,7 @@ fn what_is_generated_is_current() {
     assert_same_numbers(&before, &source);
     keep("src/generated.rs", &source);
     keep("tests/functions.h", &functions_h());
+    keep("tests/functions/mod.rs", &functions_rs());
     keep("include/carb.h", &header());
 }
 
@@ -504,6 +505,30 @@ fn source(before: &str) -> String {
         text += &rows_source(before, table(name));
     }
     text
+}
+
+/// The functions by name, for the hostile tests in Rust.
+fn functions_rs() -> String {
+    let mut text = String::from(
+        "//! Every function by name, whatever its result. Written by tests/generated.rs: do not edit.\n\n\
+         use carb::*;\nuse core::ffi::{c_char, c_void};\n\n\
+         pub type One = unsafe extern \"C\" fn(*const carb_inputs, *mut c_void, *mut carb_error) -> i32;\n\
+         pub type Each = unsafe extern \"C\" fn(\n    *const carb_inputs,\n    *const carb_series,\n    usize,\n    \
+         *const c_char,\n    usize,\n    *mut f64,\n    *mut i32,\n    *mut carb_error,\n) -> i32;\n\n\
+         pub struct Entry {\n    pub name: &'static str,\n    pub one: One,\n    pub each: Each,\n    \
+         pub size: usize,\n}\n\n\
+         macro_rules! all {\n    ($($name:ident, $one:ident, $each:ident, $result:ident;)*) => {\n        &[$(Entry {\n            \
+         name: stringify!($name),\n            \
+         // SAFETY: the pointer to the result is all that differs.\n            \
+         one: unsafe { core::mem::transmute::<*const (), One>($one as *const ()) },\n            \
+         each: $each,\n            size: size_of::<$result>(),\n        }),*]\n    };\n}\n\n\
+         pub static ALL: &[Entry] = all! {\n",
+    );
+    for function in FUNCTIONS {
+        let name = function.name;
+        let _ = writeln!(text, "    {name}, carb_{name}, carb_{name}_n, carb_{name}_result;");
+    }
+    text + "};\n"
 }
 
 /// The functions by name, for the conformance test in C.
