@@ -1,4 +1,5 @@
-"""Runs the C and the Python example of the README as they stand there, and compares what they print.
+"""Runs the C and Python examples of the README, and the C examples of docs/c.md, as they stand there, and compares what
+they print.
 
 The Rust example is a doctest of the `carb-tests` crate.
 """
@@ -14,10 +15,10 @@ ROOT = pathlib.Path(__file__).resolve().parent.parent
 TARGET = pathlib.Path(os.environ.get("CARGO_TARGET_DIR", ROOT / "target")).resolve() / "debug"
 
 
-def blocks(language: str) -> list[str]:
-    text = (ROOT / "README.md").read_text(encoding="utf-8")
+def blocks(language: str, page: str = "README.md") -> list[str]:
+    text = (ROOT / page).read_text(encoding="utf-8")
     found = re.findall(rf"```{language}\n(.*?)```", text, re.DOTALL)
-    assert found, f"the README should hold an example in {language}"
+    assert found, f"{page} should hold an example in {language}"
     return found
 
 
@@ -38,7 +39,7 @@ def check_python() -> None:
 
 
 def check_c() -> None:
-    for code in blocks("c"):
+    for code in [*blocks("c"), *blocks("c", "docs/c.md")]:
         check_c_program(code)
 
 
@@ -60,4 +61,4 @@ def check_c_program(code: str) -> None:
 if __name__ == "__main__":
     check_python()
     check_c()
-    print("the README's examples print what they promise")
+    print("the examples of README.md and docs/c.md print what they promise")
