@@ -4,7 +4,6 @@
 source "$(dirname "$0")/setup.sh"
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
-head -c 0 /dev/null > "$work/log"
 version=$(sed -n '/^\[workspace.package\]/,/^\[/s/^version = "\(.*\)"/\1/p' Cargo.toml)
 [ -f "$out/first_page.txt" ] || { echo "run examples.sh before: it makes the page that is wanted" >&2; exit 1; }
 
@@ -70,18 +69,22 @@ carb install PREFIX="$work/moved" # over what is there
 carb uninstall PREFIX="$work/moved"
 [ -z "$(find "$work/moved" -mindepth 1)" ]
 
-# A prefix in which others live, and a packager's: in a stage, with another folder of libraries.
-mkdir -p "$work/stage/usr/lib/here" "$work/stage/usr/include"
-echo other > "$work/stage/usr/lib/here/libother.so"
+# A prefix in which others live, and a packager's: in a stage, with another folder of libraries, such as Debian's.
+libdir=lib/$("$CC" -print-multiarch 2> /dev/null || true)
+[ "$libdir" != lib/ ] || libdir=lib64
+mkdir -p "$work/stage/usr/$libdir" "$work/stage/usr/include"
+echo other > "$work/stage/usr/$libdir/libother.so"
 find "$work/stage" | sort > "$work/before"
-carb install DESTDIR="$work/stage" PREFIX=/usr LIBDIR=lib/here
-projects "$work/stage/usr" lib/here
+carb install DESTDIR="$work/stage" PREFIX=/usr LIBDIR="$libdir"
+projects "$work/stage/usr" "$libdir"
 if have pkg-config; then
     # With a sysroot too, the stage is named once.
-    flags=$(PKG_CONFIG_SYSROOT_DIR=$work/stage PKG_CONFIG_LIBDIR=$work/stage/usr/lib/here/pkgconfig pkg-config --cflags carb)
-    [ -f "${flags#-I}/carb.h" ] || [ -f "$(tr -d ' ' <<< "${flags#-I}")/carb.h" ]
+    flags=$(PKG_CONFIG_SYSROOT_DIR=$work/stage PKG_CONFIG_LIBDIR=$work/stage/usr/$libdir/pkgconfig \
+        pkg-config --cflags-only-I carb)
+    flags=${flags% }
+    [ -f "${flags#-I}/carb.h" ]
 fi
-carb uninstall DESTDIR="$work/stage" PREFIX=/usr LIBDIR=lib/here
+carb uninstall DESTDIR="$work/stage" PREFIX=/usr LIBDIR="$libdir"
 find "$work/stage" | sort | cmp - "$work/before"
 if carb uninstall DESTDIR="$work/stage" PREFIX=/usr 2> /dev/null; then
     echo "what is not there was taken away" >&2

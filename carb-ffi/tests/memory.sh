@@ -1,13 +1,13 @@
 #!/usr/bin/env bash
 # No error and no leak of memory, no race between threads, as valgrind sees it. Needs what examples.sh and conformance.sh
-# built. Valgrind keeps no floating-point flags; those are looked at without it.
+# built. What programs print is not compared here: valgrind keeps no floating-point flags, and up to 3.19 at least it takes
+# NaN for a number in two comparisons of AVX (EQ_UQ and NEQ_OQ), by which missing elements are found.
 source "$(dirname "$0")/setup.sh"
 have valgrind || { left_out valgrind "memory and races"; exit 0; }
 
 memcheck() { valgrind -q --leak-check=full --errors-for-leak-kinds=all --show-leak-kinds=all --error-exitcode=99 "$@"; }
 for compiler in "$CC" "$CXX"; do
-    ends_with 0 memcheck "$out/packaging_day_$compiler" "$scenario" > "$out/page.txt"
-    cmp "$out/page.txt" "$out/first_page.txt"
+    ends_with 0 memcheck "$out/packaging_day_$compiler" "$scenario" > /dev/null
     ends_with 2 memcheck "$out/packaging_day_$compiler" "$out/wrong.json" > /dev/null 2>&1
 done
 memcheck "$out/conformance_$CC" "$cases" 40
