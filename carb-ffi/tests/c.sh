@@ -3,7 +3,8 @@
 # script after the other.
 source "$(dirname "$0")/setup.sh"
 
-"$CARGO" build -q -p carb-ffi
+# With the Rust example of examples.sh, so that the core is built once for both.
+"$CARGO" build -q -p carb-ffi -p carb-core --features carb-core/json --lib --example packaging_day
 soname "$library" "$out"
 # The other two at once; each has a folder of its own.
 "$CARGO" build -q --release -p carb-ffi &

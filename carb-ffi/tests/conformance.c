@@ -1,10 +1,11 @@
-/* Requires the bytes and the bits of the shared cases: conformance cases.tsv [n], where n takes every nth line only. Every
- * case is checked in every floating-point state; of a part, each in one. */
+/* Requires the bytes and the bits of the shared cases: conformance cases.tsv [n [rounds]], where n takes every nth line only.
+ * In each round the floating-point states take turns; after as many rounds as there are states, the usual number, every
+ * case was checked in every one. */
 #include "cases.h"
 
 int main(int argc, char **argv) {
     char *text = read_cases(argc > 1 ? argv[1] : NULL);
-    int nth = argc > 2 ? atoi(argv[2]) : 1, state, rounds;
+    int nth = argc > 2 ? atoi(argv[2]) : 1, rounds = argc > 3 ? atoi(argv[3]) : STATES, round;
     carb_inputs fresh;
     run all;
 
@@ -14,13 +15,12 @@ int main(int argc, char **argv) {
         fputs("the header and the library do not belong together\n", stderr);
         return EXIT_FAILURE;
     }
-    if (nth < 1) {
-        fputs("every which line? 1 takes all\n", stderr);
+    if (nth < 1 || rounds < 1) {
+        fputs("every which line, how often? 1 takes all, or goes once\n", stderr);
         return EXIT_FAILURE;
     }
-    rounds = nth == 1 && float_state_kept() ? STATES : 1;
-    for (state = 0; state < rounds; state++) {
-        check_cases(&all, text, nth, state);
+    for (round = 0; round < rounds; round++) {
+        check_cases(&all, text, nth, round);
     }
     free(text);
     printf("cases %d: %d answers in JSON byte for byte, %d by structs, %d errors by structs, %d by arrays; "

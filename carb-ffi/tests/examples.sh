@@ -4,10 +4,10 @@ source "$(dirname "$0")/setup.sh"
 sed 's/"volumes": 2.4/"volumes": 6/' "$scenario" > "$out/danger.json"
 sed 's/"volumes": 2.4/"volumes": "fizzy"/' "$scenario" > "$out/wrong.json"
 
-rust() { "$CARGO" run -q -p carb-core --features json --example packaging_day -- "$1"; }
-ends_with 0 rust "$scenario" > "$out/plan.txt"
-ends_with 1 rust "$out/danger.json" > "$out/danger.txt"
-ends_with 2 rust "$out/wrong.json" 2> "$out/wrong.txt"
+rust=$library/examples/packaging_day
+ends_with 0 "$rust" "$scenario" > "$out/plan.txt"
+ends_with 1 "$rust" "$out/danger.json" > "$out/danger.txt"
+ends_with 2 "$rust" "$out/wrong.json" 2> "$out/wrong.txt"
 plan=$(wc -l < "$out/plan.txt")
 
 check() { # who, command

@@ -29,7 +29,7 @@ flags=(-g -fno-sanitize-recover=all)
 for compiler in "${c_compilers[@]}"; do
     if ! links "$compiler" undefined; then left_out "the runtime of $compiler" "its undefined-behaviour sanitizer"; continue; fi
     build carb-ffi/tests/conformance.c ub "$compiler" "${c99[@]}" "${flags[@]}" -fsanitize=undefined
-    "$out/ub" "$cases" > /dev/null
+    "$out/ub" "$cases" 1 1 > /dev/null
     build carb-ffi/examples/packaging_day.c ub "$compiler" "${c99[@]}" "${flags[@]}" -fsanitize=undefined
     "$out/ub" "$scenario" | cmp - "$out/first_page.txt"
     echo "$compiler: no undefined behaviour"
@@ -62,7 +62,7 @@ for at in "${!c_compilers[@]}"; do
     done
     watch carb-ffi/tests/conformance.c conformance "$c" "${c99[@]}"
     watch carb-ffi/tests/threads.c threads "$c" "${c99[@]}"
-    "$out/sanitized/conformance" "$cases" 5
-    "$out/sanitized/threads" "$cases" 25
+    "$out/sanitized/conformance" "$cases" 5 1
+    "$out/sanitized/threads" "$cases" 50
     echo "$c with a watched library: no wrong address, and a planted one is seen"
 done

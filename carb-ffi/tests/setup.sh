@@ -36,10 +36,11 @@ build() {
     "$@" "$source" -x none -o "$out/$program" -L"$library" -lcarb -lm -lpthread -Wl,-rpath,"$out"
 }
 
-# Runs a program and requires the code it ends with.
+# Runs a program and requires the code it ends with; told even where the program's own errors are hidden.
+exec 3>&2
 ends_with() { # code, command
     local wanted=$1 code=0
     shift
     "$@" || code=$?
-    [ "$code" = "$wanted" ] || { echo "ended with $code, not with $wanted: $*" >&2; return 1; }
+    [ "$code" = "$wanted" ] || { echo "ended with $code, not with $wanted: $*" >&3; return 1; }
 }
