@@ -13,8 +13,8 @@ SCENARIO ?= docs/scenarios/harbour_ale.json
 # Maturin gets a target folder of its own: it and plain cargo rebuild pyo3 for each other otherwise.
 MATURIN = CARGO_TARGET_DIR=target/maturin VIRTUAL_ENV=$(CURDIR)/$(VENV) $(VENV)/bin/maturin develop -q -m carb-py/Cargo.toml
 
-.PHONY: demo test test-answers test-rust test-portable test-c test-python test-readme test-notebooks test-package count bench bench-python docs bless \
-  install uninstall clean
+.PHONY: demo test test-answers test-rust test-portable test-c test-python test-readme test-notebooks test-package count bench bench-python docs bless clean
+.PHONY: install uninstall
 
 demo: ## Print the packaging plan of the scenario
 	@$(CARGO) run -q -p carb-core --features json --example packaging_day -- $(SCENARIO)

@@ -1,7 +1,7 @@
 -- carb for LuaJIT, by its own FFI: local carb = require "carb"
 --
--- Declarations are those of carb.h, which is read when this is loaded, so there is no copy of them to go stale. The header
--- is found by CARB_HEADER, else by pkg-config; the library by CARB_LIBRARY, else where the system looks.
+-- Declarations are those of carb.h, which is read when this is loaded, so there is no copy of them to go stale. The
+-- header is found by CARB_HEADER, else by pkg-config; the library by CARB_LIBRARY, else where the system looks.
 local ffi = require "ffi"
 
 local function header_path()

@@ -1,7 +1,8 @@
 /* A packaging day in C99: packaging_day request.json
  *
- * Single calls, an array, a conversion and an error first, then the plan of the request: bottles and keg. Exits with 1 where
- * somebody may be hurt, with 2 where there is no plan. packaging_day.cc and packaging_day.lua print the same. */
+ * Single calls, an array, a conversion and an error first, then the plan of the request: bottles and keg. Exits with
+ * 1 where somebody may be hurt, with 2 where there is no plan. packaging_day.cc and packaging_day.lua
+ * print the same. */
 #include <carb.h>
 #include <math.h>
 #include <stdio.h>
@@ -29,7 +30,7 @@ static double convert(double value, const char *from, const char *to) {
     return converted;
 }
 
-/* Beer of 2.4 volumes at 4 degrees Celsius, 240 m above the sea. Inputs are set by any of their names, or as members. */
+/* Beer of 2.4 volumes at 4 °C, 240 m above the sea. Inputs are set by any of their names, or as members. */
 static carb_inputs cold_beer(void) {
     carb_inputs inputs;
     carb_error error = {.struct_size = sizeof error};

@@ -1,7 +1,8 @@
 // A packaging day in C++17: packaging_day request.json
 //
-// Single calls, an array, a conversion and an error first, then the plan of the request: bottles and keg. Exits with 1 where
-// somebody may be hurt, with 2 where there is no plan. packaging_day.c and packaging_day.lua print the same.
+// Single calls, an array, a conversion and an error first, then the plan of the request: bottles and keg. Exits with
+// 1 where somebody may be hurt, with 2 where there is no plan. packaging_day.c and packaging_day.lua
+// print the same.
 #include <carb.h>
 
 #include <cmath>
@@ -109,7 +110,8 @@ void single_answers() {
     std::cout << "2.4 volumes at 4 °C and 240 m: " << fixed(carb::convert(keg.gauge_kpa, "kpa", "bar"), 2) << " bar, "
               << fixed(carb::convert(keg.gauge_kpa, "kpa", "psi"), 1) << " psi\n";
 
-    const auto held = carb::Inputs().set("gauge_psi", 12).set("temperature_c", 4).set("altitude_m", 240).ask(carb_dissolved_co2);
+    const auto asked = carb::Inputs().set("gauge_psi", 12).set("temperature_c", 4).set("altitude_m", 240);
+    const auto held = asked.ask(carb_dissolved_co2);
     std::cout << "under 12 psi it holds " << fixed(held.co2_g_per_l, 2) << " g/L, "
               << fixed(carb::convert(held.co2_g_per_l, "co2_g_per_l", "volumes"), 2) << " volumes\n";
 }

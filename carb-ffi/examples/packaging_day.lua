@@ -1,7 +1,8 @@
 -- A packaging day in LuaJIT, by its stock FFI: luajit packaging_day.lua request.json
 --
--- Single calls, an array, a conversion and an error first, then the plan of the request: bottles and keg. Exits with 1 where
--- somebody may be hurt, with 2 where there is no plan. packaging_day.c and packaging_day.cc print the same.
+-- Single calls, an array, a conversion and an error first, then the plan of the request: bottles and keg. Exits with
+-- 1 where somebody may be hurt, with 2 where there is no plan. packaging_day.c and packaging_day.cc
+-- print the same.
 package.path = (arg[0]:match "^(.*/)" or "./") .. "?.lua;" .. package.path
 local ffi = require "ffi"
 local bit = require "bit"

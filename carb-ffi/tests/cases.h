@@ -1,5 +1,5 @@
-/* Checks the cases that all languages share, cases.tsv: the same bytes and the same bits, whatever the floating-point state
- * of the caller. A run keeps what it found to itself, so that several can be at work at once. C99 and C++17. */
+/* Checks the cases that all languages share, cases.tsv: the same bytes and the same bits, whatever the floating-point
+ * state of the caller. A run keeps what it found to itself, so that several can be at work at once. C99 and C++17. */
 #ifndef CASES_H
 #define CASES_H
 

@@ -1,6 +1,6 @@
-/* Requires the bytes and the bits of the shared cases: conformance cases.tsv [n [rounds]], where n takes every nth line only.
- * In each round the floating-point states take turns; after as many rounds as there are states, the usual number, every
- * case was checked in every one. */
+/* Requires the bytes and the bits of the shared cases: conformance cases.tsv [n [rounds]], where n takes every nth line
+ * only. In each round the floating-point states take turns; after as many rounds as there are states, the usual number,
+ * every case was checked in every one. */
 #include "cases.h"
 
 int main(int argc, char **argv) {

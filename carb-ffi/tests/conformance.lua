@@ -177,6 +177,7 @@ for line in io.lines((assert(arg[1], "which cases? give the path of cases.tsv"))
     if line_number > 1 then check(columns) end
 end
 print(string.format("cases %d: %d answers in JSON byte for byte, %d by structs, %d errors by structs, %d by arrays; "
-    .. "%d values bit for bit", checked.cases, checked.json, checked.structs, checked.errors, checked.arrays, checked.values))
+    .. "%d values bit for bit", checked.cases, checked.json, checked.structs, checked.errors, checked.arrays,
+    checked.values))
 if checked.structs == 0 or checked.arrays == 0 or checked.errors == 0 then fail("enough", "some", "too little") end
 os.exit(failures == 0 and 0 or 1)

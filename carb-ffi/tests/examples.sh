@@ -1,5 +1,6 @@
 #!/usr/bin/env bash
-# The packaging day prints one page in C99, C++17 and LuaJIT, whose plan is that of the Rust example, and ends as that does.
+# The packaging day prints one page in C99, C++17 and LuaJIT, whose plan is that of the Rust example, and ends as that
+# does.
 source "$(dirname "$0")/setup.sh"
 sed 's/"volumes": 2.4/"volumes": 6/' "$scenario" > "$out/danger.json"
 sed 's/"volumes": 2.4/"volumes": "fizzy"/' "$scenario" > "$out/wrong.json"

@@ -34,7 +34,8 @@ static int float_state_same(float_state a, float_state b) {
 }
 
 static void float_state_tell(float_state state, char *text, size_t size) {
-    snprintf(text, size, "rounding %x, flags %x, mxcsr %x", (unsigned)state.rounding, (unsigned)state.flags, state.mxcsr);
+    snprintf(text, size, "rounding %x, flags %x, mxcsr %x", (unsigned)state.rounding, (unsigned)state.flags,
+             state.mxcsr);
 }
 
 /* Whether this machine keeps sticky flags and traps; emulators may not. */

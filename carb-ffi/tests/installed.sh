@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
-# What make install puts into a prefix serves projects that know nothing of this checkout, in C by pkg-config and in C++ by
-# CMake; it may be moved; and make uninstall takes away that and nothing else.
+# What make install puts into a prefix serves projects that know nothing of this checkout, in C by pkg-config and in C++
+# by CMake; it may be moved; and make uninstall takes away that and nothing else.
 source "$(dirname "$0")/setup.sh"
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
@@ -15,6 +15,11 @@ carb() { quietly make -s "$1" CARGO="$CARGO" "${@:2}"; }
 
 same_page() { ends_with 0 "$@" "$scenario" > "$work/page.txt" && cmp "$work/page.txt" "$out/first_page.txt"; }
 
+# Which of our libraries a program asks for when it starts.
+needs() { # program, library
+    [ "$(readelf -d "$1" | sed -n 's/.*NEEDED.*\[\(libcarb.*\)\]/\1/p')" = "$2" ]
+}
+
 # Builds and runs the project in C against an installed prefix.
 c_project() { # prefix, folder of libraries
     local project=$work/c_project
@@ -26,10 +31,10 @@ c_project() { # prefix, folder of libraries
     quietly make -s -C "$project" CC="$CC" shared
     same_page env LD_LIBRARY_PATH="$1/$2" "$project/shared"
     # It asks for the binary interface, not for the very version.
-    readelf -d "$project/shared" | grep -q "NEEDED.*\[libcarb.so.$abi\]"
+    needs "$project/shared" "libcarb.so.$abi"
     quietly make -s -C "$project" CC="$CC" static
     same_page "$project/static"
-    ! readelf -d "$project/static" | grep -q NEEDED
+    needs "$project/static" ""
 }
 
 # Builds and runs the project in C++ against an installed prefix.
@@ -38,17 +43,24 @@ cpp_project() { # prefix
     rm -rf "$project"
     cp -r carb-ffi/tests/project_cpp "$project"
     cp carb-ffi/examples/packaging_day.cc "$project"
-    find_carb() { quietly env CXX="$CXX" cmake -S "$project" -B "$project/$2" -DCMAKE_PREFIX_PATH="$1" -DWANTED="$3"; }
+    find_carb() {
+        quietly env CXX="$CXX" cmake -S "$project" -B "$project/$2" -DCMAKE_PREFIX_PATH="$1" -DWANTED="$3"
+    }
     for wanted in "$version" "${version%.*}" ""; do
         find_carb "$1" build "$wanted"
     done
     for wanted in 99 "${version%%.*}.99"; do
-        ! find_carb "$1" refused "$wanted" 2> /dev/null || { echo "CMake took carb $version for $wanted" >&2; return 1; }
+        if find_carb "$1" refused "$wanted" 2> /dev/null; then
+            echo "CMake took carb $version for $wanted" >&2
+            return 1
+        fi
+        grep -q 'requested version "'"$wanted" "$work/log"
     done
     quietly cmake --build "$project/build"
     same_page "$project/build/shared"
     same_page "$project/build/static"
-    ! readelf -d "$project/build/static" | grep -q 'NEEDED.*carb'
+    needs "$project/build/shared" "libcarb.so.$abi"
+    needs "$project/build/static" ""
 }
 
 projects() { # prefix, folder of libraries
@@ -58,7 +70,8 @@ projects() { # prefix, folder of libraries
 
 prefix=$work/prefix
 carb install PREFIX="$prefix"
-! grep -rlF -e "$work" -e "$PWD" "$prefix/lib/pkgconfig" "$prefix/lib/cmake" "$prefix/share"
+# Nothing knows where it lies, or where it came from.
+[ -z "$(grep -rlF -e "$work" -e "$PWD" "$prefix/lib/pkgconfig" "$prefix/lib/cmake" "$prefix/share")" ]
 [ "$(readelf -d "$prefix/lib/libcarb.so" | sed -n 's/.*SONAME.*\[\(.*\)\]/\1/p')" = "libcarb.so.$abi" ]
 # Every name that programs see is ours.
 [ -z "$(nm -D --defined-only "$prefix/lib/libcarb.so" | awk '{print $3}' | grep -v '^carb_')" ]

@@ -1,13 +1,13 @@
 #!/usr/bin/env bash
-# Undefined behaviour in the C programs, and, with a nightly toolchain that brings its runtime, addresses in the library too:
-# sanitized.sh [build]. An ordinary library is blind for what it does itself, as overrun.c shows.
+# Undefined behaviour in the C programs, and, with a nightly toolchain that brings its runtime, addresses in the library
+# too: sanitized.sh [build]. In an ordinary library what it writes itself is not seen; overrun.c proves that it is here.
 source "$(dirname "$0")/setup.sh"
 watched=$target/sanitized
 host=$(rustc -vV | sed -n 's/^host: //p')
 binaries=$watched/$host/debug
 
 nightly() { # whether it is there; nothing is fetched
-    have rustup && rustup toolchain list | grep -q '^nightly' &&
+    have rustup && rustup toolchain list | grep '^nightly' > /dev/null &&
         compgen -G "$(rustup run nightly rustc --print sysroot)/lib/rustlib/$host/lib/librustc*_rt.asan.a" > /dev/null
 }
 
@@ -27,7 +27,10 @@ fi
 
 flags=(-g -fno-sanitize-recover=all)
 for compiler in "${c_compilers[@]}"; do
-    if ! links "$compiler" undefined; then left_out "the runtime of $compiler" "its undefined-behaviour sanitizer"; continue; fi
+    if ! links "$compiler" undefined; then
+        left_out "the runtime of $compiler" "its undefined-behaviour sanitizer"
+        continue
+    fi
     build carb-ffi/tests/conformance.c ub "$compiler" "${c99[@]}" "${flags[@]}" -fsanitize=undefined
     "$out/ub" "$cases" 1 1 > /dev/null
     build carb-ffi/examples/packaging_day.c ub "$compiler" "${c99[@]}" "${flags[@]}" -fsanitize=undefined
