@@ -23,7 +23,7 @@ typedef struct pair {
 /* One going through the cases, and what it found. */
 typedef struct run {
     int line, failures;
-    int lines, json, structs, errors, arrays, values, states;
+    int lines, json, structs, errors, arrays, bound, values, states;
     int state;           /* the floating-point state of the next call */
     float_state entered; /* that of the call under way */
     int keeps_states;    /* whether this machine does */
@@ -185,6 +185,40 @@ static void check_struct(run *at, int function, const pair *inputs, int count, i
     at->structs++;
 }
 
+/* The same output by a function that is kept with its request, where all its numbers may vary. */
+static void check_bound(run *at, int function, const carb_inputs *given, const carb_series *series, size_t count,
+                        const char *output, double wanted, int32_t expected) {
+    const char *names[MOST_PAIRS];
+    double numbers[MOST_PAIRS], out = 0;
+    carb_bound *bound = NULL;
+    carb_error error;
+    int32_t status;
+    size_t s;
+
+    for (s = 0; s < count; s++) {
+        if (series[s].count != COPIES) {
+            return;
+        }
+        names[s] = series[s].name;
+        numbers[s] = series[s].values[0];
+    }
+    error.struct_size = sizeof error;
+    enter(at);
+    status = carb_bind(functions[function].name, given, names, count, output, &bound, &error);
+    leave(at, "carb_bind");
+    expect_code(at, "carb_bind", CARB_OK, status);
+    if (bound == NULL) {
+        return;
+    }
+    enter(at);
+    status = carb_bound_call(bound, numbers, count, &out);
+    leave(at, "carb_bound_call");
+    expect_code(at, "the status of a bound call", expected, status);
+    expect_bits(at, output, wanted, out);
+    carb_bound_free(bound);
+    at->bound++;
+}
+
 /* The array function, all numbers as series under the names that were given, for every shown name of every output. */
 static void check_arrays(run *at, int function, const pair *inputs, int count, const pair *outputs, int output_count,
                          const uint32_t *cautions) {
@@ -213,7 +247,7 @@ static void check_arrays(run *at, int function, const pair *inputs, int count, c
     }
     for (o = 0; o < output_count; o++) {
         double out[COPIES], wanted = 0;
-        int32_t status[COPIES], result;
+        int32_t status[COPIES], result, expected;
         for (;;) {
             size_t s;
             enter(at);
@@ -236,13 +270,14 @@ static void check_arrays(run *at, int function, const pair *inputs, int count, c
             return;
         }
         number(outputs[o].value, &wanted);
+        expected = cautions != NULL ? (int32_t)*cautions : status[0];
         for (copy = 0; copy < COPIES; copy++) {
-            int32_t expected = cautions != NULL ? (int32_t)*cautions : status[0];
             expect_bits(at, outputs[o].name, wanted, out[copy]);
             if (status[copy] < 0 || status[copy] != expected) {
                 expect_code(at, "the status of an element", expected, status[copy]);
             }
         }
+        check_bound(at, function, &given, series, series_count, outputs[o].name, wanted, expected);
     }
     at->arrays++;
 }

@@ -23,16 +23,17 @@ int main(int argc, char **argv) {
         check_cases(&all, text, nth, round);
     }
     free(text);
-    printf("cases %d: %d answers in JSON byte for byte, %d by structs, %d errors by structs, %d by arrays; "
+    printf("cases %d: %d answers in JSON byte for byte, %d by structs, %d errors by structs, %d by arrays, "
+           "%d by bound calls; "
            "%d values bit for bit",
            all.lines / rounds, all.json / rounds, all.structs / rounds, all.errors / rounds, all.arrays / rounds,
-           all.values / rounds);
+           all.bound / rounds, all.values / rounds);
     if (all.keeps_states) {
         printf("; %d floating-point states found as they were, in %d rounds\n", all.states, rounds);
     } else {
         puts("; floating-point flags are not kept here, and not looked at");
     }
-    if (all.structs == 0 || all.arrays == 0 || all.errors == 0) {
+    if (all.structs == 0 || all.arrays == 0 || all.bound == 0 || all.errors == 0) {
         fputs("too little was checked\n", stderr);
         all.failures++;
     }

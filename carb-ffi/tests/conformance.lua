@@ -9,7 +9,7 @@ local COPIES, MOST_SERIES = 3, 64
 ffi.cdef "double strtod(const char *text, char **rest);"
 
 local line_number, failures = 0, 0
-local checked = { cases = 0, json = 0, structs = 0, errors = 0, arrays = 0, values = 0 }
+local checked = { cases = 0, json = 0, structs = 0, errors = 0, arrays = 0, bound = 0, values = 0 }
 
 local function fail(what, wanted, found)
     io.stderr:write(string.format("line %d: %s\n  wanted %s\n  found  %s\n", line_number, what, wanted, found))
@@ -104,6 +104,22 @@ local function check_struct(name, members, inputs, case)
     return answer.cautions
 end
 
+-- The same output by a function that is kept with its request, where all its numbers may vary.
+local function check_bound(name, given, series, count, output, wanted, expected)
+    local names, numbers = ffi.new("const char *[?]", MOST_SERIES), ffi.new("double[?]", MOST_SERIES)
+    for s = 0, count - 1 do
+        if series[s].count ~= COPIES then return end
+        names[s], numbers[s] = series[s].name, series[s].values[0]
+    end
+    local bound, out, problem = ffi.new "carb_bound *[1]", ffi.new "double[1]", carb.sized "carb_error"
+    expect("carb_bind", 0, carb.c.carb_bind(name, given, names, count, output, bound, problem))
+    if bound[0] == nil then return end
+    expect("the status of a bound call", expected, carb.c.carb_bound_call(bound[0], numbers, count, out))
+    expect_bits(output, wanted, out, 0)
+    carb.c.carb_bound_free(bound[0])
+    checked.bound = checked.bound + 1
+end
+
 -- The array function, all numbers as series under the names that were given, for every shown name of every output.
 local function check_arrays(name, inputs, case, cautions)
     local given, problem = carb.inputs(), carb.sized "carb_error"
@@ -143,6 +159,7 @@ local function check_arrays(name, inputs, case, cautions)
             if status[copy] < 0 then fail("the status of an element", expected, status[copy]) end
             expect("the status of an element", expected, status[copy])
         end
+        check_bound(name, given, series, count, output.name, wanted, expected)
     end
     assert(#kept == count) -- keeps the values alive until here
     checked.arrays = checked.arrays + 1
@@ -176,8 +193,8 @@ for line in io.lines((assert(arg[1], "which cases? give the path of cases.tsv"))
     expect("columns", 7, #columns)
     if line_number > 1 then check(columns) end
 end
-print(string.format("cases %d: %d answers in JSON byte for byte, %d by structs, %d errors by structs, %d by arrays; "
-    .. "%d values bit for bit", checked.cases, checked.json, checked.structs, checked.errors, checked.arrays,
-    checked.values))
+print(string.format("cases %d: %d answers in JSON byte for byte, %d by structs, %d errors by structs, %d by arrays, "
+    .. "%d by bound calls; %d values bit for bit", checked.cases, checked.json, checked.structs, checked.errors,
+    checked.arrays, checked.bound, checked.values))
 if checked.structs == 0 or checked.arrays == 0 or checked.errors == 0 then fail("enough", "some", "too little") end
 os.exit(failures == 0 and 0 or 1)

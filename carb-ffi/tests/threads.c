@@ -55,14 +55,16 @@ int main(int argc, char **argv) {
         failures += found->failures;
         values += found->values;
         if (found->values != alone.values || found->json != alone.json || found->arrays != alone.arrays ||
-            found->structs != alone.structs || found->errors != alone.errors || found->states != alone.states) {
+            found->bound != alone.bound || found->structs != alone.structs || found->errors != alone.errors ||
+            found->states != alone.states) {
             fprintf(stderr, "thread %d checked something else than one thread alone\n", t);
             failures++;
         }
     }
     pthread_barrier_destroy(&start);
     free(text);
-    printf("%d threads at once: %d answers in JSON, %d by structs, %d by arrays each; %d values bit for bit in all\n",
-           THREADS, alone.json, alone.structs, alone.arrays, values);
+    printf("%d threads at once: %d answers in JSON, %d by structs, %d by arrays, %d by bound calls each; "
+           "%d values bit for bit in all\n",
+           THREADS, alone.json, alone.structs, alone.arrays, alone.bound, values);
     return failures == 0 && alone.structs > 0 && alone.arrays > 0 ? EXIT_SUCCESS : EXIT_FAILURE;
 }
