@@ -3,6 +3,9 @@ SHELL := bash
 .SHELLFLAGS := -euo pipefail -c
 CARGO ?= cargo
 PYTHON ?= python3
+PREFIX ?= /usr/local
+LIBDIR ?= lib
+DESTDIR ?=
 VENV := .venv
 CORE_FEATURES := json
 SCENARIO ?= docs/scenarios/harbour_ale.json
@@ -11,6 +14,7 @@ SCENARIO ?= docs/scenarios/harbour_ale.json
 MATURIN = CARGO_TARGET_DIR=target/maturin VIRTUAL_ENV=$(CURDIR)/$(VENV) $(VENV)/bin/maturin develop -q -m carb-py/Cargo.toml
 
 .PHONY: demo test test-answers test-rust test-portable test-c test-python test-readme test-notebooks test-package count bench bench-python docs bless clean
+.PHONY: install uninstall
 
 demo: ## Print the packaging plan of the scenario
 	@$(CARGO) run -q -p carb-core --features json --example packaging_day -- $(SCENARIO)
@@ -26,7 +30,7 @@ test-portable: ## The core without std, and as a package of its own
 	@$(call timed,core without std,$(CARGO) check -q -p carb-core --no-default-features && $(CARGO) check -q -p carb-core --no-default-features --features json)
 	@$(call timed,core as a package,$(CARGO) package -q -p carb-core --allow-dirty)
 
-test-c: ## The C face: header, examples, conformance
+test-c: ## The C face: header, conformance, examples, memory, sanitizers, projects on an installed library
 	@$(call timed,C,bash carb-ffi/tests/c.sh)
 
 test-python: $(VENV)/ready ## The Python face
@@ -72,6 +76,9 @@ $(VENV)/ready: requirements.txt
 	@$(PYTHON) -m venv $(VENV)
 	@$(VENV)/bin/pip install -q --disable-pip-version-check -r requirements.txt
 	@touch $@
+
+install uninstall: ## carb.h, libcarb, files for pkg-config and CMake: PREFIX=/usr/local LIBDIR=lib DESTDIR=
+	@PREFIX="$(PREFIX)" LIBDIR="$(LIBDIR)" DESTDIR="$(DESTDIR)" CARGO="$(CARGO)" bash carb-ffi/install.sh $@
 
 clean:
 	rm -rf target $(VENV)

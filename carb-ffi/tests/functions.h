@@ -1,17 +1,21 @@
-/* Every function by name. Written by tests/generated.rs: do not edit. */
+/* Every function by name, in what C99 and C++17 share. Written by tests/generated.rs: do not edit. */
 #define MOST_OUTPUTS 9
 
 static int32_t one_dissolved_co2(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_dissolved_co2_result result = {.struct_size = sizeof result};
-    int32_t status = carb_dissolved_co2(inputs, &result, error);
+    carb_dissolved_co2_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_dissolved_co2(inputs, &result, error);
     out[0] = result.co2_g_per_l;
     *cautions = result.cautions;
     return status;
 }
 
 static int32_t one_keg_pressure(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_keg_pressure_result result = {.struct_size = sizeof result};
-    int32_t status = carb_keg_pressure(inputs, &result, error);
+    carb_keg_pressure_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_keg_pressure(inputs, &result, error);
     out[0] = result.gauge_kpa;
     out[1] = result.abs_kpa;
     *cautions = result.cautions;
@@ -19,24 +23,30 @@ static int32_t one_keg_pressure(const carb_inputs *inputs, double *out, uint32_t
 }
 
 static int32_t one_gas_blend(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_gas_blend_result result = {.struct_size = sizeof result};
-    int32_t status = carb_gas_blend(inputs, &result, error);
+    carb_gas_blend_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_gas_blend(inputs, &result, error);
     out[0] = result.co2_percent;
     *cautions = result.cautions;
     return status;
 }
 
 static int32_t one_keg_temperature(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_keg_temperature_result result = {.struct_size = sizeof result};
-    int32_t status = carb_keg_temperature(inputs, &result, error);
+    carb_keg_temperature_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_keg_temperature(inputs, &result, error);
     out[0] = result.temperature_c;
     *cautions = result.cautions;
     return status;
 }
 
 static int32_t one_warmed_keg(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_warmed_keg_result result = {.struct_size = sizeof result};
-    int32_t status = carb_warmed_keg(inputs, &result, error);
+    carb_warmed_keg_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_warmed_keg(inputs, &result, error);
     out[0] = result.expected_gauge_kpa;
     out[1] = result.expected_abs_kpa;
     out[2] = result.expected_co2_g_per_l;
@@ -47,8 +57,10 @@ static int32_t one_warmed_keg(const carb_inputs *inputs, double *out, uint32_t *
 }
 
 static int32_t one_spunding(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_spunding_result result = {.struct_size = sizeof result};
-    int32_t status = carb_spunding(inputs, &result, error);
+    carb_spunding_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_spunding(inputs, &result, error);
     out[0] = result.relief_gauge_kpa;
     out[1] = result.relief_abs_kpa;
     out[2] = result.closing_sg;
@@ -60,8 +72,10 @@ static int32_t one_spunding(const carb_inputs *inputs, double *out, uint32_t *ca
 }
 
 static int32_t one_closed_fermentation(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_closed_fermentation_result result = {.struct_size = sizeof result};
-    int32_t status = carb_closed_fermentation(inputs, &result, error);
+    carb_closed_fermentation_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_closed_fermentation(inputs, &result, error);
     out[0] = result.expected_gauge_kpa;
     out[1] = result.expected_abs_kpa;
     out[2] = result.expected_co2_g_per_l;
@@ -72,8 +86,10 @@ static int32_t one_closed_fermentation(const carb_inputs *inputs, double *out, u
 }
 
 static int32_t one_stone_pressure(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_stone_pressure_result result = {.struct_size = sizeof result};
-    int32_t status = carb_stone_pressure(inputs, &result, error);
+    carb_stone_pressure_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_stone_pressure(inputs, &result, error);
     out[0] = result.gauge_kpa;
     out[1] = result.surface_gauge_kpa;
     out[2] = result.head_drop_kpa;
@@ -82,16 +98,20 @@ static int32_t one_stone_pressure(const carb_inputs *inputs, double *out, uint32
 }
 
 static int32_t one_residual_co2(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_residual_co2_result result = {.struct_size = sizeof result};
-    int32_t status = carb_residual_co2(inputs, &result, error);
+    carb_residual_co2_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_residual_co2(inputs, &result, error);
     out[0] = result.co2_g_per_l;
     *cautions = result.cautions;
     return status;
 }
 
 static int32_t one_priming_sugar(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_priming_sugar_result result = {.struct_size = sizeof result};
-    int32_t status = carb_priming_sugar(inputs, &result, error);
+    carb_priming_sugar_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_priming_sugar(inputs, &result, error);
     out[0] = result.mass_g;
     out[1] = result.dose_g_per_l;
     *cautions = result.cautions;
@@ -99,8 +119,10 @@ static int32_t one_priming_sugar(const carb_inputs *inputs, double *out, uint32_
 }
 
 static int32_t one_primed_carbonation(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_primed_carbonation_result result = {.struct_size = sizeof result};
-    int32_t status = carb_primed_carbonation(inputs, &result, error);
+    carb_primed_carbonation_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_primed_carbonation(inputs, &result, error);
     out[0] = result.co2_g_per_l;
     out[1] = result.added_abv_percent;
     out[2] = result.abv_percent;
@@ -109,8 +131,10 @@ static int32_t one_primed_carbonation(const carb_inputs *inputs, double *out, ui
 }
 
 static int32_t one_priming_wort(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_priming_wort_result result = {.struct_size = sizeof result};
-    int32_t status = carb_priming_wort(inputs, &result, error);
+    carb_priming_wort_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_priming_wort(inputs, &result, error);
     out[0] = result.wort_l;
     out[1] = result.wort_percent;
     *cautions = result.cautions;
@@ -118,8 +142,10 @@ static int32_t one_priming_wort(const carb_inputs *inputs, double *out, uint32_t
 }
 
 static int32_t one_priming_syrup(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_priming_syrup_result result = {.struct_size = sizeof result};
-    int32_t status = carb_priming_syrup(inputs, &result, error);
+    carb_priming_syrup_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_priming_syrup(inputs, &result, error);
     out[0] = result.syrup_l;
     out[1] = result.least_syrup_water_l;
     out[2] = result.syrup_percent;
@@ -128,8 +154,10 @@ static int32_t one_priming_syrup(const carb_inputs *inputs, double *out, uint32_
 }
 
 static int32_t one_package_pressure(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_package_pressure_result result = {.struct_size = sizeof result};
-    int32_t status = carb_package_pressure(inputs, &result, error);
+    carb_package_pressure_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_package_pressure(inputs, &result, error);
     out[0] = result.expected_gauge_kpa;
     out[1] = result.expected_abs_kpa;
     out[2] = result.expected_co2_g_per_l;
@@ -140,8 +168,10 @@ static int32_t one_package_pressure(const carb_inputs *inputs, double *out, uint
 }
 
 static int32_t one_package_carbonation(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_package_carbonation_result result = {.struct_size = sizeof result};
-    int32_t status = carb_package_carbonation(inputs, &result, error);
+    carb_package_carbonation_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_package_carbonation(inputs, &result, error);
     out[0] = result.total_co2_g_per_l;
     out[1] = result.dissolved_co2_g_per_l;
     out[2] = result.least_total_co2_g_per_l;
@@ -151,8 +181,10 @@ static int32_t one_package_carbonation(const carb_inputs *inputs, double *out, u
 }
 
 static int32_t one_conditioning(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_conditioning_result result = {.struct_size = sizeof result};
-    int32_t status = carb_conditioning(inputs, &result, error);
+    carb_conditioning_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_conditioning(inputs, &result, error);
     out[0] = result.expected_progress_percent;
     out[1] = result.least_progress_percent;
     out[2] = result.most_progress_percent;
@@ -161,8 +193,10 @@ static int32_t one_conditioning(const carb_inputs *inputs, double *out, uint32_t
 }
 
 static int32_t one_conditioning_time(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_conditioning_time_result result = {.struct_size = sizeof result};
-    int32_t status = carb_conditioning_time(inputs, &result, error);
+    carb_conditioning_time_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_conditioning_time(inputs, &result, error);
     out[0] = result.expected_time_h;
     out[1] = result.least_time_h;
     out[2] = result.most_time_h;
@@ -171,16 +205,20 @@ static int32_t one_conditioning_time(const carb_inputs *inputs, double *out, uin
 }
 
 static int32_t one_reyeasting(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_reyeasting_result result = {.struct_size = sizeof result};
-    int32_t status = carb_reyeasting(inputs, &result, error);
+    carb_reyeasting_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_reyeasting(inputs, &result, error);
     out[0] = result.dry_yeast_mass_g;
     *cautions = result.cautions;
     return status;
 }
 
 static int32_t one_gravity(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_gravity_result result = {.struct_size = sizeof result};
-    int32_t status = carb_gravity(inputs, &result, error);
+    carb_gravity_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_gravity(inputs, &result, error);
     out[0] = result.sg;
     out[1] = result.plato;
     *cautions = result.cautions;
@@ -188,8 +226,10 @@ static int32_t one_gravity(const carb_inputs *inputs, double *out, uint32_t *cau
 }
 
 static int32_t one_attenuation(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_attenuation_result result = {.struct_size = sizeof result};
-    int32_t status = carb_attenuation(inputs, &result, error);
+    carb_attenuation_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_attenuation(inputs, &result, error);
     out[0] = result.real_extract_plato;
     out[1] = result.apparent_attenuation_percent;
     out[2] = result.real_attenuation_percent;
@@ -202,8 +242,10 @@ static int32_t one_attenuation(const carb_inputs *inputs, double *out, uint32_t 
 }
 
 static int32_t one_final_gravity(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_final_gravity_result result = {.struct_size = sizeof result};
-    int32_t status = carb_final_gravity(inputs, &result, error);
+    carb_final_gravity_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_final_gravity(inputs, &result, error);
     out[0] = result.final_sg;
     out[1] = result.final_plato;
     *cautions = result.cautions;
@@ -211,8 +253,10 @@ static int32_t one_final_gravity(const carb_inputs *inputs, double *out, uint32_
 }
 
 static int32_t one_gravity_co2(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_gravity_co2_result result = {.struct_size = sizeof result};
-    int32_t status = carb_gravity_co2(inputs, &result, error);
+    carb_gravity_co2_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_gravity_co2(inputs, &result, error);
     out[0] = result.fermentable_g_per_l;
     out[1] = result.balling_co2_g_per_l;
     out[2] = result.theory_co2_g_per_l;
@@ -221,8 +265,10 @@ static int32_t one_gravity_co2(const carb_inputs *inputs, double *out, uint32_t 
 }
 
 static int32_t one_added_co2(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_added_co2_result result = {.struct_size = sizeof result};
-    int32_t status = carb_added_co2(inputs, &result, error);
+    carb_added_co2_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_added_co2(inputs, &result, error);
     out[0] = result.expected_co2_g_per_l;
     out[1] = result.worst_co2_g_per_l;
     out[2] = result.added_abv_percent;
@@ -231,8 +277,10 @@ static int32_t one_added_co2(const carb_inputs *inputs, double *out, uint32_t *c
 }
 
 static int32_t one_drink_properties(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_drink_properties_result result = {.struct_size = sizeof result};
-    int32_t status = carb_drink_properties(inputs, &result, error);
+    carb_drink_properties_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_drink_properties(inputs, &result, error);
     out[0] = result.density_kg_per_m3;
     out[1] = result.viscosity_mpa_s;
     out[2] = result.diffusivity_m2_per_s;
@@ -241,8 +289,10 @@ static int32_t one_drink_properties(const carb_inputs *inputs, double *out, uint
 }
 
 static int32_t one_co2_saturation(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_co2_saturation_result result = {.struct_size = sizeof result};
-    int32_t status = carb_co2_saturation(inputs, &result, error);
+    carb_co2_saturation_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_co2_saturation(inputs, &result, error);
     out[0] = result.abs_kpa;
     out[1] = result.liquid_density_kg_per_m3;
     out[2] = result.vapour_density_kg_per_m3;
@@ -251,8 +301,10 @@ static int32_t one_co2_saturation(const carb_inputs *inputs, double *out, uint32
 }
 
 static int32_t one_line_flow(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_line_flow_result result = {.struct_size = sizeof result};
-    int32_t status = carb_line_flow(inputs, &result, error);
+    carb_line_flow_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_line_flow(inputs, &result, error);
     out[0] = result.flow_l_per_min;
     out[1] = result.pour_seconds;
     out[2] = result.speed_m_per_s;
@@ -264,8 +316,10 @@ static int32_t one_line_flow(const carb_inputs *inputs, double *out, uint32_t *c
 }
 
 static int32_t one_line_length(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_line_length_result result = {.struct_size = sizeof result};
-    int32_t status = carb_line_length(inputs, &result, error);
+    carb_line_length_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_line_length(inputs, &result, error);
     out[0] = result.line_m;
     out[1] = result.line_l;
     out[2] = result.flow_l_per_min;
@@ -278,8 +332,10 @@ static int32_t one_line_length(const carb_inputs *inputs, double *out, uint32_t 
 }
 
 static int32_t one_line_pressure(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_line_pressure_result result = {.struct_size = sizeof result};
-    int32_t status = carb_line_pressure(inputs, &result, error);
+    carb_line_pressure_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_line_pressure(inputs, &result, error);
     out[0] = result.gauge_kpa;
     out[1] = result.lift_drop_kpa;
     out[2] = result.line_drop_kpa;
@@ -293,8 +349,10 @@ static int32_t one_line_pressure(const carb_inputs *inputs, double *out, uint32_
 }
 
 static int32_t one_handbook_line(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_handbook_line_result result = {.struct_size = sizeof result};
-    int32_t status = carb_handbook_line(inputs, &result, error);
+    carb_handbook_line_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_handbook_line(inputs, &result, error);
     out[0] = result.line_m;
     out[1] = result.lift_drop_kpa;
     out[2] = result.resistance_bar_per_m;
@@ -303,8 +361,10 @@ static int32_t one_handbook_line(const carb_inputs *inputs, double *out, uint32_
 }
 
 static int32_t one_handbook_pressure(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_handbook_pressure_result result = {.struct_size = sizeof result};
-    int32_t status = carb_handbook_pressure(inputs, &result, error);
+    carb_handbook_pressure_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_handbook_pressure(inputs, &result, error);
     out[0] = result.gauge_kpa;
     out[1] = result.lift_drop_kpa;
     out[2] = result.line_drop_kpa;
@@ -313,8 +373,10 @@ static int32_t one_handbook_pressure(const carb_inputs *inputs, double *out, uin
 }
 
 static int32_t one_filling_carbonation(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_filling_carbonation_result result = {.struct_size = sizeof result};
-    int32_t status = carb_filling_carbonation(inputs, &result, error);
+    carb_filling_carbonation_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_filling_carbonation(inputs, &result, error);
     out[0] = result.expected_co2_g_per_l;
     out[1] = result.least_co2_g_per_l;
     out[2] = result.most_co2_g_per_l;
@@ -323,8 +385,10 @@ static int32_t one_filling_carbonation(const carb_inputs *inputs, double *out, u
 }
 
 static int32_t one_blend(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_blend_result result = {.struct_size = sizeof result};
-    int32_t status = carb_blend(inputs, &result, error);
+    carb_blend_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_blend(inputs, &result, error);
     out[0] = result.packaged_l;
     out[1] = result.mixed_co2_g_per_l;
     out[2] = result.kept_co2_g_per_l;
@@ -334,8 +398,10 @@ static int32_t one_blend(const carb_inputs *inputs, double *out, uint32_t *cauti
 }
 
 static int32_t one_purge_oxygen(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_purge_oxygen_result result = {.struct_size = sizeof result};
-    int32_t status = carb_purge_oxygen(inputs, &result, error);
+    carb_purge_oxygen_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_purge_oxygen(inputs, &result, error);
     out[0] = result.oxygen_ppm;
     out[1] = result.each_gas_g;
     out[2] = result.total_gas_g;
@@ -344,8 +410,10 @@ static int32_t one_purge_oxygen(const carb_inputs *inputs, double *out, uint32_t
 }
 
 static int32_t one_purge_cycles(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_purge_cycles_result result = {.struct_size = sizeof result};
-    int32_t status = carb_purge_cycles(inputs, &result, error);
+    carb_purge_cycles_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_purge_cycles(inputs, &result, error);
     out[0] = result.cycles_count;
     out[1] = result.whole_cycles_count;
     out[2] = result.each_gas_g;
@@ -355,8 +423,10 @@ static int32_t one_purge_cycles(const carb_inputs *inputs, double *out, uint32_t
 }
 
 static int32_t one_sweep_oxygen(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_sweep_oxygen_result result = {.struct_size = sizeof result};
-    int32_t status = carb_sweep_oxygen(inputs, &result, error);
+    carb_sweep_oxygen_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_sweep_oxygen(inputs, &result, error);
     out[0] = result.mixed_oxygen_ppm;
     out[1] = result.plug_flow_oxygen_ppm;
     out[2] = result.gas_g;
@@ -365,8 +435,10 @@ static int32_t one_sweep_oxygen(const carb_inputs *inputs, double *out, uint32_t
 }
 
 static int32_t one_push_oxygen(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_push_oxygen_result result = {.struct_size = sizeof result};
-    int32_t status = carb_push_oxygen(inputs, &result, error);
+    carb_push_oxygen_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_push_oxygen(inputs, &result, error);
     out[0] = result.oxygen_ppm;
     out[1] = result.gas_g;
     *cautions = result.cautions;
@@ -374,8 +446,10 @@ static int32_t one_push_oxygen(const carb_inputs *inputs, double *out, uint32_t 
 }
 
 static int32_t one_oxygen_pickup(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_oxygen_pickup_result result = {.struct_size = sizeof result};
-    int32_t status = carb_oxygen_pickup(inputs, &result, error);
+    carb_oxygen_pickup_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_oxygen_pickup(inputs, &result, error);
     out[0] = result.headspace_picked_up_ug_per_l;
     out[1] = result.gas_picked_up_ug_per_l;
     out[2] = result.total_oxygen_ug_per_l;
@@ -385,8 +459,10 @@ static int32_t one_oxygen_pickup(const carb_inputs *inputs, double *out, uint32_
 }
 
 static int32_t one_total_package_oxygen(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_total_package_oxygen_result result = {.struct_size = sizeof result};
-    int32_t status = carb_total_package_oxygen(inputs, &result, error);
+    carb_total_package_oxygen_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_total_package_oxygen(inputs, &result, error);
     out[0] = result.total_oxygen_ug_per_l;
     out[1] = result.headspace_picked_up_ug_per_l;
     *cautions = result.cautions;
@@ -394,8 +470,10 @@ static int32_t one_total_package_oxygen(const carb_inputs *inputs, double *out, 
 }
 
 static int32_t one_gas_budget(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_gas_budget_result result = {.struct_size = sizeof result};
-    int32_t status = carb_gas_budget(inputs, &result, error);
+    carb_gas_budget_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_gas_budget(inputs, &result, error);
     out[0] = result.dissolve_gas_g;
     out[1] = result.headspace_gas_g;
     out[2] = result.purge_gas_g;
@@ -410,8 +488,10 @@ static int32_t one_gas_budget(const carb_inputs *inputs, double *out, uint32_t *
 }
 
 static int32_t one_cylinder_left(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_cylinder_left_result result = {.struct_size = sizeof result};
-    int32_t status = carb_cylinder_left(inputs, &result, error);
+    carb_cylinder_left_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_cylinder_left(inputs, &result, error);
     out[0] = result.gauge_kpa;
     out[1] = result.abs_kpa;
     out[2] = result.falling_left_percent;
@@ -421,8 +501,10 @@ static int32_t one_cylinder_left(const carb_inputs *inputs, double *out, uint32_
 }
 
 static int32_t one_cylinder_contents(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_cylinder_contents_result result = {.struct_size = sizeof result};
-    int32_t status = carb_cylinder_contents(inputs, &result, error);
+    carb_cylinder_contents_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_cylinder_contents(inputs, &result, error);
     out[0] = result.left_gas_g;
     out[1] = result.left_percent;
     out[2] = result.kegs_count;
@@ -431,8 +513,10 @@ static int32_t one_cylinder_contents(const carb_inputs *inputs, double *out, uin
 }
 
 static int32_t one_room_co2(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_room_co2_result result = {.struct_size = sizeof result};
-    int32_t status = carb_room_co2(inputs, &result, error);
+    carb_room_co2_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_room_co2(inputs, &result, error);
     out[0] = result.mixed_room_air_ppm;
     out[1] = result.bound_room_air_ppm;
     out[2] = result.low_half_room_air_ppm;
@@ -445,8 +529,10 @@ static int32_t one_room_co2(const carb_inputs *inputs, double *out, uint32_t *ca
 }
 
 static int32_t one_room_leak(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_room_leak_result result = {.struct_size = sizeof result};
-    int32_t status = carb_room_leak(inputs, &result, error);
+    carb_room_leak_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_room_leak(inputs, &result, error);
     out[0] = result.mixed_room_air_ppm;
     out[1] = result.low_half_room_air_ppm;
     *cautions = result.cautions;
@@ -454,16 +540,20 @@ static int32_t one_room_leak(const carb_inputs *inputs, double *out, uint32_t *c
 }
 
 static int32_t one_ambient_pressure(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_ambient_pressure_result result = {.struct_size = sizeof result};
-    int32_t status = carb_ambient_pressure(inputs, &result, error);
+    carb_ambient_pressure_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_ambient_pressure(inputs, &result, error);
     out[0] = result.ambient_kpa;
     *cautions = result.cautions;
     return status;
 }
 
 static int32_t one_packaging_cost(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_packaging_cost_result result = {.struct_size = sizeof result};
-    int32_t status = carb_packaging_cost(inputs, &result, error);
+    carb_packaging_cost_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_packaging_cost(inputs, &result, error);
     out[0] = result.bottles_first_cost_money_per_l;
     out[1] = result.keg_first_cost_money_per_l;
     out[2] = result.bottles_cost_money_per_l;
@@ -475,16 +565,20 @@ static int32_t one_packaging_cost(const carb_inputs *inputs, double *out, uint32
 }
 
 static int32_t one_break_even(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_break_even_result result = {.struct_size = sizeof result};
-    int32_t status = carb_break_even(inputs, &result, error);
+    carb_break_even_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_break_even(inputs, &result, error);
     out[0] = result.batches_count;
     *cautions = result.cautions;
     return status;
 }
 
 static int32_t one_uptake_rate(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_uptake_rate_result result = {.struct_size = sizeof result};
-    int32_t status = carb_uptake_rate(inputs, &result, error);
+    carb_uptake_rate_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_uptake_rate(inputs, &result, error);
     out[0] = result.expected_kla_per_h;
     out[1] = result.least_kla_per_h;
     out[2] = result.most_kla_per_h;
@@ -493,8 +587,10 @@ static int32_t one_uptake_rate(const carb_inputs *inputs, double *out, uint32_t 
 }
 
 static int32_t one_carbonation_time(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_carbonation_time_result result = {.struct_size = sizeof result};
-    int32_t status = carb_carbonation_time(inputs, &result, error);
+    carb_carbonation_time_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_carbonation_time(inputs, &result, error);
     out[0] = result.expected_time_h;
     out[1] = result.soonest_time_h;
     out[2] = result.latest_time_h;
@@ -503,8 +599,10 @@ static int32_t one_carbonation_time(const carb_inputs *inputs, double *out, uint
 }
 
 static int32_t one_carbonation_progress(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_carbonation_progress_result result = {.struct_size = sizeof result};
-    int32_t status = carb_carbonation_progress(inputs, &result, error);
+    carb_carbonation_progress_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_carbonation_progress(inputs, &result, error);
     out[0] = result.expected_co2_g_per_l;
     out[1] = result.least_co2_g_per_l;
     out[2] = result.most_co2_g_per_l;
@@ -514,8 +612,10 @@ static int32_t one_carbonation_progress(const carb_inputs *inputs, double *out, 
 }
 
 static int32_t one_burst_time(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {
-    carb_burst_time_result result = {.struct_size = sizeof result};
-    int32_t status = carb_burst_time(inputs, &result, error);
+    carb_burst_time_result result;
+    int32_t status;
+    result.struct_size = sizeof result;
+    status = carb_burst_time(inputs, &result, error);
     out[0] = result.stop_time_h;
     out[1] = result.expected_co2_g_per_l;
     out[2] = result.least_co2_g_per_l;

@@ -534,15 +534,17 @@ fn functions_rs() -> String {
 /// The functions by name, for the conformance test in C.
 fn functions_h() -> String {
     let most = FUNCTIONS.iter().map(|function| function.outputs.len()).max().unwrap_or(1);
-    let mut text = String::from("/* Every function by name. Written by tests/generated.rs: do not edit. */\n");
+    let mut text = String::from(
+        "/* Every function by name, in what C99 and C++17 share. Written by tests/generated.rs: do not edit. */\n",
+    );
     let _ = writeln!(text, "#define MOST_OUTPUTS {most}\n");
     for function in FUNCTIONS {
         let name = function.name;
         let _ = write!(
             text,
             "static int32_t one_{name}(const carb_inputs *inputs, double *out, uint32_t *cautions, carb_error *error) {{\n    \
-             carb_{name}_result result = {{.struct_size = sizeof result}};\n    \
-             int32_t status = carb_{name}(inputs, &result, error);\n"
+             carb_{name}_result result;\n    int32_t status;\n    \
+             result.struct_size = sizeof result;\n    status = carb_{name}(inputs, &result, error);\n"
         );
         for (at, output) in output_names(function).iter().enumerate() {
             let _ = writeln!(text, "    out[{at}] = result.{output};");
