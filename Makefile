@@ -6,6 +6,7 @@ PYTHON ?= python3
 PREFIX ?= /usr/local
 LIBDIR ?= lib
 DESTDIR ?=
+PROFILE ?= release
 VENV := .venv
 CORE_FEATURES := json
 SCENARIO ?= docs/scenarios/harbour_ale.json
@@ -77,8 +78,8 @@ $(VENV)/ready: requirements.txt
 	@$(VENV)/bin/pip install -q --disable-pip-version-check -r requirements.txt
 	@touch $@
 
-install uninstall: ## carb.h, libcarb, files for pkg-config and CMake: PREFIX=/usr/local LIBDIR=lib DESTDIR=
-	@PREFIX="$(PREFIX)" LIBDIR="$(LIBDIR)" DESTDIR="$(DESTDIR)" CARGO="$(CARGO)" bash carb-ffi/install.sh $@
+install uninstall: ## carb.h, libcarb, files for pkg-config and CMake: PREFIX=/usr/local LIBDIR=lib DESTDIR= PROFILE=release
+	@PREFIX="$(PREFIX)" LIBDIR="$(LIBDIR)" DESTDIR="$(DESTDIR)" PROFILE="$(PROFILE)" CARGO="$(CARGO)" bash carb-ffi/install.sh $@
 
 clean:
 	rm -rf target $(VENV)

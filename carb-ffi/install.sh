@@ -1,11 +1,12 @@
 #!/usr/bin/env bash
 # Installs what C and C++ programs need, or takes exactly that away again: install.sh install|uninstall
 #   PREFIX   where it will be used (/usr/local)        LIBDIR  the folder of libraries in there (lib)
-#   DESTDIR  put before the prefix, for packagers      CARGO, RUSTC, CARGO_TARGET_DIR as usual
+#   DESTDIR  put before the prefix, for packagers      PROFILE of cargo (release; dev to debug)
+# CARGO, RUSTC and CARGO_TARGET_DIR as usual.
 # A list of what was put there, share/carb/installed, remembers files and the folders that were made for them.
 set -euo pipefail
 cd "$(dirname "$0")/.."
-: "${PREFIX:=/usr/local}" "${LIBDIR:=lib}" "${DESTDIR:=}" "${CARGO:=cargo}" "${RUSTC:=rustc}"
+: "${PREFIX:=/usr/local}" "${LIBDIR:=lib}" "${DESTDIR:=}" "${CARGO:=cargo}" "${RUSTC:=rustc}" "${PROFILE:=release}"
 case $PREFIX in /*) ;; *) echo "PREFIX=$PREFIX is no absolute path: give one, such as /usr/local" >&2; exit 2 ;; esac
 case /$LIBDIR/ in //* | */../* | */./*) echo "LIBDIR=$LIBDIR: give a folder in the prefix, such as lib" >&2; exit 2 ;; esac
 root=$DESTDIR$PREFIX
@@ -57,8 +58,8 @@ find_static() {
 install_all() {
     [ "$(uname -s)" = Linux ] || { echo "make install knows the shared libraries of Linux only" >&2; exit 1; }
     local target version abi up pointer_bytes static=() folders=() template path
-    "$CARGO" build -q --release -p carb-ffi
-    target=$(realpath -m "${CARGO_TARGET_DIR:-target}")/release
+    "$CARGO" build -q --profile "$PROFILE" -p carb-ffi
+    target=$(realpath -m "${CARGO_TARGET_DIR:-target}")/${PROFILE/#dev/debug}
     version=$("$CARGO" pkgid -p carb-ffi | sed 's/.*[#@]//')
     abi=$(awk '$2 == "CARB_ABI_VERSION" {print $3}' carb-ffi/include/carb.h)
     up=$(sed 's|[^/]\+|..|g' <<< "$LIBDIR") # from the folder of libraries to the prefix
