@@ -11,6 +11,7 @@ null}. Each run sets cells (null empties one; it stays so for the runs that foll
 """
 
 import json
+import os
 import shutil
 import subprocess
 import sys
@@ -22,6 +23,9 @@ from com.sun.star.beans import PropertyValue
 from com.sun.star.table.CellContentType import EMPTY
 
 ATTEMPTS = 240
+# LibreOffice's Python takes its standard library from beside the first python3 of the path: that has to be its own.
+OWN = {name: value for name, value in os.environ.items() if name not in ("PYTHONPATH", "PYTHONHOME", "VIRTUAL_ENV")}
+OWN["PATH"] = f"/usr/bin:/bin:{OWN.get('PATH', '')}"
 
 
 def environment(folder):
@@ -34,7 +38,10 @@ def environment(folder):
 
 def install(addin, folder):
     subprocess.run(
-        ["unopkg", "add", "--shared", "-f", str(addin), *environment(folder)], check=True, stdout=subprocess.DEVNULL
+        ["unopkg", "add", "--shared", "-f", str(addin), *environment(folder)],
+        check=True,
+        stdout=subprocess.DEVNULL,
+        env=OWN,
     )
 
 
@@ -46,7 +53,10 @@ class Office:
         quiet = ["--headless", "--norestore", "--nologo", "--nolockcheck"]
         accept = f"--accept=pipe,name={pipe};urp;"
         self.process = subprocess.Popen(
-            ["soffice", *quiet, accept, *environment(folder)], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL
+            ["soffice", *quiet, accept, *environment(folder)],
+            stdout=subprocess.DEVNULL,
+            stderr=subprocess.DEVNULL,
+            env=OWN,
         )
         local = uno.getComponentContext()
         resolver = local.ServiceManager.createInstanceWithContext("com.sun.star.bridge.UnoUrlResolver", local)

@@ -1,0 +1,35 @@
+"""The names of the library, from the file that was written when the add-in was built."""
+
+import json
+from pathlib import Path
+
+_known = json.loads(Path(__file__).with_name("names.json").read_text("utf-8"))
+
+FUNCTIONS = _known["outputs"]
+"""Each elementwise function, with the names of its outputs."""
+INPUTS = _known["inputs"]
+"""Each elementwise function, with the names of its inputs."""
+TABLES = _known["tables"]
+"""Each table, with the names of its columns."""
+KINDS = _known["kinds"]
+"""Every name that a function or a table takes, with what it takes: "number", "choice" or "flag"."""
+UNITS = _known["units"]
+"""The names of the units."""
+PLATFORM = _known["platform"]
+"""The platform that the add-in was built for."""
+
+VOCABULARY = {*KINDS, *(name for outputs in FUNCTIONS.values() for name in outputs)}
+
+
+def spelled(text):
+    """A name or a choice as the library writes it: Calc likes to put capitals where a cell begins."""
+    return text.strip().lower()
+
+
+def role_and_unit(name):
+    """What a name says before its unit, and the unit: "gauge" and "psi". A unit by itself has no role."""
+    ends = [unit for unit in UNITS if name.endswith(f"_{unit}")]
+    if name in UNITS or name not in VOCABULARY or not ends:
+        return "", name
+    unit = max(ends, key=len)
+    return name.removesuffix(f"_{unit}"), unit

@@ -1,0 +1,83 @@
+"""What the function wizard says of each function and argument, from the tables of the library."""
+
+from typing import Any
+from xml.sax.saxutils import escape, quoteattr
+
+from interface import plain
+
+Entry = dict[str, Any]
+HEAD = """\
+<?xml version="1.0" encoding="UTF-8"?>
+<oor:component-data xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema" \
+oor:name="CalcAddIns" oor:package="org.openoffice.Office">
+<node oor:name="AddInInfo"><node oor:name="carb.Calc" oor:op="replace"><node oor:name="AddInFunctions">
+"""
+TAIL = "</node></node></node>\n</oor:component-data>\n"
+CATEGORY = "Add-In"
+"""Calc has no categories but its own."""
+
+
+def texts(functions: list[Entry], companions: list[Entry], tables: list[Entry]) -> str:
+    nodes = [node(one["name"], one["summary"], function_arguments(one)) for one in functions]
+    for one in companions:
+        arguments = [(name, text + choice_of(tables) * (name == "table")) for name, _, text in one["arguments"]]
+        nodes.append(node(one["name"], one["summary"], arguments))
+    return HEAD + "".join(nodes) + TAIL
+
+
+def choice_of(tables: list[Entry]) -> str:
+    return f"One of: {', '.join(table['name'] for table in tables)}."
+
+
+def function_arguments(function: Entry) -> list[tuple[str, str]]:
+    return [("wanted", wanted(function)), ("pairs", pairs(function))]
+
+
+def wanted(function: Entry) -> str:
+    """The outputs in the units that are shown; a text of the wizard has no room for more."""
+    names = ["_".join(filter(None, (out["noun"], out["name"]))) for out in function["outputs"] if out["shown"]]
+    return f"The name of what is wanted, in quotes. One of: {', '.join(names)}."
+
+
+def pairs(function: Entry) -> str:
+    """Names of inputs, by what has to be given."""
+    inputs = function["inputs"]
+    needed = [spelled(one) for one in inputs if one.get("need")]
+    choices: dict[str, list[str]] = {}
+    for one in inputs:
+        if "one_of" in one:
+            choices.setdefault(one["one_of"], []).append(spelled(one))
+    free = [spelled(one) for one in inputs if not one.get("need") and "one_of" not in one]
+    lines = ["Names and values in turn, or blocks of two columns; a value may be a range."]
+    if needed:
+        lines.append(f"Required: {'; '.join(needed)}.")
+    lines += [f"One of: {'; '.join(some)}." for some in choices.values()]
+    if free:
+        lines.append(f"Optional: {'; '.join(free)}.")
+    return " ".join(lines)
+
+
+def spelled(entry: Entry) -> str:
+    """The names of an input: one quantity in several units, or a choice."""
+    names = " or ".join(entry["names"])
+    if "choices" in entry and len(entry["choices"]) <= FEW:
+        return f"{names} ({', '.join(entry['choices'])})"
+    return names if "choices" in entry or "low" in entry else f"{names} (true, false)"
+
+
+FEW = 8
+"""So many choices are listed; longer lists are the names of a table."""
+
+
+def node(name: str, summary: str, arguments: list[tuple[str, str]]) -> str:
+    taken = "".join(
+        f"<node oor:name={quoteattr(plain(key))} oor:op=\"replace\">{prop('DisplayName', key)}{prop('Description', text)}</node>"
+        for key, text in arguments
+    )
+    inner = f"{prop('DisplayName', name.upper())}{prop('Description', summary)}"
+    inner += f"<prop oor:name=\"Category\"><value>{CATEGORY}</value></prop>"
+    return f"<node oor:name={quoteattr(plain(name))} oor:op=\"replace\">{inner}<node oor:name=\"Parameters\">{taken}</node></node>\n"
+
+
+def prop(name: str, text: str) -> str:
+    return f"<prop oor:name={quoteattr(name)}><value xml:lang=\"en\">{escape(text)}</value></prop>"
