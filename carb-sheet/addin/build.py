@@ -15,7 +15,7 @@ from typing import Any
 
 from carb import _carb
 from companions import COMPANIONS
-from interface import idl
+from interface import idl, plain
 from wizard import texts
 
 HERE = Path(__file__).parent
@@ -65,6 +65,10 @@ def names(tables: Entry) -> Entry:
         },
         "inputs": {
             one["name"]: [name for known in one["inputs"] for name in known["names"]] for one in tables["functions"]
+        },
+        "varying": {
+            one["name"]: [name for known in one["inputs"] if known["array"] for name in known["names"]]
+            for one in tables["functions"]
         },
         "tables": {one["name"]: [column["name"] for column in one["columns"]] for one in tables["tables"]},
         "kinds": {name: kind(known) for one in entries for known in one["inputs"] for name in known["names"]},

@@ -2,7 +2,7 @@
 
 from . import library
 from .arguments import cells, pairs, shape
-from .empties import filled
+from .empties import ANY, filled
 from .functions import in_json
 from .names import FUNCTIONS, INPUTS, TABLES, role_and_unit, spelled
 from .refusal import Refusal
@@ -74,8 +74,9 @@ def told(name, tell, refusal_told):
 
     def call(caller, function, rest):
         try:
-            function, *rest = filled(caller, name, (function, *rest))
-            function = named(function, FUNCTIONS, "function")
+            asked, *rest = filled(caller, name, (function, *rest))
+            function = named(asked, FUNCTIONS, "function")
+            agreed(caller, function, rest)
             elements, height, width = requests(function, rest)
         except Refusal as refusal:
             if not refusal_told:
@@ -92,6 +93,12 @@ def told(name, tell, refusal_told):
         return laid_out(found, height, width)
 
     return call
+
+
+def agreed(caller, function, rest):
+    """Where it cannot be told whether a 0 in the cells of the function itself is an empty cell, that is what is told."""
+    for arguments in ((ANY, *rest), rest):
+        filled(caller, function, arguments)
 
 
 def cautions(function, request):

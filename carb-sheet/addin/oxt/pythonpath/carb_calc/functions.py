@@ -7,7 +7,7 @@ that differ in numbers only, and the library works each such group out at once.
 from . import library
 from .arguments import EMPTY, cells, pairs, shape
 from .empties import filled
-from .names import KINDS, spelled
+from .names import KINDS, VARYING, spelled
 from .refusal import Refusal
 from .result import FAILED
 
@@ -50,7 +50,7 @@ def elements(function, outputs, columns, count):
     for place in range(count):
         wanted = outputs[place if len(outputs) > 1 else 0]
         key = tuple(
-            True if is_number(values[place]) and KINDS.get(name) == "number" else (values[place],)
+            True if is_number(values[place]) and name in VARYING[function] else (values[place],)
             for name, values in varying
         )
         alike.setdefault((wanted, key), []).append(place)

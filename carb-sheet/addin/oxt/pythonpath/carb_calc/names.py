@@ -9,6 +9,8 @@ FUNCTIONS = _known["outputs"]
 """Each elementwise function, with the names of its outputs."""
 INPUTS = _known["inputs"]
 """Each elementwise function, with the names of its inputs."""
+VARYING = _known["varying"]
+"""Those of the inputs that the library takes as arrays."""
 TABLES = _known["tables"]
 """Each table, with the names of its columns."""
 KINDS = _known["kinds"]
