@@ -16,7 +16,7 @@ from typing import Any
 from carb import _carb
 from companions import COMPANIONS
 from interface import idl, plain
-from wizard import texts
+from wizard import configuration, texts
 
 HERE = Path(__file__).parent
 ROOT = HERE.parents[1]
@@ -28,9 +28,8 @@ DESCRIPTION = """\
 <description xmlns="http://openoffice.org/extensions/description/2006" xmlns:xlink="http://www.w3.org/1999/xlink">
  <identifier value="carb.calc"/>
  <version value="{version}"/>
- <platform value="{platform}"/>
  <display-name><name lang="en">carb: carbonating and packaging drinks</name></display-name>
- <publisher><name lang="en" xlink:href="">The carb project</name></publisher>
+ <publisher><name lang="en">The carb project</name></publisher>
  <extension-description><src lang="en" xlink:href="description.txt"/></extension-description>
 </description>
 """
@@ -80,11 +79,13 @@ def contents(library: Path) -> dict[str, bytes]:
     """Each file of the add-in."""
     tables = json.loads(_carb.tables())
     version = _carb.__version__
+    said = texts(tables["functions"], COMPANIONS, tables["tables"])
     written = {
         "XFunctions.idl": idl(tables["functions"], COMPANIONS),
-        "CalcAddIns.xcu": texts(tables["functions"], COMPANIONS, tables["tables"]),
+        "CalcAddIns.xcu": configuration(said),
+        "pythonpath/carb_calc/texts.json": json.dumps(said, indent=1, ensure_ascii=False),
         "pythonpath/carb_calc/names.json": json.dumps(names(tables), indent=1),
-        "description.xml": DESCRIPTION.format(version=version, platform="all"),
+        "description.xml": DESCRIPTION.format(version=version),
         "description.txt": ABOUT,
     }
     files = {name: text.encode() for name, text in written.items()}

@@ -17,12 +17,22 @@ CATEGORY = "Add-In"
 """Calc has no categories but its own."""
 
 
-def texts(functions: list[Entry], companions: list[Entry], tables: list[Entry]) -> str:
-    nodes = [node(one["name"], one["summary"], function_arguments(one)) for one in functions]
+Text = tuple[str, list[tuple[str, str]]]
+"""A summary, and the name and text of each argument."""
+
+
+def texts(functions: list[Entry], companions: list[Entry], tables: list[Entry]) -> dict[str, Text]:
+    """What is said of each function, by its name."""
+    found: dict[str, Text] = {one["name"]: (one["summary"], function_arguments(one)) for one in functions}
     for one in companions:
         arguments = [(name, text + choice_of(tables) * (name == "table")) for name, _, text in one["arguments"]]
-        nodes.append(node(one["name"], one["summary"], arguments))
-    return HEAD + "".join(nodes) + TAIL
+        found[one["name"]] = (one["summary"], arguments)
+    return found
+
+
+def configuration(said: dict[str, Text]) -> str:
+    """The texts as LibreOffice reads them before the add-in is loaded."""
+    return HEAD + "".join(node(name, *text) for name, text in said.items()) + TAIL
 
 
 def choice_of(tables: list[Entry]) -> str:
@@ -71,12 +81,16 @@ FEW = 8
 
 def node(name: str, summary: str, arguments: list[tuple[str, str]]) -> str:
     taken = "".join(
-        f"<node oor:name={quoteattr(plain(key))} oor:op=\"replace\">{prop('DisplayName', key)}{prop('Description', text)}</node>"
+        f"{start(key)}{prop('DisplayName', key)}{prop('Description', text)}</node>"
         for key, text in arguments
     )
     inner = f"{prop('DisplayName', name.upper())}{prop('Description', summary)}"
     inner += f"<prop oor:name=\"Category\"><value>{CATEGORY}</value></prop>"
-    return f"<node oor:name={quoteattr(plain(name))} oor:op=\"replace\">{inner}<node oor:name=\"Parameters\">{taken}</node></node>\n"
+    return f"{start(name)}{inner}<node oor:name=\"Parameters\">{taken}</node></node>\n"
+
+
+def start(name: str) -> str:
+    return f"<node oor:name={quoteattr(plain(name))} oor:op=\"replace\">"
 
 
 def prop(name: str, text: str) -> str:

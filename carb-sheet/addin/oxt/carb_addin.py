@@ -6,7 +6,7 @@ and refusals become what Calc understands.
 
 import unohelper
 from carb_calc import companions, functions
-from carb_calc.names import FUNCTIONS
+from carb_calc.names import FUNCTIONS, TEXTS, plain
 from carb_calc.refusal import Refusal
 from carb_calc.result import for_calc
 from carbcalc import XFunctions
@@ -15,10 +15,11 @@ from com.sun.star.sheet import XAddIn
 
 NAME = "carb.Calc"
 SERVICES = (NAME, "com.sun.star.sheet.AddIn")
+CATEGORY = "Add-In"
 
 
 class Texts(XAddIn, XServiceName, XServiceInfo):
-    """Names and texts as every add-in tells them; Calc takes the texts from CalcAddIns.xcu."""
+    """Names and texts as every add-in tells them. The document that is handed over counts as the first argument."""
 
     locale = None
 
@@ -41,25 +42,31 @@ class Texts(XAddIn, XServiceName, XServiceInfo):
         return self.locale
 
     def getProgrammaticFuntionName(self, display):
-        return PLAIN.get(display.lower(), "")
+        return plain(display.lower())
 
     def getDisplayFunctionName(self, name):
-        return next((spelled.upper() for spelled, plain in PLAIN.items() if plain == name), "")
+        return NAMES.get(name, "").upper()
 
     def getFunctionDescription(self, name):
-        return ""
+        return TEXTS[NAMES[name]][0] if name in NAMES else ""
 
     def getDisplayArgumentName(self, name, place):
-        return ""
+        return argument(name, place)[0]
 
     def getArgumentDescription(self, name, place):
-        return ""
+        return argument(name, place)[1]
 
     def getProgrammaticCategoryName(self, name):
-        return "Add-In"
+        return CATEGORY
 
     def getDisplayCategoryName(self, name):
-        return "Add-In"
+        return CATEGORY
+
+
+def argument(name, place):
+    """Name and text of an argument."""
+    known = TEXTS[NAMES[name]][1] if name in NAMES else []
+    return known[place - 1] if 1 <= place <= len(known) else ("", "")
 
 
 def method(call):
@@ -75,8 +82,8 @@ def method(call):
 
 
 CALLS = {name: functions.of(name) for name in FUNCTIONS} | companions.CALLS
-PLAIN = {name: name.replace("_", "") for name in CALLS}
-Calc = type("Calc", (unohelper.Base, Texts, XFunctions), {PLAIN[name]: method(call) for name, call in CALLS.items()})
+NAMES = {plain(name): name for name in CALLS}
+Calc = type("Calc", (unohelper.Base, Texts, XFunctions), {plain(name): method(CALLS[name]) for name in CALLS})
 Calc.__init__ = lambda self, *context: None
 
 g_ImplementationHelper = unohelper.ImplementationHelper()

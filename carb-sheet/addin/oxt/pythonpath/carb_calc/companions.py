@@ -74,9 +74,10 @@ def told(name, tell, refusal_told):
 
     def call(caller, function, rest):
         try:
-            asked, *rest = filled(caller, name, (function, *rest))
+            asked, *known = filled(caller, name, (function, *rest))
             function = named(asked, FUNCTIONS, "function")
             agreed(caller, function, rest)
+            rest = known
             elements, height, width = requests(function, rest)
         except Refusal as refusal:
             if not refusal_told:
@@ -98,7 +99,7 @@ def told(name, tell, refusal_told):
 def agreed(caller, function, rest):
     """Where it cannot be told whether a 0 in the cells of the function itself is an empty cell, that is what is told."""
     for arguments in ((ANY, *rest), rest):
-        filled(caller, function, arguments)
+        filled(caller, function, arguments, counted=False)
 
 
 def cautions(function, request):

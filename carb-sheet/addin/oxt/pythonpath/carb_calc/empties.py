@@ -17,6 +17,7 @@ from com.sun.star.table.CellContentType import EMPTY, FORMULA, TEXT
 from com.sun.star.util import XModifyListener
 
 from .formula import Constant, Named, Reference, Several, Worked, argument, calls
+from .names import plain
 from .refusal import Refusal
 
 NUMBER, NOTHING, DOUBTFUL = "number", "nothing", "doubtful"
@@ -27,12 +28,13 @@ ANY = object()
 _read = {}
 
 
-def filled(caller, function, arguments):
-    """The arguments, None for those that are empty cells."""
+def filled(caller, function, arguments, counted=True):
+    """The arguments, None for those that are empty cells. Only a call that comes from a cell counts."""
     zeros = [place for place, value in enumerate(arguments) if type(value) is float and value == 0]
-    if not zeros or caller is None:
+    known = document(caller) if zeros else None
+    if known is None:
         return arguments
-    readings = document(caller).readings(function.replace("_", ""), arguments, zeros)
+    readings = known.readings(plain(function), arguments, zeros, counted)
     found = list(arguments)
     for place in zeros:
         said = {reading[place] for reading in readings}
@@ -52,8 +54,10 @@ def doubt(place, picked):
 
 
 def document(caller):
-    """What is known of a document."""
-    name = caller.RuntimeUID
+    """What is known of a document; None where there is none (somebody asks for a function by itself)."""
+    name = getattr(caller, "RuntimeUID", None)
+    if name is None:
+        return None
     known = _read.get(name)
     if known is None:
         known = _read[name] = Document(caller, name)
@@ -96,7 +100,7 @@ class Document(unohelper.Base, XModifyListener):
         now = time.monotonic()
         self.until = max(self.until, now) + KEPT * (now - start)
 
-    def readings(self, function, arguments, zeros):
+    def readings(self, function, arguments, zeros, counted):
         """How the calls that fit take each argument."""
         asked = (function, len(arguments))
         fresh = time.monotonic() >= self.until
@@ -104,8 +108,8 @@ class Document(unohelper.Base, XModifyListener):
             self.read()
         found, seen = self.fitting(asked, arguments, zeros)
         key = asked if found is None else (asked, arguments)
-        self.answered[key] = self.answered.get(key, 0) + 1
-        if self.answered[key] > seen and not fresh:
+        self.answered[key] = self.answered.get(key, 0) + counted
+        if self.answered[key] > seen and counted and not fresh:
             self.read()
             found, _ = self.fitting(asked, arguments, zeros)
         return found or set()

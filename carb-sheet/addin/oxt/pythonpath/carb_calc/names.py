@@ -3,7 +3,7 @@
 import json
 from pathlib import Path
 
-_known = json.loads(Path(__file__).with_name("names.json").read_text("utf-8"))
+_known, TEXTS = (json.loads(Path(__file__).with_name(file).read_text("utf-8")) for file in ("names.json", "texts.json"))
 
 FUNCTIONS = _known["outputs"]
 """Each elementwise function, with the names of its outputs."""
@@ -21,6 +21,11 @@ PLATFORM = _known["platform"]
 """The platform that the add-in was built for."""
 
 VOCABULARY = {*KINDS, *(name for outputs in FUNCTIONS.values() for name in outputs)}
+
+
+def plain(name):
+    """A name without underlines, by which Calc's files know a function."""
+    return name.replace("_", "")
 
 
 def spelled(text):
