@@ -15,7 +15,7 @@ from typing import Any
 
 from carb import _carb
 from companions import COMPANIONS
-from interface import idl, plain
+from interface import idl
 from wizard import configuration, texts
 
 HERE = Path(__file__).parent
@@ -49,7 +49,7 @@ def kind(entry: Entry) -> str:
 
 def here() -> str:
     machine = platform.machine().lower()
-    return f"{platform.system().lower()}-{ {'amd64': 'x86_64', 'aarch64': 'arm64'}.get(machine, machine)}"
+    return f"{platform.system().lower()}-{ {'amd64': 'x86_64', 'aarch64': 'arm64'}.get(machine, machine) }"
 
 
 def names(tables: Entry) -> Entry:

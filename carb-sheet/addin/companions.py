@@ -25,8 +25,8 @@ COMPANIONS: list[Entry] = [
     },
     {
         "name": "carb_convert",
-        "summary": "A value, or a range of values, from one unit to another. Between gauge and absolute pressure nothing "
-        "is converted: that takes the air outside.",
+        "summary": "A value, or a range of values, from one unit to another. Between gauge and absolute pressure "
+        "nothing is converted: that takes the air outside.",
         "arguments": (
             ("value", "any", "The value or the range of values."),
             ("from_unit", "any", 'The unit it is in, such as "psi", or a name that ends with it, such as "gauge_psi".'),

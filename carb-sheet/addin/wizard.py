@@ -81,17 +81,16 @@ FEW = 8
 
 def node(name: str, summary: str, arguments: list[tuple[str, str]]) -> str:
     taken = "".join(
-        f"{start(key)}{prop('DisplayName', key)}{prop('Description', text)}</node>"
-        for key, text in arguments
+        f"{start(key)}{prop('DisplayName', key)}{prop('Description', text)}</node>" for key, text in arguments
     )
     inner = f"{prop('DisplayName', name.upper())}{prop('Description', summary)}"
-    inner += f"<prop oor:name=\"Category\"><value>{CATEGORY}</value></prop>"
-    return f"{start(name)}{inner}<node oor:name=\"Parameters\">{taken}</node></node>\n"
+    inner += f'<prop oor:name="Category"><value>{CATEGORY}</value></prop>'
+    return f'{start(name)}{inner}<node oor:name="Parameters">{taken}</node></node>\n'
 
 
 def start(name: str) -> str:
-    return f"<node oor:name={quoteattr(plain(name))} oor:op=\"replace\">"
+    return f'<node oor:name={quoteattr(plain(name))} oor:op="replace">'
 
 
 def prop(name: str, text: str) -> str:
-    return f"<prop oor:name={quoteattr(name)}><value xml:lang=\"en\">{escape(text)}</value></prop>"
+    return f'<prop oor:name={quoteattr(name)}><value xml:lang="en">{escape(text)}</value></prop>'

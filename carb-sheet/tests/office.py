@@ -5,12 +5,12 @@ LibreOffice brings its own Python, which alone knows `uno`; so this file is a pr
 /usr/bin/python3), and the tests, which know carb, talk to it in JSON: `office.py < job.json > found.json`.
 
 A job is {"folder": where the profile may lie, "addin": an .oxt or null, "documents": [...]}. A document is {"path": a
-workbook, or null for an empty one, "runs": [{"set": {"Keg.B4": 2.5 | "text" | "=formula" | "{=formula}" | null}}, ...],
-"names": {"name": "$Keg.$B$4"}, "pdf": a path or null, "save": a path or null}. Each run sets cells (null empties one; it
-stays so for the runs that follow; an array formula goes into "Keg.B4:C7"), works everything out anew, and gives
-{"Sheet.A1": [formula, value, text, error]} of every cell that is not empty; a cell without an error has error 0. A run with
-"as_it_comes" works out only what changed, one cell after another, as for somebody who types. A document that is "quick" to
-read tells no text of cells that are numbers.
+workbook, or null for an empty one, "runs": [{"set": {"Keg.B4": 2.5 | "text" | "=formula" | "{=formula}" | null}}],
+"names": {"name": "$Keg.$B$4"}, "pdf": a path or null, "save": a path or null}. Each run sets cells (null empties one;
+it stays so for the runs that follow; an array formula goes into "Keg.B4:C7"), works everything out anew, and gives
+{"Sheet.A1": [formula, value, text, error]} of every cell that is not empty; a cell without an error has error 0. A run
+with "as_it_comes" works out only what changed, one cell after another, as for somebody who types; "copy" in a run, of
+pairs of cells, then copies the first of each to the second. Where a document is "quick", no text of numbers is told.
 Instead of a document: {"described": true} gives what the function wizard says of every function, {"calls": [[name,
 arguments], ...]} what functions give without a document, null for an error.
 """
@@ -129,8 +129,8 @@ def cells(document, quick):
     for sheet in document.Sheets:
         for block in sheet.queryContentCells(VALUE | DATETIME | STRING | FORMULA):
             at = block.RangeAddress
-            for row, (formulas, values) in enumerate(zip(block.getFormulaArray(), block.getDataArray())):
-                for column, (formula, value) in enumerate(zip(formulas, values)):
+            for row, (formulas, values) in enumerate(zip(block.getFormulaArray(), block.getDataArray(), strict=True)):
+                for column, (formula, value) in enumerate(zip(formulas, values, strict=True)):
                     one = quickly(value) if quick else None
                     one = one or read(block.getCellByPosition(column, row))
                     place = f"{sheet.Name}.{column_name(at.StartColumn + column)}{at.StartRow + row + 1}"
@@ -162,7 +162,7 @@ def put_all(document, values):
     for column, formulas in columns.items():
         rows = sorted(formulas)
         starts = [at for at, row in enumerate(rows) if at == 0 or rows[at - 1] != row - 1]
-        for start, end in zip(starts, [*starts[1:], len(rows)]):
+        for start, end in zip(starts, [*starts[1:], len(rows)], strict=True):
             block = cell(document, f"{column}{rows[start]}:{column.rpartition('.')[2]}{rows[end - 1]}")
             block.setFormulaArray(tuple((formulas[row],) for row in rows[start:end]))
 
@@ -178,6 +178,10 @@ def worked(document, run, quick):
         for address, value in run.get("set", {}).items():
             put(document, address, value)
             cell(document, address).getDataArray()
+    document.enableAutomaticCalculation(True)
+    for source, target in run.get("copy", ()):
+        first, second = cell(document, source), cell(document, target)
+        first.Spreadsheet.copyRange(second.CellAddress, first.RangeAddress)
     return cells(document, quick)
 
 

@@ -112,7 +112,11 @@ def case_cells():
     for row, case in enumerate(CASES, 1):
         pairs = case_pairs(case)
         outputs = case_outputs(case)
-        first = outputs[0][0] if outputs else full(next(f for f in FUNCTIONS if f["name"] == case["function"])["outputs"][0])
+        first = (
+            outputs[0][0]
+            if outputs
+            else full(next(f for f in FUNCTIONS if f["name"] == case["function"])["outputs"][0])
+        )
         cells[f"Sheet1.A{row}"] = "=" + formula(case["function"], quoted(first), *pairs)
         if outputs:
             several = "{" + ";".join(quoted(name) for name, _ in outputs) + "}"
@@ -125,6 +129,7 @@ def case_cells():
 
 # The forms that arguments take.
 
+DOSE = 'PRIMING_SUGAR("mass_g";"packaged_l";19;"volumes";2.4;"warmest_c";20;"altitude_m";9;%s)'
 KEG = 'KEG_PRESSURE("gauge_psi";%s;"temperature_f";38;"altitude_m";100)'
 INPUTS = {
     "A1": "volumes", "B1": 2.5, "A2": "temperature_f", "B2": 38, "A3": "altitude_m", "B3": 100, "A4": "abv_percent",
@@ -143,8 +148,8 @@ FORMS = {
     "of another": '=DISSOLVED_CO2("volumes";"gauge_psi";KEG_PRESSURE("gauge_psi";A1:B3);A2:B3)',
     "sum": "=SUM(" + KEG % '"volumes";D1:D3' + ")",
     "choice": "=" + KEG % '"volumes";2.5;"beverage";"soft_drink"',
-    "flag as a word": '=PRIMING_SUGAR("mass_g";"packaged_l";19;"volumes";2.4;"warmest_c";20;A7:B7;"altitude_m";9;"count_headspace";"true")',
-    "flag as a value": '=PRIMING_SUGAR("mass_g";"packaged_l";19;"volumes";2.4;"warmest_c";20;A7:B8;"altitude_m";9)',
+    "flag as a word": "=" + DOSE % 'A7:B7;"count_headspace";"true"',
+    "flag as a value": "=" + DOSE % "A7:B8",
     "any unit": '=KEG_PRESSURE("gauge_pa";A1:B3)',
 }
 WRONG = {
@@ -153,7 +158,7 @@ WRONG = {
     "text for a number": "=" + KEG % '"volumes";"much"',
     "number in quotes": "=" + KEG % '"volumes";"2.5"',
     "number for a choice": "=" + KEG % '"volumes";2.5;"beverage";3',
-    "number for a flag": '=PRIMING_SUGAR("mass_g";"packaged_l";19;"volumes";2.4;"warmest_c";20;A7:B7;"count_headspace";2)',
+    "number for a flag": "=" + DOSE % 'A7:B7;"count_headspace";2',
     "unknown choice": "=" + KEG % '"volumes";2.5;"beverage";"ale"',
     "unknown name": "=" + KEG % '"volumse";2.5',
     "unknown output": '=KEG_PRESSURE("guage_psi";A1:B3)',
@@ -168,6 +173,7 @@ WRONG = {
     "wide block": '=KEG_PRESSURE("gauge_psi";A1:C3)',
     "numbers as names": '=KEG_PRESSURE("gauge_psi";D1:E3)',
     "number as a name": '=KEG_PRESSURE("gauge_psi";2.5;"volumes")',
+    "far too many": '=KEG_PRESSURE("gauge_psi";"volumes";Q1:Q20000;"temperature_f";R1:DM1;"altitude_m";0)',
     "huge": "=" + KEG % '"volumes";1E308',
     "below zero": "=" + KEG % '"volumes";-1E308',
     "long name": "=" + KEG % f'"{"v" * 300}";2.5',
@@ -266,13 +272,21 @@ MIXED = {
     "Sheet1.A3": '=CARB_CAUTIONS("KEG_PRESSURE";"volumes";2.5;"temperature_f";38;"altitude_m";B2)',
 }
 
+MODELS = '{=CARB_TABLE("Solubility_Models";"volumes";2.5;"temperature_f";38;"altitude_m";0)}'
 DOCUMENTS = {
     "examples": {"quick": True, "runs": [{"set": example_cells()}], "save": "examples.ods"},
     "examples again": {"quick": True, "path": "examples.ods"},
     "cases": {"quick": True, "runs": [{"set": case_cells()}]},
     "forms": {"runs": [{"set": form_cells()}]},
     "tables": {
-        "runs": [{"set": {"Sheet1.A1:N90": '{=CARB_TABLE("fermentables")}', "Sheet1.P1:U40": '{=CARB_TABLE("Solubility_Models";"volumes";2.5;"temperature_f";38;"altitude_m";0)}'}}]
+        "runs": [
+            {
+                "set": {
+                    "Sheet1.A1:N90": '{=CARB_TABLE("fermentables")}',
+                    "Sheet1.P1:U40": MODELS,
+                }
+            }
+        ]
     },
     "empties": {
         "names": {"height": "$Sheet1.$B$1"},
@@ -284,6 +298,15 @@ DOCUMENTS = {
             {"as_it_comes": True, "set": {"Sheet1.A2": MIXED["Sheet1.A2"]}},
             {"as_it_comes": True, "set": {"Sheet1.B2": 0.0}},
             {"as_it_comes": True, "set": {"Sheet1.B2": None}},
+        ]
+    },
+    "copied": {
+        "runs": [
+            {
+                "set": {"Sheet1.A1": MIXED["Sheet1.A2"].replace("B2", "B1"), "Sheet1.B1": 0.0},
+                "copy": [["Sheet1.A1", "Sheet1.A2"], ["Sheet1.A2", "Sheet1.A3"]],
+            },
+            {"set": {"Sheet1.B2": 0.0, "Sheet1.B3": 0.0}},
         ]
     },
     "described": {"described": True},
@@ -399,7 +422,9 @@ def array(shown):
 
 
 def keg(volumes=2.5, temperature_f=38, altitude_m=100, output="gauge_psi", **more):
-    return said("keg_pressure", dict(volumes=volumes, temperature_f=temperature_f, altitude_m=altitude_m, **more), output)
+    return said(
+        "keg_pressure", dict(volumes=volumes, temperature_f=temperature_f, altitude_m=altitude_m, **more), output
+    )
 
 
 def test_forms(form):
@@ -480,7 +505,9 @@ def test_companions(form):
 
 def test_what_is_wrong_is_told(form):
     assert form["unknown wanted"][2].startswith('Error: keg_pressure has no output "guage_psi": it has gauge_kpa,')
-    assert form["unknown function"][2].startswith('Error: there is no function "keg_presure": choose one of dissolved_co2,')
+    assert form["unknown function"][2].startswith(
+        'Error: there is no function "keg_presure": choose one of dissolved_co2,'
+    )
     assert form["why not"][2].startswith("Error: altitude_m is missing: ")
 
 
@@ -539,6 +566,14 @@ def test_typing(shown):
     empty, zero, emptied = shown["typed"]
     assert error(empty["Sheet1.A2"]) == error(emptied["Sheet1.A2"]) == ARGUMENT
     assert value(zero["Sheet1.A2"]) == keg(altitude_m=0)
+
+
+def test_copying(shown):
+    """A copy that refers to an empty cell is worked out before the document tells that it was changed."""
+    copied, filled_in = shown["copied"]
+    assert value(copied["Sheet1.A1"]) == keg(altitude_m=0)
+    assert error(copied["Sheet1.A2"]) == error(copied["Sheet1.A3"]) == ARGUMENT
+    assert [value(filled_in[f"Sheet1.A{row}"]) for row in (1, 2, 3)] == [keg(altitude_m=0)] * 3
 
 
 def test_without_a_document_a_0_is_a_0(shown):

@@ -1,7 +1,7 @@
 """What LibreOffice Calc sees of the library: one method for each function of its table, and the companions.
 
-LibreOffice runs this with the Python that it brings along. The work is done by the package `carb_calc`; here its answers
-and refusals become what Calc understands.
+LibreOffice runs this with the Python that it brings along. The work is done by the package `carb_calc`; here its
+answers and refusals become what Calc understands.
 """
 
 import unohelper
@@ -81,7 +81,7 @@ def method(call):
     return answer
 
 
-CALLS = {name: functions.of(name) for name in FUNCTIONS} | companions.CALLS
+CALLS = {**{name: functions.of(name) for name in FUNCTIONS}, **companions.CALLS}
 NAMES = {plain(name): name for name in CALLS}
 Calc = type("Calc", (unohelper.Base, Texts, XFunctions), {plain(name): method(CALLS[name]) for name in CALLS})
 Calc.__init__ = lambda self, *context: None

@@ -4,6 +4,8 @@ from .names import spelled
 from .refusal import Refusal
 
 EMPTY = ("", None)
+MOST = 1 << 20
+"""So many values a call answers, as many as a column has."""
 
 
 class Cells:
@@ -45,7 +47,7 @@ def pairs(arguments, first):
             place += 1
             continue
         if not isinstance(name.first, str):
-            raise Refusal(f"argument {first + place + 1} should be a name in quotes, such as \"volumes\"", first + place)
+            raise Refusal(f'argument {first + place + 1} should be a name in quotes, such as "volumes"', first + place)
         if place + 1 == len(arguments):
             text = f"{name.first} has no value: give names and values in turn, or a block of two columns"
             raise Refusal(text, first + place)
@@ -57,8 +59,8 @@ def pairs(arguments, first):
 def block(table, place):
     """The rows of a block: a name and its value. Rows without a name or without a value are left out."""
     if table.width != 2:
-        text = f"a block of names and values has two columns, not {table.width}; a range of values needs its name before it"
-        raise Refusal(text, place)
+        text = f"a block of names and values has two columns, not {table.width}"
+        raise Refusal(f"{text}; a range of values needs its name before it", place)
     found = []
     for name, value in table.rows:
         if name is None or value is None:
@@ -78,4 +80,8 @@ def shape(all_cells):
                 text = "the ranges of a call have one size, or are one row and one column: "
                 raise Refusal(f"{text}{one.height} x {one.width} does not go with {height} x {width}")
         height, width = max(height, one.height), max(width, one.width)
+    if height * width > MOST:
+        raise Refusal(
+            f"{height} x {width} values are asked for, and a call answers {MOST} at most: take smaller ranges"
+        )
     return height, width

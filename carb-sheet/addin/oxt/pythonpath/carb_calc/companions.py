@@ -97,7 +97,7 @@ def told(name, tell, refusal_told):
 
 
 def agreed(caller, function, rest):
-    """Where it cannot be told whether a 0 in the cells of the function itself is an empty cell, that is what is told."""
+    """Where it is not clear if a 0 in the formulas of the function itself is an empty cell, that is what is told."""
     for arguments in ((ANY, *rest), rest):
         filled(caller, function, arguments, counted=False)
 

@@ -1,12 +1,13 @@
 """An empty cell is missing, not 0.
 
 Calc hands over 0 for a reference to an empty cell, and does not say which cell is asking. So where a 0 comes in, the
-document is asked: of the calls in its formulas that these arguments fit, is the 0 that of an empty cell, or a number? Where
-they agree, that is it. Where they do not, or where a function such as IF picked what may be an empty cell, nothing is
-guessed: that is an error. Values of formulas are never read, for that would ask in circles.
+document is asked: of the calls in its formulas that these arguments fit, is the 0 that of an empty cell, or a number?
+Where they agree, that is it. Where they do not, or where a function such as IF picked what may be an empty cell,
+nothing is guessed: that is an error. Values of formulas are never read, for that would ask in circles.
 
-What was read of a document is kept until it says that it was changed; but some changes (filling, pasting) are worked out
-before they are told. So it is kept no longer than a few times the reading took, and for no more calls than were seen.
+What was read of a document is kept until it says that it was changed. But some changes (copying, filling) are worked
+out before they are told; so it is kept only a few times as long as the reading took, and for no more calls than were
+seen. LibreOffice may bring a Python as old as 3.8 along: nothing here needs a newer one.
 """
 
 import time

@@ -1,4 +1,6 @@
-"""The calls of our functions in the text of a formula, as the document gives it: English names, `;` between arguments."""
+"""The calls of our functions in a formula, as the document gives its text: English names, `;` between arguments."""
+
+from __future__ import annotations
 
 import re
 from dataclasses import dataclass
@@ -123,7 +125,7 @@ def bare(text):
 def reference(cell):
     sheet = cell["sheet"]
     if sheet is not None:
-        sheet = sheet.removeprefix("$")
+        sheet = sheet.lstrip("$")
         sheet = sheet[1:-1].replace("''", "'") if sheet.startswith("'") else sheet
     column = 0
     for letter in cell["column"]:

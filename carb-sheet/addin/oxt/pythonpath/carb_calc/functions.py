@@ -35,7 +35,7 @@ def answer(function, wanted, given):
 def output(wanted):
     if isinstance(wanted, str):
         return spelled(wanted)
-    raise Refusal("the first argument is the name of what is wanted, in quotes, such as \"gauge_psi\"", 0)
+    raise Refusal('the first argument is the name of what is wanted, in quotes, such as "gauge_psi"', 0)
 
 
 def is_number(value):

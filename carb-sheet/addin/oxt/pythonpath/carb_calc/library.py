@@ -5,7 +5,7 @@ import json
 import math
 import platform
 from ctypes import POINTER, Structure, byref, c_char, c_char_p, c_double, c_int32, c_size_t, c_uint32
-from functools import cache
+from functools import lru_cache
 from pathlib import Path
 
 from .names import PLATFORM
@@ -42,10 +42,10 @@ class Series(Structure):
 def here():
     """The name of this platform, as the folders of libraries are called."""
     machine = platform.machine().lower()
-    return f"{platform.system().lower()}-{ {'amd64': 'x86_64', 'aarch64': 'arm64'}.get(machine, machine)}"
+    return f"{platform.system().lower()}-{ {'amd64': 'x86_64', 'aarch64': 'arm64'}.get(machine, machine) }"
 
 
-@cache
+@lru_cache(maxsize=None)
 def library():
     name = LIBRARIES.get(platform.system(), "libcarb.so")
     path = Path(__file__).parents[2] / "lib" / here() / name
@@ -72,7 +72,7 @@ def version():
     return library().carb_version().decode()
 
 
-@cache
+@lru_cache(maxsize=None)
 def inputs_size():
     """The largest struct of inputs that the library takes: it leaves alone what it does not know."""
     room = (c_double * MOST_INPUTS)()

@@ -39,4 +39,4 @@ def role_and_unit(name):
     if name in UNITS or name not in VOCABULARY or not ends:
         return "", name
     unit = max(ends, key=len)
-    return name.removesuffix(f"_{unit}"), unit
+    return name[: -len(f"_{unit}")], unit
