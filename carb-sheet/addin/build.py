@@ -55,6 +55,9 @@ def here() -> str:
 def names(tables: Entry) -> Entry:
     """What the add-in knows of the library beforehand."""
     entries = [*tables["functions"], *tables["tables"]]
+    lists = [rows for one in tables["tables"] for rows in one["lists"]]
+    taken = [known for one in entries for known in one["inputs"]]
+    taken += [column for rows in lists for column in rows["columns"]]
     units = json.loads(_carb.json("units", '{"carb": 1}'))["rows"]
     return {
         "platform": here(),
@@ -70,7 +73,8 @@ def names(tables: Entry) -> Entry:
             for one in tables["functions"]
         },
         "tables": {one["name"]: [column["name"] for column in one["columns"]] for one in tables["tables"]},
-        "kinds": {name: kind(known) for one in entries for known in one["inputs"] for name in known["names"]},
+        "lists": sorted({rows["name"] for rows in lists}),
+        "kinds": {name: kind(known) for known in taken for name in known["names"]},
         "units": [unit["name"] for unit in units],
     }
 

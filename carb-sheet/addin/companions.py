@@ -38,7 +38,12 @@ COMPANIONS: list[Entry] = [
         "summary": "A table of the library, names of the columns first. Enter it as an array formula.",
         "arguments": (
             ("table", "any", "The name of the table in quotes. "),
-            ("pairs", "sequence<any>", "What the table is asked: names and values in turn, or blocks of two columns."),
+            (
+                "pairs",
+                "sequence<any>",
+                "What the table is asked: names and values in turn, or blocks of two columns. A list, such as bottles, is "
+                "a range with the names of its columns in the first row.",
+            ),
         ),
     },
     {"name": "carb_version", "summary": "The version of the library that works in this add-in.", "arguments": ()},

@@ -1,5 +1,6 @@
 """What the function wizard says of each function and argument, from the tables of the library."""
 
+from os.path import commonprefix
 from typing import Any
 from xml.sax.saxutils import escape, quoteattr
 
@@ -69,10 +70,18 @@ def pairs(function: Entry) -> str:
 
 def spelled(entry: Entry) -> str:
     """The names of an input: one quantity in several units, or a choice."""
-    names = " or ".join(entry["names"])
+    names = spelled_names(entry["names"])
     if "choices" in entry and len(entry["choices"]) <= FEW:
         return f"{names} ({', '.join(entry['choices'])})"
     return names if "choices" in entry or "low" in entry else f"{names} (true, false)"
+
+
+def spelled_names(names: list[str]) -> str:
+    """One quantity in several units: "temperature_c, _f, _k"."""
+    stem = commonprefix(names).rpartition("_")[0]
+    if not stem or len(names) == 1:
+        return " or ".join(names)
+    return ", ".join([names[0], *(name[len(stem) :] for name in names[1:])])
 
 
 FEW = 8

@@ -6,8 +6,10 @@ One LibreOffice works out all documents below; each test reads what one of them 
 import csv
 import json
 import os
+import re
 import shutil
 import subprocess
+import zipfile
 from pathlib import Path
 
 import carb
@@ -272,6 +274,21 @@ MIXED = {
     "Sheet1.A3": '=CARB_CAUTIONS("KEG_PRESSURE";"volumes";2.5;"temperature_f";38;"altitude_m";B2)',
 }
 
+# The page for people.
+
+
+PAGE_TEXT = (ROOT / "docs" / "calc.md").read_text("utf-8")
+PAGE = re.findall(r"^(=.*?\)) +→ (.+)$", PAGE_TEXT, re.MULTILINE)
+
+
+def page_cells():
+    """The formulas of the page, and its block of inputs."""
+    cells = {f"Sheet1.N{row}": text for row, (text, _) in enumerate(PAGE, 1)}
+    for row, name, given in re.findall(r"^\| (\d+) \| (\w+) \| ([\d.]*) ?\|$", PAGE_TEXT, re.MULTILINE):
+        cells |= {f"Sheet1.A{row}": name, f"Sheet1.B{row}": float(given) if given else None}
+    return cells
+
+
 MODELS = '{=CARB_TABLE("Solubility_Models";"volumes";2.5;"temperature_f";38;"altitude_m";0)}'
 DOCUMENTS = {
     "examples": {"quick": True, "runs": [{"set": example_cells()}], "save": "examples.ods"},
@@ -284,6 +301,16 @@ DOCUMENTS = {
                 "set": {
                     "Sheet1.A1:N90": '{=CARB_TABLE("fermentables")}',
                     "Sheet1.P1:U40": MODELS,
+                    "Sheet1.W1": "bottle_ml",
+                    "Sheet1.X1": "count",
+                    "Sheet1.W2": 500.0,
+                    "Sheet1.X2": 30.0,
+                    "Sheet1.W3": 330.0,
+                    "Sheet1.X3": 24.0,
+                    "Sheet1.W6:AN12": '{=CARB_TABLE("fill_list";"packaged_l";19.2;"bottles";W1:X4)}',
+                    "Sheet1.W15": '=CARB_TABLE("fill_list";"packaged_l";19.2;"bottles";W2:X4)',
+                    "Sheet1.W16": '=CARB_TABLE("fill_list";"packaged_l";19.2;"bottles";W1:X2)',
+                    "Sheet1.W17": '=CARB_TABLE("keg_sizes";"packaged_l";19.2)',
                 }
             }
         ]
@@ -303,12 +330,14 @@ DOCUMENTS = {
     "copied": {
         "runs": [
             {
-                "set": {"Sheet1.A1": MIXED["Sheet1.A2"].replace("B2", "B1"), "Sheet1.B1": 0.0},
+                "as_it_comes": True,
+                "set": {"Sheet1.B1": 0.0, "Sheet1.A1": MIXED["Sheet1.A2"].replace("B2", "B1")},
                 "copy": [["Sheet1.A1", "Sheet1.A2"], ["Sheet1.A2", "Sheet1.A3"]],
             },
             {"set": {"Sheet1.B2": 0.0, "Sheet1.B3": 0.0}},
         ]
     },
+    "page": {"runs": [{"set": page_cells()}]},
     "described": {"described": True},
     "calls": {
         "calls": [
@@ -527,6 +556,21 @@ def test_tables(shown):
     assert cells["Sheet1.P1"][2] == "model" and len(rows) > 30
 
 
+def test_a_table_takes_a_list(shown):
+    """Bottles at hand as a range with names above; an empty row is none, and bottles that do not do are an error."""
+    cells = shown["tables"][0]
+    bottles = [{"bottle_ml": 500, "count": 30}, {"bottle_ml": 330, "count": 24}]
+    request = json.dumps({"carb": 1, "packaged_l": 19.2, "bottles": bottles})
+    rows = json.loads(_carb.json("fill_list", request))["rows"]
+    names = [cells[f"Sheet1.{place(22 + x, 6)}"][2] for x in range(len(rows[0]))]
+    assert sorted(names) == sorted(rows[0])
+    for y, row in enumerate(rows, 7):
+        for x, name in enumerate(names):
+            cell = cells[f"Sheet1.{place(22 + x, y)}"]
+            assert row[name] in (cell[1], cell[2]) or row[name] is None, (name, cell)
+    assert [error(cells[f"Sheet1.W{row}"]) for row in (15, 16, 17)] == [ARGUMENT] * 3
+
+
 SEA_LEVEL = [keg(2 + row / 16, altitude_m=0) for row in range(3, 3 + len(EMPTIES))]
 ALWAYS = {"a number", "worked out", "of a formula"}
 PICKED = {"picked", "looked up", "indexed"}
@@ -598,7 +642,28 @@ def test_the_wizard_tells_every_function_and_argument(shown):
         (wanted, outputs), (pairs, inputs) = arguments
         assert (wanted, pairs) == ("wanted", "pairs")
         assert all(full(out) in outputs for out in function["outputs"] if out["shown"])
-        assert all(name in inputs for known in function["inputs"] for name in known["names"])
+        for known in function["inputs"]:
+            first, *others = known["names"]
+            assert first in inputs and all(f"_{name.rpartition('_')[2]}" in inputs or name in inputs for name in others)
     for name in BESIDE:
         text, arguments = shown["described"][name]
         assert text and all(all(argument) for argument in arguments)
+
+
+def test_where_the_library_is_missing_it_is_told(tmp_path):
+    with zipfile.ZipFile(ADDIN) as addin:
+        addin.extractall(tmp_path, [name for name in addin.namelist() if name.startswith("pythonpath/")])
+    ask = "from carb_calc.library import version; from carb_calc.refusal import Refusal\ntry: version()\n"
+    ask += "except Refusal as refusal: print(refusal)"
+    done = subprocess.run([PYTHON, "-c", ask], cwd=tmp_path / "pythonpath", capture_output=True, text=True)
+    assert "this add-in was built for" in done.stdout and "`make addin`" in done.stdout, done.stderr
+
+
+def test_the_page_shows_what_is_so(shown):
+    """Every formula of docs/calc.md that has an answer there."""
+    cells = shown["page"][0]
+    for row, (text, wanted) in enumerate(PAGE, 1):
+        _, number, told, failed = cells[f"Sheet1.N{row}"]
+        assert failed == 0, text
+        assert told.startswith(wanted) if not is_number(wanted) else f"{number:.3f}".startswith(wanted), (text, number)
+    assert len(PAGE) > 5

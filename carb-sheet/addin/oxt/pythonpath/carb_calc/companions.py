@@ -4,7 +4,7 @@ from . import library
 from .arguments import cells, pairs, shape
 from .empties import ANY, filled
 from .functions import in_json
-from .names import FUNCTIONS, INPUTS, TABLES, role_and_unit, spelled
+from .names import FUNCTIONS, INPUTS, LISTS, TABLES, role_and_unit, spelled
 from .refusal import Refusal
 from .result import FAILED
 
@@ -123,13 +123,27 @@ def table(caller, name, rest):
     name, *rest = filled(caller, "carb_table", (name, *rest))
     name = named(name, TABLES, "table")
     found = pairs(rest, 1)
-    for column, one in found:
-        if not one.is_one:
-            raise Refusal(f"a table takes one value for {column}, not a range")
-    request = [(column, in_json(column, one.first)) for column, one in found if one.first is not None]
+    request = [(column, listed(column, one) if column in LISTS else single(column, one)) for column, one in found]
+    request = [(column, value) for column, value in request if value is not None]
     rows = library.answer(name, request)["rows"]
     columns = TABLES[name]
     return (tuple(columns), *(tuple(shown(row.get(column)) for column in columns) for row in rows))
+
+
+def single(name, one):
+    if not one.is_one:
+        raise Refusal(f"a table takes one value for {name}, not a range")
+    return None if one.first is None else in_json(name, one.first)
+
+
+def listed(name, one):
+    """A list of rows from a range that has the names in its first row; rows without values are left out."""
+    names, *rows = one.rows
+    if not all(isinstance(column, str) for column in names):
+        raise Refusal(f'{name} is a range with the names of its columns in the first row, such as "bottle_ml"')
+    names = [spelled(column) for column in names]
+    found = [{at: in_json(at, value) for at, value in zip(names, row) if value is not None} for row in rows]
+    return [row for row in found if row]
 
 
 def shown(value):

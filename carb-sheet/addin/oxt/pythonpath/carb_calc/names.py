@@ -13,6 +13,8 @@ VARYING = _known["varying"]
 """Those of the inputs that the library takes as arrays."""
 TABLES = _known["tables"]
 """Each table, with the names of its columns."""
+LISTS = _known["lists"]
+"""What tables take whole: rows of names and values."""
 KINDS = _known["kinds"]
 """Every name that a function or a table takes, with what it takes: "number", "choice" or "flag"."""
 UNITS = _known["units"]
