@@ -85,7 +85,7 @@ def contents(library: Path) -> dict[str, bytes]:
     version = _carb.__version__
     said = texts(tables["functions"], COMPANIONS, tables["tables"])
     written = {
-        "XFunctions.idl": idl(tables["functions"], COMPANIONS),
+        "XFunctions.idl": idl(said),
         "CalcAddIns.xcu": configuration(said),
         "pythonpath/carb_calc/texts.json": json.dumps(said, indent=1, ensure_ascii=False),
         "pythonpath/carb_calc/names.json": json.dumps(names(tables), indent=1),

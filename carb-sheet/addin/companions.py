@@ -1,10 +1,10 @@
-"""The companions of the functions: their names, their arguments (name, type, text) and what the wizard says of them."""
+"""The companions of the functions: their names, their arguments (name, text) and what the wizard says of them."""
 
 from typing import Any
 
 Entry = dict[str, Any]
-PAIRS = ("pairs", "sequence<any>", "The arguments of the function: names and values in turn, or blocks of two columns.")
-FUNCTION = ("function", "any", 'The name of the function in quotes, such as "KEG_PRESSURE".')
+PAIRS = ("pairs", "The arguments of the function: names and values in turn, or blocks of two columns.")
+FUNCTION = ("function", 'The name of the function in quotes, such as "KEG_PRESSURE".')
 
 COMPANIONS: list[Entry] = [
     {
@@ -28,21 +28,20 @@ COMPANIONS: list[Entry] = [
         "summary": "A value, or a range of values, from one unit to another. Between gauge and absolute pressure "
         "nothing is converted: that takes the air outside.",
         "arguments": (
-            ("value", "any", "The value or the range of values."),
-            ("from_unit", "any", 'The unit it is in, such as "psi", or a name that ends with it, such as "gauge_psi".'),
-            ("to_unit", "any", 'The unit wanted, such as "bar", or a name of the same quantity, such as "gauge_bar".'),
+            ("value", "The value or the range of values."),
+            ("from_unit", 'The unit it is in, such as "psi", or a name that ends with it, such as "gauge_psi".'),
+            ("to_unit", 'The unit wanted, such as "bar", or a name of the same quantity, such as "gauge_bar".'),
         ),
     },
     {
         "name": "carb_table",
         "summary": "A table of the library, names of the columns first. Enter it as an array formula.",
         "arguments": (
-            ("table", "any", "The name of the table in quotes. "),
+            ("table", "The name of the table in quotes. "),
             (
                 "pairs",
-                "sequence<any>",
-                "What the table is asked: names and values in turn, or blocks of two columns. A list, such as bottles, is "
-                "a range with the names of its columns in the first row.",
+                "What the table is asked: names and values in turn, or blocks of two columns. A list, such as bottles, "
+                "is a range with the names of its columns in the first row.",
             ),
         ),
     },

@@ -2,7 +2,6 @@
 
 from typing import Any
 
-Entry = dict[str, Any]
 HEAD = """\
 module carbcalc {
 interface XFunctions : com::sun::star::uno::XInterface {
@@ -11,22 +10,20 @@ TAIL = "}; };\n"
 CALLER = "[in] com::sun::star::beans::XPropertySet caller"
 
 
-def idl(functions: list[Entry], companions: list[Entry]) -> str:
+def idl(said: dict[str, Any]) -> str:
     """The caller is the document, which Calc hands over by itself; users do not see it. All answers are rows, for only
-    so can one function give numbers, texts and arrays: one row of one value is a value."""
-    lines = [method(function["name"], ["any wanted", "sequence<any> pairs"]) for function in functions]
-    for companion in companions:
-        lines.append(method(companion["name"], [f"{kind} {plain(name)}" for name, kind, _ in companion["arguments"]]))
-    return HEAD + "".join(lines) + TAIL
+    so can one function give numbers, texts and arrays: one row of one value is a value. Arguments are listed one by
+    one: a sequence of them Calc would take apart in array formulas, and call the function for every element."""
+    return HEAD + "".join(method(name, [argument for argument, _ in text[1]]) for name, text in said.items()) + TAIL
 
 
 def plain(name: str) -> str:
-    """A name without underlines, which this language does not have: files know the functions by these."""
-    return name.replace("_", "")
+    """A name without underlines and spaces, which this language does not have: files know the functions by these."""
+    return name.replace("_", "").replace(" ", "")
 
 
 def method(name: str, arguments: list[str]) -> str:
-    taken = ", ".join([CALLER, *(f"[in] {argument}" for argument in arguments)]) if arguments else ""
+    taken = ", ".join([CALLER, *(f"[in] any {plain(argument)}" for argument in arguments)]) if arguments else ""
     return (
         f"  sequence< sequence<any> > {plain(name)}({taken}) raises (com::sun::star::lang::IllegalArgumentException);\n"
     )

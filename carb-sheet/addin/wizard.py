@@ -24,24 +24,35 @@ Text = tuple[str, list[tuple[str, str]]]
 
 def texts(functions: list[Entry], companions: list[Entry], tables: list[Entry]) -> dict[str, Text]:
     """What is said of each function, by its name."""
-    found: dict[str, Text] = {one["name"]: (one["summary"], function_arguments(one)) for one in functions}
+    found: dict[str, Text] = {
+        one["name"]: (one["summary"], [("wanted", wanted(one)), *repeated(pairs(one), len(one["inputs"]))])
+        for one in functions
+    }
+    most = max(len(one["inputs"]) for one in functions) + 1
     for one in companions:
-        arguments = [(name, text + choice_of(tables) * (name == "table")) for name, _, text in one["arguments"]]
+        arguments: list[tuple[str, str]] = []
+        for name, text in one["arguments"]:
+            told = text + choice_of(tables) * (name == "table")
+            arguments += repeated(told, most) if name == "pairs" else [(name, told)]
         found[one["name"]] = (one["summary"], arguments)
     return found
 
 
+def repeated(text: str, count: int) -> list[tuple[str, str]]:
+    """The arguments for so many names and their values; all is said of the first."""
+    found = [("name 1", text), ("value 1", "Its value: a number, a text, a cell or a range.")]
+    for at in range(2, count + 1):
+        found += [(f"name {at}", "Another name, or a block."), (f"value {at}", "Its value.")]
+    return found
+
+
 def configuration(said: dict[str, Text]) -> str:
-    """The texts as LibreOffice reads them before the add-in is loaded."""
-    return HEAD + "".join(node(name, *text) for name, text in said.items()) + TAIL
+    """Names and summaries as LibreOffice reads them before the add-in is loaded; it asks the add-in for the rest."""
+    return HEAD + "".join(node(name, text[0]) for name, text in said.items()) + TAIL
 
 
 def choice_of(tables: list[Entry]) -> str:
     return f"One of: {', '.join(table['name'] for table in tables)}."
-
-
-def function_arguments(function: Entry) -> list[tuple[str, str]]:
-    return [("wanted", wanted(function)), ("pairs", pairs(function))]
 
 
 def wanted(function: Entry) -> str:
@@ -88,13 +99,10 @@ FEW = 8
 """So many choices are listed; longer lists are the names of a table."""
 
 
-def node(name: str, summary: str, arguments: list[tuple[str, str]]) -> str:
-    taken = "".join(
-        f"{start(key)}{prop('DisplayName', key)}{prop('Description', text)}</node>" for key, text in arguments
-    )
-    inner = f"{prop('DisplayName', name.upper())}{prop('Description', summary)}"
-    inner += f'<prop oor:name="Category"><value>{CATEGORY}</value></prop>'
-    return f'{start(name)}{inner}<node oor:name="Parameters">{taken}</node></node>\n'
+def node(name: str, summary: str) -> str:
+    category = f'<prop oor:name="Category"><value>{CATEGORY}</value></prop>'
+    texts = prop("DisplayName", name.upper()) + prop("Description", summary)
+    return f"{start(name)}{texts}{category}</node>\n"
 
 
 def start(name: str) -> str:

@@ -203,7 +203,7 @@ ARRAYS = {
     "column": ("30:30", 3, 1, KEG % '"volumes";D1:D3'),
     "grid": ("34", 3, 3, 'KEG_PRESSURE("gauge_psi";"volumes";D1:D3;"temperature_f";E1:G1;"altitude_m";100)'),
     "holes": ("38", 5, 1, KEG % '"volumes";H1:H5'),
-    "outputs": ("44", 1, 2, 'KEG_PRESSURE({"gauge_psi";"gauge_bar"};A1:B3)'),
+    "outputs": ("44", 1, 4, 'KEG_PRESSURE({"gauge_psi";"gauge_bar";"abs_psi";"abs_bar"};A1:B3)'),
     "choices": ("46", 3, 1, KEG % '"volumes";2.5;"beverage";I1:I3;"basis";"physical"'),
     "optional holes": ("50", 5, 1, KEG % '"volumes";2.5;"basis";"physical";"abv_percent";H1:H5'),
     "converted": ("56", 3, 1, 'CARB_CONVERT(D1:D3;"volumes";"co2_g_per_l")'),
@@ -486,7 +486,8 @@ def test_arrays(array):
     assert [value(row[0]) for row in array["column"]] == [keg(2.0), keg(2.5), keg(3.0)]
     grid = [[keg(volumes, degrees) for degrees in (36, 38, 40)] for volumes in (2.0, 2.5, 3.0)]
     assert [[value(one) for one in row] for row in array["grid"]] == grid
-    assert [value(one) for one in array["outputs"][0]] == [keg(), keg(output="gauge_bar")]
+    outputs = ("gauge_psi", "gauge_bar", "abs_psi", "abs_bar")
+    assert [value(one) for one in array["outputs"][0]] == [keg(output=output) for output in outputs]
     beer, wine = (keg(beverage=drink, basis="physical") for drink in ("beer", "wine"))
     assert [value(row[0]) for row in array["choices"][:2]] == [beer, wine]
     assert error(array["choices"][2][0]) == ARGUMENT
@@ -639,8 +640,9 @@ def test_the_wizard_tells_every_function_and_argument(shown):
     for function in FUNCTIONS:
         text, arguments = shown["described"][function["name"].upper()]
         assert text == function["summary"]
-        (wanted, outputs), (pairs, inputs) = arguments
-        assert (wanted, pairs) == ("wanted", "pairs")
+        (wanted, outputs), (first_name, inputs), *others = arguments
+        assert (wanted, first_name) == ("wanted", "name 1")
+        assert len(others) == 2 * len(function["inputs"]) - 1
         assert all(full(out) in outputs for out in function["outputs"] if out["shown"])
         for known in function["inputs"]:
             first, *others = known["names"]

@@ -70,9 +70,11 @@ def argument(name, place):
 
 
 def method(call):
-    """A function as Calc calls it: what is refused is a cell error."""
+    """A function as Calc calls it: what is left out at the end is not there, what is refused is a cell error."""
 
     def answer(self, *arguments):
+        while arguments and arguments[-1] is None:
+            arguments = arguments[:-1]
         try:
             return for_calc(call(*arguments))
         except Refusal as refusal:

@@ -49,7 +49,9 @@ def pairs(arguments, first):
         if not isinstance(name.first, str):
             raise Refusal(f'argument {first + place + 1} should be a name in quotes, such as "volumes"', first + place)
         if place + 1 == len(arguments):
-            text = f"{name.first} has no value: give names and values in turn, or a block of two columns"
+            text = (
+                f"{name.first} is missing: no value stands behind its name; give names and values in turn, or a block"
+            )
             raise Refusal(text, first + place)
         found.append((spelled(name.first), cells(arguments[place + 1])))
         place += 2

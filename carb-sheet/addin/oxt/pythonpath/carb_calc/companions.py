@@ -72,7 +72,7 @@ def requests(function, rest):
 def told(name, tell, refusal_told):
     """A companion that says something of a function's answer, for every element."""
 
-    def call(caller, function, rest):
+    def call(caller=None, function=None, *rest):
         try:
             asked, *known = filled(caller, name, (function, *rest))
             function = named(asked, FUNCTIONS, "function")
@@ -118,7 +118,7 @@ def working(function, request):
     return "\n".join(step["text"] for step in library.answer(function, request)["working"])
 
 
-def table(caller, name, rest):
+def table(caller=None, name=None, *rest):
     """A table of the library: a row of names, then its rows. What a row does not tell is an empty text."""
     name, *rest = filled(caller, "carb_table", (name, *rest))
     name = named(name, TABLES, "table")
@@ -155,7 +155,7 @@ def shown(value):
     return float(value) if isinstance(value, int) else value
 
 
-def convert(caller, value, source, target):
+def convert(caller=None, value=None, source=None, target=None):
     """Values from one unit to another; units by themselves, or as the ends of names."""
     value, source, target = filled(caller, "carb_convert", (value, source, target))
     source, target = units(source, target)

@@ -64,6 +64,8 @@ def calls(text):
         for place in CALL.finditer(text):
             arguments = split(text, place.end())
             if arguments is not None:
+                while arguments and not arguments[-1].strip():
+                    arguments.pop()
                 found.append((place.group(1).lower(), tuple(map(argument, arguments))))
     return tuple(found)
 

@@ -15,7 +15,7 @@ from .result import FAILED
 def of(function):
     """The function of this name, as Calc calls it."""
 
-    def call(caller, wanted, rest):
+    def call(caller=None, wanted=None, *rest):
         wanted, *rest = filled(caller, function, (wanted, *rest))
         return answer(function, cells(wanted), pairs(rest, 1))
 
