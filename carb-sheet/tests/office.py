@@ -199,11 +199,11 @@ def runs(office, wanted):
 
 def described(office):
     """Every function: its name, its text, and names and texts of its arguments."""
-    found = {}
+    found = []
     for function in office.service("com.sun.star.sheet.FunctionDescriptions"):
         said = {one.Name: one.Value for one in function}
         arguments = [[one.Name, one.Description] for one in said["Arguments"] or ()]
-        found[said["Name"]] = [said["Description"], arguments]
+        found.append([said["Name"], said["Description"], arguments])
     return found
 
 

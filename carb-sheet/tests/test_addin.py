@@ -406,7 +406,7 @@ def test_examples_say_what_is_behind_them(shown):
         cautions = cells.get(f"Sheet1.B{row}", ["", 0, "", 0])[2]
         assert all(one["text"] in cautions for one in texts(function, given, "cautions")), function
         sources = cells[f"Sheet1.C{row}"][2]
-        assert sources.split("\n") == [one["citation"] for one in texts(function, given, "sources")] or not sources
+        assert sources == "\n".join(one["citation"] for one in texts(function, given, "sources")), function
 
 
 def test_saved_and_loaded(shown):
@@ -630,15 +630,18 @@ BESIDE = {f"CARB_{name}" for name in ("CAUTIONS", "SOURCES", "WORKING", "CONVERT
 
 
 def test_no_name_of_ours_is_one_of_calcs(shown):
-    """An add-in function of a built-in name would be listed twice, or not at all."""
-    names = list(shown["described"])
-    assert OURS | BESIDE <= set(names)
-    assert all(names.count(name) == 1 for name in OURS)
+    """One would be listed twice; and typed by its short name, Calc's own would be meant."""
+    names = [name for name, _, _ in shown["described"]]
+    assert all(names.count(name) == 1 for name in OURS | BESIDE)
+    typed = [cell[0] for document in ("examples", "forms") for cell in shown[document][0].values()]
+    typed = [text for text in typed if any(f"{name.replace('_', '')}(" in text for name in OURS)]
+    assert len(typed) > 300 and all("CARB.CALC." in text for text in typed)
 
 
 def test_the_wizard_tells_every_function_and_argument(shown):
+    described = {name: said for name, *said in shown["described"]}
     for function in FUNCTIONS:
-        text, arguments = shown["described"][function["name"].upper()]
+        text, arguments = described[function["name"].upper()]
         assert text == function["summary"]
         (wanted, outputs), (first_name, inputs), *others = arguments
         assert (wanted, first_name) == ("wanted", "name 1")
@@ -648,7 +651,7 @@ def test_the_wizard_tells_every_function_and_argument(shown):
             first, *others = known["names"]
             assert first in inputs and all(f"_{name.rpartition('_')[2]}" in inputs or name in inputs for name in others)
     for name in BESIDE:
-        text, arguments = shown["described"][name]
+        text, arguments = described[name]
         assert text and all(all(argument) for argument in arguments)
 
 
