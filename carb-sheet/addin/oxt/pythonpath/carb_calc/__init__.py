@@ -1,0 +1,1 @@
+"""The functions of the library for a spreadsheet: arguments as cells give them, answers as cells show them."""
