@@ -15,12 +15,12 @@ SCENARIO ?= docs/scenarios/harbour_ale.json
 MATURIN = CARGO_TARGET_DIR=target/maturin VIRTUAL_ENV=$(CURDIR)/$(VENV) $(VENV)/bin/maturin develop -q -m carb-py/Cargo.toml
 
 .PHONY: demo test test-answers test-rust test-portable test-c test-python test-readme test-notebooks test-package count bench bench-python docs bless clean
-.PHONY: install uninstall
+.PHONY: install uninstall addin test-sheets
 
 demo: ## Print the packaging plan of the scenario
 	@$(CARGO) run -q -p carb-core --features json --example packaging_day -- $(SCENARIO)
 
-test: test-rust docs test-portable test-c test-python test-readme test-notebooks test-answers test-package count ## Everything
+test: test-rust docs test-portable test-c test-python test-sheets test-readme test-notebooks test-answers test-package count ## Everything
 	@echo "all tests passed"
 
 test-rust: ## Formatting, lints, and every Rust test
@@ -37,6 +37,11 @@ test-c: ## The C face: header, conformance, examples, memory, sanitizers, projec
 test-python: $(VENV)/ready ## The Python face
 	@$(call timed,building the Python module,$(MATURIN))
 	@$(call timed,Python tests,$(VENV)/bin/python -m pytest -q carb-py/tests)
+
+test-sheets: $(VENV)/ready ## The add-in and the workbooks in a real LibreOffice, where there is one
+	@if command -v soffice > /dev/null && command -v unopkg > /dev/null; then $(MAKE) -s addin PROFILE=dev; \
+	  else echo "== spreadsheets: LibreOffice Calc is not here, so the add-in and the workbooks are not tried in it"; fi
+	@$(call timed,spreadsheets,$(VENV)/bin/python -m pytest -q -rs carb-sheet/tests)
 
 test-readme: ## The examples of the README, as they stand there
 	@$(call timed,README examples,$(VENV)/bin/python tests/readme.py)
@@ -80,6 +85,11 @@ $(VENV)/ready: requirements.txt
 
 install uninstall: ## carb.h, libcarb, files for pkg-config and CMake: PREFIX=/usr/local LIBDIR=lib DESTDIR= PROFILE=release
 	@PREFIX="$(PREFIX)" LIBDIR="$(LIBDIR)" DESTDIR="$(DESTDIR)" PROFILE="$(PROFILE)" CARGO="$(CARGO)" bash carb-ffi/install.sh $@
+
+addin: $(VENV)/ready ## target/carb.oxt, the add-in for LibreOffice Calc, with the library inside
+	@$(call timed,building the Python module,$(MATURIN))
+	@$(call timed,add-in,$(CARGO) build -q --profile $(PROFILE) -p carb-ffi && \
+	  $(VENV)/bin/python carb-sheet/addin/build.py target/$(PROFILE:dev=debug)/libcarb.so target/carb.oxt)
 
 clean:
 	rm -rf target $(VENV)
