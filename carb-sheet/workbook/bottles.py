@@ -159,16 +159,18 @@ def bottles(page: Sheet) -> None:
         page.put(row, "J", "=" + call("IF", none, "0", litres(row, "ml")), "worked", 0)
         before = "0" if row == first else f"SUMPRODUCT($G${first}:$G{row - 1};$J${first}:$J{row - 1})"
         tenths = f"ROUND(10*({litres(14, 'ml')}-{before});0)"
-        full = call("QUOTIENT", tenths, f"ROUND(10*$J{row};0)")
-        page.put(row, "G", "=" + call("IF", none, "0", call("MIN", f"$D{row}", full)), "result", 0)
-        page.put(row, "H", "=" + call("MIN", f"$D{row}", f"ROUNDUP($G{row}*(1+$C$23/100);0)"), "result", 0)
+        full = f"INT({tenths}/ROUND(10*$J{row};0))"
+        counted = f"IF(ISNUMBER($D{row});IF($D{row}>=0;INT($D{row});NA());NA())"
+        page.put(row, "G", "=" + call("IF", none, "0", call("MIN", counted, full)), "result", 0)
+        spare = f"IF(ISNUMBER($C$23);IF(AND($C$23>=0;$C$23<=100);$G{row}*$C$23/100;NA());NA())"
+        page.put(row, "H", "=" + call("IF", none, "0", call("MIN", counted, f"$G{row}+ROUNDUP(ROUND({spare};6);0)")), "result", 0)
         each = asked("PRIMING_SUGAR", "mass_g", "$B$5:$C$13", "$B$15:$C$18", quoted("packaged_ml"), f"$J{row}",
                      quoted("basis"), quoted("handbook"))
         page.put(row, "I", "=" + call("IF", none, '""', each), "result", 2)
         text = minded("PACKAGE_PRESSURE", PACKAGE, CARBONATION, quoted("temperature_c"), in_unit(19, "c"),
                       quoted("bottle_class"), f"$A{row}:$A{row}", "$E$25", f"$E{row}:$E{row}")
         page.put(row, "F", "=" + call("IF", none, '""', verdict(text)), "word")
-    page.put(31, "A", "Bottles are filled in the order of this list. Weigh the sugar for all of them, or for each. "
+    page.put(31, "A", "Bottles are filled in the order of this list, and no more are washed than there are. Weigh the sugar for all of them, or for each. "
              "A rating is the maker's, and goes before the class.", "note", across=10)
     unused = f'formula-is(AND($C{first}="";$D{first}=""))'
     page.signal(f"G{first}:J{last}", (unused, "unseen"))

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from . import core
 from .formula import call, literal, quoted
 from .sheet import Sheet
@@ -20,7 +22,7 @@ def chosen() -> list[dict[str, str]]:
 
 
 def sheet() -> Sheet:
-    page = Sheet("Check", (3.7, 9.4, 2.6, 1.9, 1.9, 2.0, 1.7, 1.4, 7.6, 8.6), "published values, worked out again",
+    page = Sheet("Check", (3.5, 9.4, 3.3, 1.9, 1.9, 2.0, 2.0, 1.2, 7.9, 9.4), "published values, worked out again",
                  landscape=True, frozen=5)
     rows = chosen()
     last = TOP + len(rows) - 1
@@ -46,7 +48,7 @@ def sheet() -> Sheet:
         page.put(row, "H", "=" + call("IFERROR", call("IF", f"ABS($F{row})<=$G{row}", '"pass"', '"FAIL"'), '"FAIL"'), "word")
         page.put(row, "I", value["reason"], "small")
         page.put(row, "J", core.citations()[value["source"]], "small")
-        longest = max(len(value["reason"]) / 52, len(core.citations()[value["source"]]) / 58, len(value["inputs"]) / 62)
-        page.heights[row] = 0.5 if longest <= 1 else 0.74 if longest <= 2 else 1.05
+        letters = (len(value["reason"]) / 54, len(core.citations()[value["source"]]) / 62, len(value["inputs"]) / 66)
+        page.heights[row] = 0.25 + 0.27 * math.ceil(max(letters))
     page.signal(f"H{TOP}:H{last}", ('="pass"', "fine"), ('="FAIL"', "failed"))
     return page

@@ -86,7 +86,8 @@ def citations() -> dict[str, str]:
         fields = dict(re.findall(r"^  (\w+) = \{(.*)\},?$", entry[1], re.M))
         order = ("author", "year", "title", "journal", "howpublished", "publisher")
         text = ", ".join(fields[name] for name in order if name in fields)
-        found[entry[0]] = re.sub(r"\\(\W)", r"\1", text.replace(r"{\OE}", "Œ").replace(r"$^\circ$", "°")).replace("{", "").replace("}", "")
+        text = text.replace(r"{\OE}", "Œ").replace(r"$^\circ$", "°")
+        found[entry[0]] = re.sub(r"[{}]|\\(?=\W)", "", text)
     return found
 
 

@@ -53,7 +53,7 @@ SUGAR = TOP + [row[1] for row in ROWS].index("PRIMING_SUGAR")
 
 
 def sheet() -> Sheet:
-    page = Sheet("Cross-check", (5.6, 3.9, 2.2, 2.2, 2.1, 1.7, 5.0, 11.0), "another program's numbers", landscape=True, frozen=6)
+    page = Sheet("Cross-check", (5.6, 3.9, 2.2, 2.2, 2.1, 1.7, 5.0, 12.5), "another program's numbers", landscape=True, frozen=6)
     page.put(1, "A", "Another program says something else?", "title", across=8)
     page.put(2, "A", "Give it the inputs of the sheets Bottles and Keg, choose in which unit it prints, and write its numbers into "
              "the yellow cells.", "lead", across=8)
@@ -73,10 +73,10 @@ def sheet() -> Sheet:
         page.put(row, "E", "=" + call("IF", given, '""', f"$C{row}-$D{row}"), "result", 3)
         page.put(row, "F", "=" + call("IF", given, '""', f"100*$E{row}/$D{row}"), "result", 1)
         side = f'"theirs is "&TEXT(ABS($F{row});"0.0")&" % "&IF($F{row}>0;"more";"less")'
-        judged = call("IF", f'{NEAR}=""', '"no answer"', call("IF", f"ABS($F{row})<={NEAR}", '"agrees"', side))
+        judged = call("IF", f"NOT(ISNUMBER({NEAR}))", '"no answer"', call("IF", f"ABS($F{row})<={NEAR}", '"agrees"', side))
         page.put(row, "G", "=" + call("IF", given, '""', call("IFERROR", judged, '"no answer"')), "word")
         page.put(row, "H", "; ".join(asks[one] for one in habits), "small")
-        page.heights[row] = 0.72
+        page.heights[row] = 0.8
     last = TOP + len(ROWS) - 1
     page.signal(f"G{TOP}:G{last}", ('="agrees"', "fine"), ('="no answer"', "failed"), ('begins-with("theirs")', "careful"))
     follow(page, last + 2)

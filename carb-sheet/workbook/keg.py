@@ -86,15 +86,15 @@ def inputs(page: Sheet) -> None:
     page.given(22, "Faucet above the keg", "line_length", "rise_m", 0.6)
     page.given(23, "Seconds for a glass", "line_length", "pour_seconds", 10)
     page.given(24, "The glass", "line_length", "glass_ml", MILLILITRES)
-    page.given(25, "The room", "room_co2", "room_m3", 70)
+    page.given(25, "The room", "room_co2", "room_m3", 80)
     page.given(26, "Its air changes", "room_co2", "air_changes_per_h", None)
     page.given(27, "A hot day there", "warmed_keg", "temperature_c", 35)
     page.given(28, "Warmest since fermentation", "residual_co2", "warmest_c", 20)
     page.given(29, "Your gauge reads", "dissolved_co2", "gauge_bar", 0.8, note="needed for what the keg holds now")
-    page.put(30, "A", "Carbonated is so much of the way", "label")
+    page.put(30, "A", "Carbonated: share of the way", "label")
     page.put(30, "B", "percent", "fixed")
     page.put(30, "C", 95, "input")
-    page.noted(30, "needed; the last of the way takes for ever")
+    page.noted(30, "needed; the end itself takes for ever")
 
 
 def results(page: Sheet) -> None:

@@ -20,17 +20,17 @@ def paragraphs() -> list[tuple[str, str, int]]:
         ("What to fill in", "chapter", 1),
         ("Yellow cells are yours; all others are protected, without a password. To the left of a value stands its name, which chooses "
          "the unit: pick volumes or co2_g_per_l, packaged_l or packaged_us_gal, temperature_c or temperature_f from the list of the cell.",
-         "prose", 3),
+         "prose", 2),
         ("A blank cell is not zero. Where something usual is taken for it, the note beside it says what; where it is needed, the results "
-         "that hang on it are errors (such as Err:502), and the foot of the page says in a sentence what to do.", "prose", 3),
+         "that hang on it are errors (such as Err:502), and the foot of the page says in a sentence what to do.", "prose", 2),
         ("Bottles and Keg are the day's two sheets. Chart is for the door of the keg fridge. Sugars lists what to prime with. "
          "Cross-check holds another program's numbers beside these. Check works out published values again: it should say that none "
-         "fails.", "prose", 3),
+         "fails.", "prose", 2),
         ("Every sheet prints on one page. The numbers that stand in the yellow cells now are an invented example.", "prose", 1),
         ("What can hurt", "chapter", 1),
         ("Glass bursts. Bottle only what has finished, weigh the sugar, mix it well, and never use a bottle for more than its maker "
          "rates it for. Keep full bottles cool, in boxes, away from faces; wear eye protection where one may be too full.", "strong", 2),
-        (sentence(said("not_for_conditioning", -1), said("heated_glass", 0), said("carbonation_danger", -1)), "prose", 2),
+        (sentence(said("not_for_conditioning", ". ", -1), said("heated_glass", ": ", 0), said("carbonation_danger", ": ", -1)), "prose", 2),
         ("A keg, a fermenter and their hoses have ratings: read the marking on each, never go above the least of them or above the "
          "relief valve, and never plug a relief valve.", "strong", 2),
         (f"CO2 fills cellars, rooms and cold stores from the floor up, and cannot be smelt. {limit['limit_vol_percent']:.0f} % of it in the "
@@ -42,9 +42,9 @@ def paragraphs() -> list[tuple[str, str, int]]:
     ]
 
 
-def said(code: str, part: int) -> str:
-    """One side of the colon of a caution: what to do about it, without the numbers of a case."""
-    return core.caution(code).split(": ")[part]
+def said(code: str, mark: str, part: int) -> str:
+    """A part of a caution, without the numbers of a case."""
+    return core.caution(code).split(mark)[part]
 
 
 def sentence(*texts: str) -> str:

@@ -13,7 +13,7 @@ BATCH = ("Bottles.$B$5:$C$16", "Bottles.$B$18:$C$18")
 
 
 def sheet() -> Sheet:
-    page = Sheet("Sugars", (4.2, 6.9, 1.9, 2.2, 3.3, 2.4, 2.4, 2.6, 7.4), "sugars, syrups and juices", landscape=True, frozen=4)
+    page = Sheet("Sugars", (4.3, 7.2, 1.8, 2.2, 2.9, 2.3, 2.3, 4.6, 9.4), "sugars, syrups and juices", landscape=True, frozen=4)
     page.put(1, "A", "What to prime with", "title", across=9)
     page.put(2, "A", "Everything comes from the library, nothing is filled in. The amounts are for the batch of the sheet "
              "Bottles, by the trade's tables; read the label of what you buy.", "lead", across=9)
@@ -34,6 +34,6 @@ def sheet() -> Sheet:
         page.put(row, "E", f'=IF({low}="";"";TEXT({low};"0.000")&" to "&TEXT({high};"0.000"))', "small")
         for letter, output in (("F", "mass_g"), ("G", "dose_g_per_l")):
             amount = asked("PRIMING_SUGAR", output, *BATCH, quoted("sugar"), f"$A{row}")
-            page.put(row, letter, "=" + call("IF", f"$D{row}=0", quoted("makes none"), amount), "result",
-                     1 if letter == "F" else 2)
+            page.put(row, letter, "=" + amount, "result", 1 if letter == "F" else 2)
+        page.heights[row] = 0.68
     return page
