@@ -402,7 +402,10 @@ def cautions(function: str, *values: Any) -> str:
 
 
 def sources(function: str, *values: Any) -> str:
-    return "\n".join(source["citation"] for source in whole(function.lower(), tuple(requested(list(values))))["sources"])
+    found = whole(function.lower(), tuple(requested(list(values))))
+    if "error" in found:
+        raise CellError(found["error"]["text"])
+    return "\n".join(source["citation"] for source in found["sources"])
 
 
 def table(name: str, *values: Any) -> Rows:

@@ -156,7 +156,8 @@ def bottles(page: Sheet) -> None:
         page.put(row, "D", count, "input")
         page.put(row, "E", rating, "input")
         none = f'AND($C{row}="";$D{row}="")'
-        page.put(row, "J", "=" + call("IF", none, "0", litres(row, "ml")), "worked", 0)
+        size = f"IF(ISNUMBER($C{row});IF($C{row}>0;{litres(row, 'ml')};NA());NA())"
+        page.put(row, "J", "=" + call("IF", none, "0", size), "worked", 0)
         before = "0" if row == first else f"SUMPRODUCT($G${first}:$G{row - 1};$J${first}:$J{row - 1})"
         tenths = f"ROUND(10*({litres(14, 'ml')}-{before});0)"
         full = f"INT({tenths}/ROUND(10*$J{row};0))"

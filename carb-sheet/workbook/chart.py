@@ -49,7 +49,7 @@ def sheet() -> Sheet:
 
 
 def units(metric: str, us: str) -> str:
-    return call("IF", f"$B$10={quoted(US)}", us, metric)
+    return call("IF", f"$B$10={quoted(US)}", us, call("IF", f"$B$10={quoted(METRIC)}", metric, "NA()"))
 
 
 def corner() -> tuple[str, ...]:

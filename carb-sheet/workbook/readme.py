@@ -52,6 +52,7 @@ def sentence(*texts: str) -> str:
     return " ".join(f"{text[0].upper()}{text[1:]}." for text in texts)
 
 
+LATER = "Told as soon as the sheet has an answer."
 SOURCES = (
     ("Sugar", "PRIMING_SUGAR", "Bottles", (bottles.DOSE,)),
     ("Keg pressure", "KEG_PRESSURE", "Keg", (keg.SERVED,)),
@@ -72,7 +73,8 @@ def sheet() -> Sheet:
     for label, function, name, blocks in SOURCES:
         arguments = (f"{name}.{one}" if one.startswith("$") else one for one in blocks)
         page.put(row, "A", label, "label")
-        page.put(row, "B", "=" + call("CARB_SOURCES", quoted(function), *arguments), "text")
+        told = call("CARB_SOURCES", quoted(function), *arguments)
+        page.put(row, "B", "=" + call("IFERROR", told, quoted(LATER)), "text")
         page.heights[row] = 2.2 if function == "KEG_PRESSURE" else 4.2
         row += 1
     return page
