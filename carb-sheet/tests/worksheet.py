@@ -102,6 +102,7 @@ class Worksheet:
     def __init__(self, cells: dict[str, Any]) -> None:
         self.cells = cells
         self.found: dict[str, Any] = {}
+        self.users: dict[str, set[str]] = {}
         self.arrays: dict[tuple[str, str], tuple[int, int]] = {}
         for place, content in cells.items():
             if isinstance(content, str) and content.startswith("{="):
@@ -163,14 +164,14 @@ class Worksheet:
 
     def dependents(self, start: str) -> set[str]:
         """Every formula that hangs on a cell, near or far."""
-        users: dict[str, set[str]] = {}
-        for place in self.cells:
-            for used in self.uses(place):
-                users.setdefault(used, set()).add(place)
+        if not self.users:
+            for place in self.cells:
+                for used in self.uses(place):
+                    self.users.setdefault(used, set()).add(place)
         found: set[str] = set()
         waiting = [start]
         while waiting:
-            for user in users.get(waiting.pop(), set()) - found:
+            for user in self.users.get(waiting.pop(), set()) - found:
                 found.add(user)
                 waiting.append(user)
         return found

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from . import core
 from .formula import call, quoted
-from .parts import asked, entry, in_unit, minded, notes, or_else, verdict
+from .parts import air, asked, entry, in_unit, minded, notes, or_else, verdict
 from .sheet import Sheet
 
 DRINK, PLACE = "$B$5:$C$7", "$B$5:$C$9"
@@ -14,7 +14,10 @@ UNPRIMED = "$B$5:$C$14"
 CARBONATION, WARMEST, SUGAR, ROOM = "$B$15:$C$15", "$B$16:$C$16", "$B$17:$C$17", "$B$18:$C$18"
 DOSE = "$B$5:$C$18"
 GRAVITY = "$B$21:$C$22"
-HOT_DAY = "$B$19:$C$19"
+FINISHED = ("$B$5:$C$10", "$B$12:$C$14", "$B$16:$C$18", quoted("fermentable_g_per_l"), "0")
+"""What primed_carbonation takes, without what still ferments: the pressure of a package adds that itself."""
+PACKED = (quoted("co2_g_per_l"), "$G$11")
+HOT_DAY = (quoted("hot_day_c"), 'CARB_CONVERT($C$19;$B$19;"c")')
 KINDS = range(26, 31)
 EXAMPLE = (
     ("heavier_reusable", 500, 24, None),
@@ -26,7 +29,7 @@ EXAMPLE = (
 
 
 def pressure(wanted: str, at: str, *more: str) -> str:
-    return asked("PACKAGE_PRESSURE", wanted, PACKAGE, CARBONATION, quoted("temperature_c"), at, *more)
+    return asked("PACKAGE_PRESSURE", wanted, PACKAGE, *PACKED, quoted("temperature_c"), at, *more)
 
 
 def sheet() -> Sheet:
@@ -48,18 +51,18 @@ def sheet() -> Sheet:
     bottles(page)
     glass(page, 33)
     room, hot = in_unit(18, "c"), in_unit(19, "c")
-    gravity = minded("GRAVITY_CO2", GRAVITY)
+    gravity, dose = minded("GRAVITY_CO2", GRAVITY), minded("PRIMING_SUGAR", DOSE)
 
     def told(function: str, *arguments: str) -> str:
-        return or_else(minded(function, *arguments), gravity)
+        return or_else(minded(function, *arguments), gravity, dose)
 
     notes(page, 45, "J", [
         ("CO2 still in the drink", or_else(minded("RESIDUAL_CO2", PLACE, WARMEST)), 0.8),
         ("Sugar", told("PRIMING_SUGAR", DOSE), 1.9),
         ("Bottles in the room",
-         told("PACKAGE_PRESSURE", PACKAGE, CARBONATION, quoted("temperature_c"), room), 2.3),
+         told("PACKAGE_PRESSURE", PACKAGE, *PACKED, quoted("temperature_c"), room), 2.3),
         ("Bottles on a hot day",
-         told("PACKAGE_PRESSURE", PACKAGE, CARBONATION, quoted("temperature_c"), hot), 2.3),
+         told("PACKAGE_PRESSURE", PACKAGE, *PACKED, quoted("temperature_c"), hot), 2.3),
         ("Conditioning", or_else(minded("CONDITIONING_TIME", "$B$5:$C$6", ROOM)), 1.2),
     ])
     return page
@@ -82,7 +85,7 @@ def inputs(page: Sheet) -> None:
     page.given(15, "Carbonation wanted", dose, "volumes", 2.4)
     page.given(16, "Warmest since fermentation", dose, "warmest_c", 20.5, note="needed")
     page.given(17, "Priming sugar", dose, "sugar", "sucrose")
-    page.given(18, "Room where bottles stand", "conditioning_time", "room_c", 20)
+    page.given(18, "Room where bottles stand", "conditioning_time", "room_c", 20, note="needed for pressures and conditioning")
     page.given(19, "A hot day there", "bottle_verdicts", "hot_day_c", 35, note="needed")
     page.given(20, "Fermentable, if you know it", dose, "fermentable_g_per_l", None)
     page.given(21, "Gravity now", "gravity_co2", "current_sg", None, others=("current_plato",),
@@ -112,9 +115,13 @@ def results(page: Sheet) -> None:
     page.result(8, "   makes, by mass balance", (of(expected, "co2_g_per_l"), "g/L", 2), (of(expected, "volumes"), "vol", 2))
     page.result(9, "   and adds alcohol", (of(expected, "added_abv_percent"), "% vol", 2))
     page.result(10, "Sugar, if the balance is to be met", (of(balance, "mass_g"), "g", 1), (of(balance, "mass_oz"), "oz", 2))
-    page.put(11, "F", "The balance asks for more than the tables. More sugar is your decision; pressures are those of the "
-             "carbonation wanted, at worst with the margins of the library.", "note", across=5)
-    page.heights[11] = 0.82
+    # What makes enough by itself gets no sugar, and its bottles are judged all the same.
+    alone = asked("PRIMED_CARBONATION", "co2_g_per_l", UNPRIMED, "$B$16:$C$18", quoted("mass_g"), "0")
+    target = call("CARB_CONVERT", "$C$15", "$B$15", quoted("co2_g_per_l"))
+    enough = call("AND", f"{target}>0", f"{alone}>{target}")
+    weighed = call("IFERROR", "$G$6", call("IF", enough, "0", "NA()"))
+    packed = asked("PRIMED_CARBONATION", "{}", *FINISHED, quoted("mass_g"), weighed)
+    page.result(11, "CO2 of drink and sugar in the bottle", (of(packed, "co2_g_per_l"), "g/L", 2), (of(packed, "volumes"), "vol", 2))
     for row, (where, at) in enumerate((("in the room", room), ("on a hot day", hot))):
         for line, (kind, word) in enumerate((("expected", "expected"), ("worst", "at worst"))):
             page.result(12 + 2 * row + line, f"Pressure {where}, {word}",
@@ -129,16 +136,18 @@ def results(page: Sheet) -> None:
     fill, wash = (f"SUM(${column}${KINDS[0]}:${column}${KINDS[-1]})" for column in "GH")
     page.result(20, "Bottles to fill, in all", ("=" + fill, "", 0))
     page.result(21, "Bottles to wash, in all", ("=" + wash, "", 0))
-    over = f"{litres(14, 'ml')}-SUMPRODUCT($G${KINDS[0]}:$G${KINDS[-1]};$J${KINDS[0]}:$J${KINDS[-1]})"
+    over = f"{millilitres(14)}-SUMPRODUCT($G${KINDS[0]}:$G${KINDS[-1]};$J${KINDS[0]}:$J${KINDS[-1]})"
     page.result(22, "Drink that is left over", (f"={over}", "mL", 0),
                 ("=" + call("CARB_CONVERT", "$G$22", quoted("ml"), quoted("us_fl_oz")), "fl oz", 1))
     page.result(23, "Pressure of the air outside",
-                ("=" + asked("AMBIENT_PRESSURE", "ambient_bar", "$B$8:$C$9"), "bar", 3),
-                ("=" + asked("AMBIENT_PRESSURE", "ambient_psi", "$B$8:$C$9"), "psi", 2))
+                ("=" + air("", quoted("ambient_bar")), "bar", 3),
+                ("=" + air("", quoted("ambient_psi")), "psi", 2))
 
 
-def litres(row: int, unit: str) -> str:
-    return call("CARB_CONVERT", f"$C${row}", f"$B${row}", quoted(unit))
+def millilitres(row: int) -> str:
+    """A volume in millilitres; no answer for what is none."""
+    converted = call("CARB_CONVERT", f"$C${row}", f"$B${row}", quoted("ml"))
+    return f"IF(ISNUMBER($C${row});IF($C${row}>0;{converted};NA());NA())"
 
 
 def bottles(page: Sheet) -> None:
@@ -156,10 +165,9 @@ def bottles(page: Sheet) -> None:
         page.put(row, "D", count, "input")
         page.put(row, "E", rating, "input")
         none = f'AND($C{row}="";$D{row}="")'
-        size = f"IF(ISNUMBER($C{row});IF($C{row}>0;{litres(row, 'ml')};NA());NA())"
-        page.put(row, "J", "=" + call("IF", none, "0", size), "worked", 0)
+        page.put(row, "J", "=" + call("IF", f'$C{row}=""', "0", millilitres(row)), "worked", 0)
         before = "0" if row == first else f"SUMPRODUCT($G${first}:$G{row - 1};$J${first}:$J{row - 1})"
-        tenths = f"ROUND(10*({litres(14, 'ml')}-{before});0)"
+        tenths = f"ROUND(10*({millilitres(14)}-{before});0)"
         full = f"INT({tenths}/ROUND(10*$J{row};0))"
         counted = f"IF(ISNUMBER($D{row});IF($D{row}>=0;INT($D{row});NA());NA())"
         page.put(row, "G", "=" + call("IF", none, "0", call("MIN", counted, full)), "result", 0)
@@ -167,12 +175,14 @@ def bottles(page: Sheet) -> None:
         page.put(row, "H", "=" + call("IF", none, "0", call("MIN", counted, f"$G{row}+ROUNDUP(ROUND({spare};6);0)")), "result", 0)
         each = asked("PRIMING_SUGAR", "mass_g", "$B$5:$C$13", "$B$15:$C$18", quoted("packaged_ml"), f"$J{row}",
                      quoted("basis"), quoted("handbook"))
-        page.put(row, "I", "=" + call("IF", none, '""', each), "result", 2)
-        text = minded("PACKAGE_PRESSURE", PACKAGE, CARBONATION, quoted("temperature_c"), in_unit(19, "c"),
+        page.put(row, "I", "=" + call("IF", none, '""', call("IF", f"ISERROR($G{row})", "NA()", each)), "result", 2)
+        text = minded("PACKAGE_PRESSURE", PACKAGE, *PACKED, quoted("temperature_c"), in_unit(19, "c"),
                       quoted("bottle_class"), f"$A{row}:$A{row}", "$E$25", f"$E{row}:$E{row}")
-        page.put(row, "F", "=" + call("IF", none, '""', verdict(text)), "word")
-    page.put(31, "A", "Bottles are filled in the order of this list, and no more are washed than there are. Weigh the sugar for all of them, or for each. "
-             "A rating is the maker's, and goes before the class.", "note", across=10)
+        page.put(row, "F", "=" + call("IF", none, '""', call("IF", f"ISERROR($G{row})", quoted("no answer"), verdict(text))), "word")
+    page.put(31, "A", "Bottles are filled in the order of this list, and no more are washed than there are. A rating is the maker's, and goes before the "
+             "class. The mass balance asks for more sugar than the tables: more is your decision. Pressures are those of the tables' dose and of all that can still ferment.",
+             "note", across=10)
+    page.heights[31] = 0.8
     unused = f'formula-is(AND($C{first}="";$D{first}=""))'
     page.signal(f"G{first}:J{last}", (unused, "unseen"))
     page.signal(f"F{first}:F{last}", ('="DANGER"', "danger"), ('="no answer"', "failed"), ('="caution"', "careful"),
@@ -190,7 +200,7 @@ def glass(page: Sheet, row: int) -> None:
     page.heading(row, heads, "J", "CDGHIJ")
     page.heights[row] = 0.95
     classes = core.rows("bottle_classes")
-    whole = call("CARB_TABLE", quoted("bottle_verdicts"), PACKAGE, CARBONATION, HOT_DAY)
+    whole = call("CARB_TABLE", quoted("bottle_verdicts"), PACKAGE, *PACKED, *HOT_DAY)
     titles = {"A": "tag", "B": "tag"}
     places = {"C": 1, "D": 1, "G": 2, "H": 2, "I": 1, "J": 1}
     for letter, column in wanted.items():

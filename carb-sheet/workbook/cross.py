@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from . import bottles, core, keg
 from .formula import call, quoted
-from .parts import asked, minded, notes, or_else
+from .parts import air, asked, minded, notes, or_else
 from .sheet import Sheet
 
 TOP = 7
@@ -44,10 +44,10 @@ ROWS: tuple[tuple[str, str, tuple[str, ...], float | None, tuple[str, ...], tupl
     ("Bottles: sugar", "PRIMING_SUGAR", ("mass_g", "mass_oz", "mass_kg", "mass_lb"), 121, DOSE,
      ("sugar_yield", "sugar_taken", "residual", "dose_headspace", "gas_volume")),
     ("Bottles: expected on a hot day", "PACKAGE_PRESSURE", ("expected_gauge_bar", "expected_gauge_psi", "expected_gauge_kpa"),
-     None, (*here("Bottles", bottles.PACKAGE, bottles.CARBONATION), quoted("temperature_c"),
+     None, (*here("Bottles", bottles.PACKAGE), quoted("co2_g_per_l"), "Bottles.$G$11", quoted("temperature_c"),
             'IFERROR(CARB_CONVERT(Bottles.$C$19;Bottles.$B$19;"c");"")'), ("package_headspace", "trapped_air", "extract_left")),
     ("Pressure of the air outside", "AMBIENT_PRESSURE", ("ambient_kpa", "ambient_bar", "ambient_psi"), None,
-     here("Bottles", "$B$8:$C$9"), ("altitude", "atmosphere")),
+     (), ("altitude", "atmosphere")),
 )
 SUGAR = TOP + [row[1] for row in ROWS].index("PRIMING_SUGAR")
 
@@ -68,7 +68,8 @@ def sheet() -> Sheet:
         page.put(row, "A", label, "label")
         page.put(row, "B", offered[0], "name", offered=offered)
         page.put(row, "C", theirs, "input")
-        page.put(row, "D", "=" + call(function, f"$B{row}:$B{row}", *blocks), "result", 3)
+        ours = call(function, f"$B{row}:$B{row}", *blocks) if blocks else air("Bottles.", f"$B{row}:$B{row}")
+        page.put(row, "D", "=" + ours, "result", 3)
         given = f'$C{row}=""'
         page.put(row, "E", "=" + call("IF", given, '""', f"$C{row}-$D{row}"), "result", 3)
         page.put(row, "F", "=" + call("IF", given, '""', f"100*$E{row}/$D{row}"), "result", 1)
@@ -91,7 +92,8 @@ def follow(page: Sheet, row: int) -> None:
     blank = f'$C${SUGAR}=""'
     made = asked("PRIMED_CARBONATION", "volumes", *blocks, quoted("basis"), quoted("handbook"))
     hot = (quoted("temperature_c"), 'IFERROR(CARB_CONVERT(Bottles.$C$19;Bottles.$B$19;"c");"")')
-    package = (*here("Bottles", bottles.PACKAGE), quoted("volumes"), f"$F${row + 1}", *hot)
+    packed = asked("PRIMED_CARBONATION", "co2_g_per_l", *here("Bottles", *bottles.FINISHED), mass)
+    package = (*here("Bottles", bottles.PACKAGE), quoted("co2_g_per_l"), packed, *hot)
     lines = (
         ("It makes, by the trade's tables", made.replace('"volumes"', '"co2_g_per_l"', 1), "g/L", made, "vol", 2),
         ("Worst pressure on the hot day", asked("PACKAGE_PRESSURE", "worst_gauge_bar", *package), "bar",

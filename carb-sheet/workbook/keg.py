@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from . import core
 from .formula import call, quoted
-from .parts import asked, entry, in_unit, minded, notes, or_else
+from .parts import air, asked, entry, in_unit, minded, notes, or_else
 from .sheet import Sheet
 
 DRINK, PLACE, AMBIENT = "$B$5:$C$7", "$B$5:$C$9", "$B$8:$C$9"
@@ -39,16 +39,13 @@ def sheet() -> Sheet:
     inputs(page)
     results(page)
     warm = (quoted("filling_c"), in_unit(10, "c"), quoted("temperature_c"), in_unit(27, "c"))
-
-    def told(function: str, *arguments: str) -> str:
-        return or_else(minded(function, *arguments), minded("KEG_PRESSURE", SERVED), minded(*RESIDUAL), minded(*PURGING))
-
+    pressure, residual, purging = minded("KEG_PRESSURE", SERVED), minded(*RESIDUAL), minded(*PURGING)
     notes(page, 32, "J", [
-        ("Regulator", or_else(minded("KEG_PRESSURE", SERVED)), 1.2),
-        ("Carbonating", told("CARBONATION_TIME", *TIMED), 1.4),
-        ("Purging", or_else(minded(*PURGING)), 1.4),
-        ("Gas", told("GAS_BUDGET", "$B$8:$C$13", VESSEL, *CYCLES, *GAUGE), 1.4),
-        ("Line", told("LINE_LENGTH", DRINK, COLD, POUR, *GAUGE), 1.4),
+        ("Regulator", or_else(pressure), 1.2),
+        ("Carbonating", or_else(minded("CARBONATION_TIME", *TIMED), pressure, residual), 1.4),
+        ("Purging", or_else(purging), 1.4),
+        ("Gas", or_else(minded("GAS_BUDGET", "$B$8:$C$13", VESSEL, *CYCLES, *GAUGE), pressure, residual, purging), 1.4),
+        ("Line", or_else(minded("LINE_LENGTH", DRINK, COLD, POUR, *GAUGE), pressure), 1.4),
         ("Keg on a hot day", or_else(minded("WARMED_KEG", PLACE, WANTED, *warm, RATING)), 2.2),
         ("The room", or_else(minded("ROOM_CO2", quoted("released_g"), charge(), ROOM, AMBIENT)), 2.6),
     ])
@@ -74,7 +71,7 @@ def inputs(page: Sheet) -> None:
     page.given(11, "Carbonation wanted", "keg_pressure", "volumes", 2.5)
     residual = asked(RESIDUAL[0], "volumes", *RESIDUAL[1:])
     page.worked(12, "CO2 already in the drink", "start_volumes", "=" + residual, "from its warmest temperature, below", 3)
-    page.given(13, "Drink in the keg", "gas_budget", "packaged_l", 18.9)
+    page.given(13, "Drink in the keg", "gas_budget", "packaged_l", 18.9, note="needed for the gas")
     page.given(14, "Way of carbonating", "carbonation_time", "method", "still")
     page.given(15, "Oxygen that may stay", "purge_cycles", "oxygen_ppm", 500)
     page.given(16, "Pressure for purging", "purge_cycles", "purge_gauge_bar", 1)
@@ -86,7 +83,7 @@ def inputs(page: Sheet) -> None:
     page.given(22, "Faucet above the keg", "line_length", "rise_m", 0.6)
     page.given(23, "Seconds for a glass", "line_length", "pour_seconds", 10)
     page.given(24, "The glass", "line_length", "glass_ml", MILLILITRES)
-    page.given(25, "The room", "room_co2", "room_m3", 80)
+    page.given(25, "The room", "room_co2", "room_m3", 160)
     page.given(26, "Its air changes", "room_co2", "air_changes_per_h", None)
     page.given(27, "A hot day there", "warmed_keg", "temperature_c", 35)
     page.given(28, "Warmest since fermentation", "residual_co2", "warmest_c", 20)
@@ -137,4 +134,5 @@ def results(page: Sheet) -> None:
     page.result(27, "   in its lower half", ("=" + asked("ROOM_CO2", "low_half_room_air_vol_percent", *room), "% vol", 1),
                 ("=" + asked("ROOM_CO2", "low_half_room_air_ppm", *room), "ppm", 0))
     page.result(28, "   aired out to 5000 ppm after", ("=" + asked("ROOM_CO2", "low_half_aired_time_h", *room), "h", 1))
-    both(29, "Pressure of the air outside", "AMBIENT_PRESSURE", ("ambient_bar", "ambient_psi"), ("bar", "psi"), (3, 2), AMBIENT)
+    page.result(29, "Pressure of the air outside", ("=" + air("", quoted("ambient_bar")), "bar", 3),
+                ("=" + air("", quoted("ambient_psi")), "psi", 2))

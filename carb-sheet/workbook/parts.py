@@ -27,6 +27,13 @@ def in_unit(row: int, unit: str) -> str:
     return call("IFERROR", call("CARB_CONVERT", f"$C${row}", f"$B${row}", quoted(unit)), '""')
 
 
+def air(sheet: str, wanted: str) -> str:
+    """The pressure of the air outside, in a unit that a formula names: as measured, or from the altitude."""
+    name, value, block = (sheet + one for one in ("$B$8", "$C$8", "$B$8:$C$9"))
+    from_altitude = call("AMBIENT_PRESSURE", wanted, block)
+    return call("IF", f'LEFT({name};7)="ambient"', call("CARB_CONVERT", value, name, wanted), from_altitude)
+
+
 def entry(table: str, asked_name: str, columns: tuple[str, ...], wanted: str) -> str:
     """What a row of a table says, found by its first column."""
     whole = call("CARB_TABLE", quoted(table))
