@@ -1,7 +1,7 @@
 """The workbook of a packaging day: what a real LibreOffice shows in it is what the library says, cell by cell.
 
-Every formula is read from its cell and worked out by `carb` in Python (`worksheet.py`), for the inputs as shipped and for
-other days. That bad inputs never make a number is then shown without LibreOffice, for every input in turn.
+Every formula is read from its cell and worked out by `carb` in Python (`worksheet.py`), for the inputs as shipped and
+for other days. That bad inputs never make a number is then shown without LibreOffice, for every input in turn.
 """
 
 from __future__ import annotations
@@ -24,8 +24,9 @@ import pytest
 
 HERE = Path(__file__).parent
 sys.path[:0] = [str(HERE), str(HERE.parent)]
-from workbook import book, core, ods, parts, styles  # noqa: E402
 from worksheet import CellError, Worksheet  # noqa: E402
+
+from workbook import book, core, ods, parts, styles  # noqa: E402
 
 ROOT = HERE.parents[1]
 ADDIN = Path(os.environ.get("CARB_OXT", ROOT / "target" / "carb.oxt"))
@@ -37,40 +38,108 @@ missing = [name for name in ("soffice", "unopkg") if shutil.which(name) is None]
 office = pytest.mark.skipif(bool(missing), reason=f"LibreOffice Calc is not here: no {' and no '.join(missing)}")
 
 US = {
-    "Bottles.B8": "altitude_ft", "Bottles.C8": 5280, "Bottles.B13": "filling_f", "Bottles.C13": 66,
-    "Bottles.B14": "packaged_us_gal", "Bottles.C14": 4.8, "Bottles.B15": "co2_g_per_l", "Bottles.C15": 4.9,
-    "Bottles.B16": "warmest_f", "Bottles.C16": 69, "Bottles.C17": "dextrose_monohydrate", "Bottles.B18": "room_f",
-    "Bottles.C18": 70, "Bottles.B19": "hot_day_f", "Bottles.C19": 98, "Bottles.E25": "rating_gauge_psi",
-    "Bottles.B26": "bottle_us_fl_oz", "Bottles.C26": 22, "Bottles.D26": 12, "Bottles.E26": 120,
-    "Bottles.B27": "bottle_us_fl_oz", "Bottles.C27": 12, "Bottles.D27": 48,
-    "Keg.B8": "ambient_psi", "Keg.C8": 12.1, "Keg.B10": "temperature_f", "Keg.C10": 38, "Keg.B13": "packaged_us_gal",
-    "Keg.C13": 5, "Keg.B16": "purge_gauge_psi", "Keg.C16": 14, "Keg.B18": "keg_rating_gauge_psi", "Keg.C18": 130,
-    "Keg.C20": "cylinder_5_lb", "Keg.B22": "rise_ft", "Keg.C22": 2, "Keg.B24": "glass_us_fl_oz", "Keg.C24": 16,
-    "Keg.B25": "room_ft3", "Keg.C25": 900, "Keg.B27": "temperature_f", "Keg.C27": 95, "Keg.B29": "gauge_psi", "Keg.C29": 12,
-    "Chart.B10": "°F, psi, volumes", "Chart.B8": "altitude_ft", "Chart.C8": 5280,
-    "Cross-check.B13": "co2_g_per_l", "Cross-check.C13": 1.5, "Cross-check.B14": "mass_oz", "Cross-check.C14": 4.4,
+    "Bottles.B8": "altitude_ft",
+    "Bottles.C8": 5280,
+    "Bottles.B13": "filling_f",
+    "Bottles.C13": 66,
+    "Bottles.B14": "packaged_us_gal",
+    "Bottles.C14": 4.8,
+    "Bottles.B15": "co2_g_per_l",
+    "Bottles.C15": 4.9,
+    "Bottles.B16": "warmest_f",
+    "Bottles.C16": 69,
+    "Bottles.C17": "dextrose_monohydrate",
+    "Bottles.B18": "room_f",
+    "Bottles.C18": 70,
+    "Bottles.B19": "hot_day_f",
+    "Bottles.C19": 98,
+    "Bottles.E25": "rating_gauge_psi",
+    "Bottles.B26": "bottle_us_fl_oz",
+    "Bottles.C26": 22,
+    "Bottles.D26": 12,
+    "Bottles.E26": 120,
+    "Bottles.B27": "bottle_us_fl_oz",
+    "Bottles.C27": 12,
+    "Bottles.D27": 48,
+    "Keg.B8": "ambient_psi",
+    "Keg.C8": 12.1,
+    "Keg.B10": "temperature_f",
+    "Keg.C10": 38,
+    "Keg.B13": "packaged_us_gal",
+    "Keg.C13": 5,
+    "Keg.B16": "purge_gauge_psi",
+    "Keg.C16": 14,
+    "Keg.B18": "keg_rating_gauge_psi",
+    "Keg.C18": 130,
+    "Keg.C20": "cylinder_5_lb",
+    "Keg.B22": "rise_ft",
+    "Keg.C22": 2,
+    "Keg.B24": "glass_us_fl_oz",
+    "Keg.C24": 16,
+    "Keg.B25": "room_ft3",
+    "Keg.C25": 900,
+    "Keg.B27": "temperature_f",
+    "Keg.C27": 95,
+    "Keg.B29": "gauge_psi",
+    "Keg.C29": 12,
+    "Chart.B10": "°F, psi, volumes",
+    "Chart.B8": "altitude_ft",
+    "Chart.C8": 5280,
+    "Cross-check.B13": "co2_g_per_l",
+    "Cross-check.C13": 1.5,
+    "Cross-check.B14": "mass_oz",
+    "Cross-check.C14": 4.4,
 }
 CIDER = {
-    "Bottles.C5": "cider", "Bottles.C6": 6.2, "Bottles.C7": 12, "Bottles.C9": 99.4, "Bottles.C20": 4,
-    "Bottles.C15": 2.8, "Bottles.C17": "honey", "Bottles.A26": "champagne", "Keg.C5": "cider", "Keg.C6": 6.2,
-    "Keg.C14": "rocked", "Keg.C19": "headspace", "Chart.C5": "cider", "Chart.C6": 6.2,
+    "Bottles.C5": "cider",
+    "Bottles.C6": 6.2,
+    "Bottles.C7": 12,
+    "Bottles.C9": 99.4,
+    "Bottles.C20": 4,
+    "Bottles.C15": 2.8,
+    "Bottles.C17": "honey",
+    "Bottles.A26": "champagne",
+    "Keg.C5": "cider",
+    "Keg.C6": 6.2,
+    "Keg.C14": "rocked",
+    "Keg.C31": 3,
+    "Keg.C19": "headspace",
+    "Chart.C5": "cider",
+    "Chart.C6": 6.2,
 }
 DANGER = {
-    "Bottles.C15": 3.4, "Bottles.C21": 1.014, "Bottles.C22": 1.011, "Bottles.C19": 42, "Bottles.A27": "growler",
-    "Bottles.E26": 5, "Keg.C11": 3.2, "Keg.C18": 4, "Keg.C20": "cylinder_10_kg", "Keg.C25": 12,
+    "Bottles.C15": 3.4,
+    "Bottles.C21": 1.014,
+    "Bottles.C22": 1.011,
+    "Bottles.C19": 42,
+    "Bottles.A27": "growler",
+    "Bottles.E26": 5,
+    "Keg.C11": 3.2,
+    "Keg.C18": 4,
+    "Keg.C20": "cylinder_10_kg",
+    "Keg.C25": 12,
     "Cross-check.C14": 190,
 }
 BARE = {
     place: None
     for place in (
-        *(f"Bottles.C{row}" for row in (5, 6, 7, 9, 10, 12, 13, 17, 20, 21, 22)), "Bottles.A26", "Bottles.A27",
-        *(f"Keg.C{row}" for row in (5, 6, 7, 9, 14, 17, 18, 22, 24, 26, 29)), "Cross-check.C7",
+        *(f"Bottles.C{row}" for row in (5, 6, 7, 9, 10, 12, 13, 17, 20, 21, 22)),
+        "Bottles.A26",
+        "Bottles.A27",
+        *(f"Keg.C{row}" for row in (5, 6, 7, 9, 14, 17, 18, 22, 24, 26, 29)),
+        "Cross-check.C7",
         *(f"Chart.C{row}" for row in (5, 6, 7, 9)),
     )
 }
 WRONG = {
-    "Bottles.C8": None, "Bottles.C16": "warm", "Bottles.D26": None, "Keg.C10": -40, "Keg.C20": "barrel", "Chart.C8": "high",
-    "Cross-check.C5": "near", "Cross-check.C9": "nine",
+    "Bottles.C8": None,
+    "Bottles.C16": "warm",
+    "Bottles.D26": None,
+    "Keg.C10": -40,
+    "Keg.C20": "barrel",
+    "Chart.C8": "high",
+    "Cross-check.C5": "near",
+    "Cross-check.C9": "nine",
 }
 DAYS = {"as shipped": {}, "US units": US, "cider": CIDER, "danger": DANGER, "bare": BARE, "wrong": WRONG}
 
@@ -107,7 +176,10 @@ def found() -> dict[str, Any]:
     shutil.rmtree(folder)
     return {
         **dict(zip(DAYS, with_addin[1], strict=True)),
-        "as it opens": with_addin[0][0], "planted": with_addin[2][0], "without": without[0][0], "pages": pages,
+        "as it opens": with_addin[0][0],
+        "planted": with_addin[2][0],
+        "without": without[0][0],
+        "pages": pages,
     }
 
 
@@ -343,7 +415,9 @@ def test_the_file_is_what_the_generator_writes() -> None:
 
 def test_formulas_are_protected_and_inputs_are_open_without_a_password() -> None:
     text = zipfile.ZipFile(book.PATH).read("content.xml").decode()
-    guards = dict(re.findall(r'<style:style style:name="([^"]+)" style:family="table-cell".*?cell-protect="(\w+)"', text))
+    guards = dict(
+        re.findall(r'<style:style style:name="([^"]+)" style:family="table-cell".*?cell-protect="(\w+)"', text)
+    )
     tables = re.findall(r"<table:table (.*?)>", text)
     assert len(tables) == len(book.sheets())
     for table in tables:
@@ -359,7 +433,9 @@ def test_formulas_are_protected_and_inputs_are_open_without_a_password() -> None
             assert guards[style[1]] == "protected"
         if "content-validation-name" in cell:
             assert guards[style[1]] == "none"
-    assert sum(guards[style] == "none" for style in re.findall(r'table-cell table:style-name="([^"]+)"', text)) == len(PLACES)
+    assert sum(guards[style] == "none" for style in re.findall(r'table-cell table:style-name="([^"]+)"', text)) == len(
+        PLACES
+    )
 
 
 def test_names_offered_are_names_that_the_formulas_take() -> None:

@@ -184,7 +184,8 @@ def area(reference: str, sheet: str) -> list[list[str]]:
     first, _, last = reference.partition(":")
     (_, top, left), (_, bottom, right) = (Worksheet.at(f"{sheet}.{one}") for one in (first, last or first))
     return [
-        [f"{sheet}.{column_letters(column)}{row}" for column in range(left, right + 1)] for row in range(top, bottom + 1)
+        [f"{sheet}.{column_letters(column)}{row}" for column in range(left, right + 1)]
+        for row in range(top, bottom + 1)
     ]
 
 
@@ -251,8 +252,16 @@ def compared(sign: str, left: Any, right: Any) -> bool:
         left, right = isinstance(left, str), isinstance(right, str)
     elif isinstance(left, str):
         left, right = left.lower(), right.lower()
-    return bool({"=": left == right, "<>": left != right, "<": left < right, ">": left > right, "<=": left <= right,
-                 ">=": left >= right}[sign])
+    return bool(
+        {
+            "=": left == right,
+            "<>": left != right,
+            "<": left < right,
+            ">": left > right,
+            "<=": left <= right,
+            ">=": left >= right,
+        }[sign]
+    )
 
 
 def shown(value: Any) -> str:
@@ -295,8 +304,9 @@ def not_there() -> Any:
 
 def product(left: Any, right: Any) -> float:
     pairs = zip(flat([left]), flat([right]), strict=True)
-    return math.fsum(float(one) * float(other) for one, other in pairs
-                     if isinstance(one, float) and isinstance(other, float))
+    return math.fsum(
+        float(one) * float(other) for one, other in pairs if isinstance(one, float) and isinstance(other, float)
+    )
 
 
 NATIVE: dict[str, Callable[..., Any]] = {
@@ -363,9 +373,7 @@ def answer(function: str, values: list[Any]) -> Any:
     if not ranges:
         return one_answer(function, wanted, tuple(given.items()))
     height, width = (max(size) for size in zip(*((len(rows), len(rows[0])) for rows in ranges.values()), strict=True))
-    return [
-        [element(function, wanted, given, row, column) for column in range(width)] for row in range(height)
-    ]
+    return [[element(function, wanted, given, row, column) for column in range(width)] for row in range(height)]
 
 
 def element(function: str, wanted: str, given: dict[str, Any], row: int, column: int) -> Any:
@@ -397,9 +405,7 @@ def cautions(function: str, *values: Any) -> str:
     found = whole(function.lower(), tuple(requested(list(values))))
     if "error" in found:
         return f"Error: {found['error']['text']}"
-    return "\n".join(
-        mark + one["text"] for level, mark in LEVELS for one in found["cautions"] if one["level"] == level
-    )
+    return "\n".join(mark + one["text"] for level, mark in LEVELS for one in found["cautions"] if one["level"] == level)
 
 
 def sources(function: str, *values: Any) -> str:

@@ -35,17 +35,30 @@ def pressure(wanted: str, at: str, *more: str) -> str:
 def sheet() -> Sheet:
     page = Sheet("Bottles", (4.8, 3.7, 2.4, 1.9, 2.8, 5.4, 1.9, 1.3, 1.9, 1.3), "bottles", frozen=4)
     page.put(1, "A", "Bottles", "title", across=5)
+    page.put(1, "F", '="carb " & CARB_VERSION()', "lead", across=5)
     page.put(
-        1, "F", '="carb " & CARB_VERSION()', "lead", across=5
-    )
-    page.put(
-        2, "A",
-        "Fill in the yellow cells. The name to the left of a value has a list: it chooses the unit, or another way to say it.",
-        "lead", across=10,
+        2,
+        "A",
+        "Fill in the yellow cells. The name to the left of a value has a list: it chooses the unit, or another "
+        "way to say it.",
+        "lead",
+        across=10,
     )
     page.heights |= {1: 1.0, 2: 0.7}
-    page.heading(4, {"A": "What you fill in", "B": "name", "C": "value", "D": "if left blank",
-                     "F": "What comes out", "G": "metric", "I": "US"}, "J", "CGI")
+    page.heading(
+        4,
+        {
+            "A": "What you fill in",
+            "B": "name",
+            "C": "value",
+            "D": "if left blank",
+            "F": "What comes out",
+            "G": "metric",
+            "I": "US",
+        },
+        "J",
+        "CGI",
+    )
     inputs(page)
     results(page)
     bottles(page)
@@ -56,15 +69,18 @@ def sheet() -> Sheet:
     def told(function: str, *arguments: str) -> str:
         return or_else(minded(function, *arguments), gravity, dose)
 
-    notes(page, 45, "J", [
-        ("CO2 still in the drink", or_else(minded("RESIDUAL_CO2", PLACE, WARMEST)), 0.8),
-        ("Sugar", told("PRIMING_SUGAR", DOSE), 1.9),
-        ("Bottles in the room",
-         told("PACKAGE_PRESSURE", PACKAGE, *PACKED, quoted("temperature_c"), room), 2.3),
-        ("Bottles on a hot day",
-         told("PACKAGE_PRESSURE", PACKAGE, *PACKED, quoted("temperature_c"), hot), 2.3),
-        ("Conditioning", or_else(minded("CONDITIONING_TIME", "$B$5:$C$6", ROOM)), 1.2),
-    ])
+    notes(
+        page,
+        45,
+        "J",
+        [
+            ("CO2 still in the drink", or_else(minded("RESIDUAL_CO2", PLACE, WARMEST)), 0.8),
+            ("Sugar", told("PRIMING_SUGAR", DOSE), 1.5),
+            ("Bottles in the room", told("PACKAGE_PRESSURE", PACKAGE, *PACKED, quoted("temperature_c"), room), 2.7),
+            ("Bottles on a hot day", told("PACKAGE_PRESSURE", PACKAGE, *PACKED, quoted("temperature_c"), hot), 3.5),
+            ("Conditioning", or_else(minded("CONDITIONING_TIME", "$B$5:$C$6", ROOM)), 1.2),
+        ],
+    )
     return page
 
 
@@ -78,29 +94,54 @@ def inputs(page: Sheet) -> None:
     page.given(10, "Living yeast in the bottle", dose, "yeast", "live")
     own, both = "$C$20", 'AND($C$21="";$C$22="")'
     left = call("IF", f'{own}<>""', own, call("IF", both, '""', asked("GRAVITY_CO2", "fermentable_g_per_l", GRAVITY)))
-    page.worked(11, "What it can still ferment", "fermentable_g_per_l", "=" + left, "from the three rows below")
+    page.worked(11, "What it can still ferment", "fermentable_g_per_l", "=" + left, "from the three rows below", 2)
     page.given(12, "Headspace", bottle, "headspace_percent", None)
     page.given(13, "Temperature when closed", bottle, "filling_c", None)
     page.given(14, "Drink that reaches bottles", dose, "packaged_l", 19.2)
     page.given(15, "Carbonation wanted", dose, "volumes", 2.4)
     page.given(16, "Warmest since fermentation", dose, "warmest_c", 20.5, note="needed")
     page.given(17, "Priming sugar", dose, "sugar", "sucrose")
-    page.given(18, "Room where bottles stand", "conditioning_time", "room_c", 20, note="needed for pressures and conditioning")
+    page.given(
+        18, "Room where bottles stand", "conditioning_time", "room_c", 20, note="needed for pressures and conditioning"
+    )
     page.given(19, "A hot day there", "bottle_verdicts", "hot_day_c", 35, note="needed")
     page.given(20, "Fermentable, if you know it", dose, "fermentable_g_per_l", None)
-    page.given(21, "Gravity now", "gravity_co2", "current_sg", None, others=("current_plato",),
-               note="blank: finished, if the end is blank too")
-    page.given(22, "Gravity at the end", "gravity_co2", "final_sg", None, others=("final_plato",),
-               note="best from a forced-fermentation test")
+    page.given(
+        21,
+        "Gravity now",
+        "gravity_co2",
+        "current_sg",
+        None,
+        others=("current_plato",),
+        note="blank: finished, if the end is blank too",
+    )
+    page.given(
+        22,
+        "Gravity at the end",
+        "gravity_co2",
+        "final_sg",
+        None,
+        others=("final_plato",),
+        note="best from a forced-fermentation test",
+    )
     page.given(23, "Spare bottles to wash", "fill_list", "spare_percent", 5, note="needed")
 
 
 def results(page: Sheet) -> None:
     room, hot = in_unit(18, "c"), in_unit(19, "c")
-    table, balance = (asked("PRIMING_SUGAR", "{}", DOSE, quoted("basis"), quoted(basis))
-                      for basis in ("handbook", "physical"))
-    expected = asked("PRIMED_CARBONATION", "{}", UNPRIMED, "$B$16:$C$18", quoted("mass_g"), "$G$6", quoted("basis"),
-                     quoted("physical"))
+    table, balance = (
+        asked("PRIMING_SUGAR", "{}", DOSE, quoted("basis"), quoted(basis)) for basis in ("handbook", "physical")
+    )
+    expected = asked(
+        "PRIMED_CARBONATION",
+        "{}",
+        UNPRIMED,
+        "$B$16:$C$18",
+        quoted("mass_g"),
+        "$G$6",
+        quoted("basis"),
+        quoted("physical"),
+    )
     days = asked("CONDITIONING_TIME", "{}", "$B$5:$C$6", ROOM)
     left = asked("GRAVITY_CO2", "theory_{}", GRAVITY)
     blank = 'AND($C$21="";$C$22="")'
@@ -109,39 +150,58 @@ def results(page: Sheet) -> None:
         return "=" + formula.replace("{}", wanted)
 
     residual = asked("RESIDUAL_CO2", "{}", PLACE, WARMEST)
-    page.result(5, "CO2 still in the drink", (of(residual, "co2_g_per_l"), "g/L", 2), (of(residual, "volumes"), "vol", 2))
+    page.result(
+        5, "CO2 still in the drink", (of(residual, "co2_g_per_l"), "g/L", 2), (of(residual, "volumes"), "vol", 2)
+    )
     page.result(6, "Sugar, by the trade's tables", (of(table, "mass_g"), "g", 1), (of(table, "mass_oz"), "oz", 2))
     page.result(7, "   in each litre", (of(table, "dose_g_per_l"), "g/L", 2))
-    page.result(8, "   makes, by mass balance", (of(expected, "co2_g_per_l"), "g/L", 2), (of(expected, "volumes"), "vol", 2))
+    page.result(
+        8, "   makes, by mass balance", (of(expected, "co2_g_per_l"), "g/L", 2), (of(expected, "volumes"), "vol", 2)
+    )
     page.result(9, "   and adds alcohol", (of(expected, "added_abv_percent"), "% vol", 2))
-    page.result(10, "Sugar, if the balance is to be met", (of(balance, "mass_g"), "g", 1), (of(balance, "mass_oz"), "oz", 2))
+    page.result(
+        10, "Sugar, if the balance is to be met", (of(balance, "mass_g"), "g", 1), (of(balance, "mass_oz"), "oz", 2)
+    )
     # What makes enough by itself gets no sugar, and its bottles are judged all the same.
     alone = asked("PRIMED_CARBONATION", "co2_g_per_l", UNPRIMED, "$B$16:$C$18", quoted("mass_g"), "0")
     target = call("CARB_CONVERT", "$C$15", "$B$15", quoted("co2_g_per_l"))
     enough = call("AND", f"{target}>0", f"{alone}>{target}")
     weighed = call("IFERROR", "$G$6", call("IF", enough, "0", "NA()"))
     packed = asked("PRIMED_CARBONATION", "{}", *FINISHED, quoted("mass_g"), weighed)
-    page.result(11, "CO2 of drink and sugar in the bottle", (of(packed, "co2_g_per_l"), "g/L", 2), (of(packed, "volumes"), "vol", 2))
+    page.result(11, "CO2 of drink and sugar", (of(packed, "co2_g_per_l"), "g/L", 2), (of(packed, "volumes"), "vol", 2))
     for row, (where, at) in enumerate((("in the room", room), ("on a hot day", hot))):
         for line, (kind, word) in enumerate((("expected", "expected"), ("worst", "at worst"))):
-            page.result(12 + 2 * row + line, f"Pressure {where}, {word}",
-                        ("=" + pressure(f"{kind}_gauge_bar", at), "bar", 2),
-                        ("=" + pressure(f"{kind}_gauge_psi", at), "psi", 1))
+            page.result(
+                12 + 2 * row + line,
+                f"Pressure {where}, {word}",
+                ("=" + pressure(f"{kind}_gauge_bar", at), "bar", 2),
+                ("=" + pressure(f"{kind}_gauge_psi", at), "psi", 1),
+            )
     page.result(16, "Ready after, as expected", (of(days, "expected_time_d"), "days", 0))
     page.result(17, "   at the soonest", (of(days, "least_time_d"), "days", 0))
     page.result(18, "   at the latest", (of(days, "most_time_d"), "days", 0))
-    page.result(19, "CO2 still to come, by gravity",
-                ("=" + call("IF", blank, '"not told"', left.replace("{}", "co2_g_per_l")), "g/L", 2),
-                ("=" + call("IF", blank, '"not told"', left.replace("{}", "volumes")), "vol", 2))
+    page.result(
+        19,
+        "CO2 still to come, by gravity",
+        ("=" + call("IF", blank, '"not told"', left.replace("{}", "co2_g_per_l")), "g/L", 2),
+        ("=" + call("IF", blank, '"not told"', left.replace("{}", "volumes")), "vol", 2),
+    )
     fill, wash = (f"SUM(${column}${KINDS[0]}:${column}${KINDS[-1]})" for column in "GH")
     page.result(20, "Bottles to fill, in all", ("=" + fill, "", 0))
     page.result(21, "Bottles to wash, in all", ("=" + wash, "", 0))
     over = f"{millilitres(14)}-SUMPRODUCT($G${KINDS[0]}:$G${KINDS[-1]};$J${KINDS[0]}:$J${KINDS[-1]})"
-    page.result(22, "Drink that is left over", (f"={over}", "mL", 0),
-                ("=" + call("CARB_CONVERT", "$G$22", quoted("ml"), quoted("us_fl_oz")), "fl oz", 1))
-    page.result(23, "Pressure of the air outside",
-                ("=" + air("", quoted("ambient_bar")), "bar", 3),
-                ("=" + air("", quoted("ambient_psi")), "psi", 2))
+    page.result(
+        22,
+        "Drink that is left over",
+        (f"={over}", "mL", 0),
+        ("=" + call("CARB_CONVERT", "$G$22", quoted("ml"), quoted("us_fl_oz")), "fl oz", 1),
+    )
+    page.result(
+        23,
+        "Pressure of the air outside",
+        ("=" + air("", quoted("ambient_bar")), "bar", 3),
+        ("=" + air("", quoted("ambient_psi")), "psi", 2),
+    )
 
 
 def millilitres(row: int) -> str:
@@ -153,8 +213,22 @@ def millilitres(row: int) -> str:
 def bottles(page: Sheet) -> None:
     first, last = KINDS[0], KINDS[-1]
     page.heading(24, {"A": "Your bottles", "F": "Which to fill, in this order"}, "J")
-    page.heading(25, {"A": "class", "B": "size, by name", "C": "size", "D": "at hand", "F": "on a hot day this class is",
-                      "G": "fill", "H": "wash", "I": "sugar in each, g", "J": "mL"}, "J", "CDGHIJ")
+    page.heading(
+        25,
+        {
+            "A": "class",
+            "B": "size, by name",
+            "C": "size",
+            "D": "at hand",
+            "F": "on a hot day this class is",
+            "G": "fill",
+            "H": "wash",
+            "I": "sugar in each, g",
+            "J": "mL",
+        },
+        "J",
+        "CDGHIJ",
+    )
     page.put(25, "E", "rating_gauge_bar", "name", offered=core.names("package_pressure", "rating_gauge_kpa"))
     page.heights[25] = 0.95
     sizes = core.names("fill_list", "bottle_ml")
@@ -172,31 +246,88 @@ def bottles(page: Sheet) -> None:
         counted = f"IF(ISNUMBER($D{row});IF($D{row}>=0;INT($D{row});NA());NA())"
         page.put(row, "G", "=" + call("IF", none, "0", call("MIN", counted, full)), "result", 0)
         spare = f"IF(ISNUMBER($C$23);IF(AND($C$23>=0;$C$23<=100);$G{row}*$C$23/100;NA());NA())"
-        page.put(row, "H", "=" + call("IF", none, "0", call("MIN", counted, f"$G{row}+ROUNDUP(ROUND({spare};6);0)")), "result", 0)
-        each = asked("PRIMING_SUGAR", "mass_g", "$B$5:$C$13", "$B$15:$C$18", quoted("packaged_ml"), f"$J{row}",
-                     quoted("basis"), quoted("handbook"))
+        page.put(
+            row,
+            "H",
+            "=" + call("IF", none, "0", call("MIN", counted, f"$G{row}+ROUNDUP(ROUND({spare};6);0)")),
+            "result",
+            0,
+        )
+        each = asked(
+            "PRIMING_SUGAR",
+            "mass_g",
+            "$B$5:$C$13",
+            "$B$15:$C$18",
+            quoted("packaged_ml"),
+            f"$J{row}",
+            quoted("basis"),
+            quoted("handbook"),
+        )
         page.put(row, "I", "=" + call("IF", none, '""', call("IF", f"ISERROR($G{row})", "NA()", each)), "result", 2)
-        text = minded("PACKAGE_PRESSURE", PACKAGE, *PACKED, quoted("temperature_c"), in_unit(19, "c"),
-                      quoted("bottle_class"), f"$A{row}:$A{row}", "$E$25", f"$E{row}:$E{row}")
-        page.put(row, "F", "=" + call("IF", none, '""', call("IF", f"ISERROR($G{row})", quoted("no answer"), verdict(text))), "word")
-    page.put(31, "A", "Bottles are filled in the order of this list, and no more are washed than there are. A rating is the maker's, and goes before the "
-             "class. The mass balance asks for more sugar than the tables: more is your decision. Pressures are those of the tables' dose and of all that can still ferment.",
-             "note", across=10)
+        text = minded(
+            "PACKAGE_PRESSURE",
+            PACKAGE,
+            *PACKED,
+            quoted("temperature_c"),
+            in_unit(19, "c"),
+            quoted("bottle_class"),
+            f"$A{row}:$A{row}",
+            "$E$25",
+            f"$E{row}:$E{row}",
+        )
+        page.put(
+            row,
+            "F",
+            "=" + call("IF", none, '""', call("IF", f"ISERROR($G{row})", quoted("no answer"), verdict(text))),
+            "word",
+        )
+    page.put(
+        31,
+        "A",
+        "Bottles are filled in the order of this list, and no more are washed than there are. A "
+        "rating is the maker's, and goes before the "
+        "class. The mass balance asks for more sugar than the tables: more is your decision. Pressures are "
+        "those of the tables' dose and of all that can still ferment.",
+        "note",
+        across=10,
+    )
     page.heights[31] = 0.8
     unused = f'formula-is(AND($C{first}="";$D{first}=""))'
     page.signal(f"G{first}:J{last}", (unused, "unseen"))
-    page.signal(f"F{first}:F{last}", ('="DANGER"', "danger"), ('="no answer"', "failed"), ('="caution"', "careful"),
-                ('="within"', "fine"))
+    page.signal(
+        f"F{first}:F{last}",
+        ('="DANGER"', "danger"),
+        ('="no answer"', "failed"),
+        ('="caution"', "careful"),
+        ('="within"', "fine"),
+    )
 
 
 def glass(page: Sheet, row: int) -> None:
     """The verdict of every class of bottle, worked out as a table."""
     page.heading(row - 1, {"A": "Every class of bottle, on the hot day"}, "J")
     columns = core.columns("bottle_verdicts")
-    wanted = {"A": "bottle_class", "B": "verdict", "C": "usual_volumes", "D": "usual_co2_g_per_l",
-              "G": "worst_gauge_bar", "H": "limit_gauge_bar", "I": "worst_gauge_psi", "J": "limit_gauge_psi"}
-    heads = {"A": "class", "B": "verdict", "C": "usually up to, vol", "D": "g/L", "F": "what it is",
-             "G": "at worst, bar", "H": "limit, bar", "I": "at worst, psi", "J": "limit, psi"}
+    wanted = {
+        "A": "bottle_class",
+        "B": "verdict",
+        "C": "usual_volumes",
+        "D": "usual_co2_g_per_l",
+        "G": "worst_gauge_bar",
+        "H": "limit_gauge_bar",
+        "I": "worst_gauge_psi",
+        "J": "limit_gauge_psi",
+    }
+    heads = {
+        "A": "class",
+        "B": "verdict",
+        "C": "usually up to, vol",
+        "D": "g/L",
+        "F": "what it is",
+        "G": "at worst, bar",
+        "H": "limit, bar",
+        "I": "at worst, psi",
+        "J": "limit, psi",
+    }
     page.heading(row, heads, "J", "CDGHIJ")
     page.heights[row] = 0.95
     classes = core.rows("bottle_classes")
@@ -206,12 +337,23 @@ def glass(page: Sheet, row: int) -> None:
     for letter, column in wanted.items():
         place = columns.index(column) + 1
         for line in range(len(classes)):
-            page.put(row + 1 + line, letter, f"=INDEX({whole};{line + 2};{place})", titles.get(letter, "worked"),
-                     places.get(letter))
+            page.put(
+                row + 1 + line,
+                letter,
+                f"=INDEX({whole};{line + 2};{place})",
+                titles.get(letter, "worked"),
+                places.get(letter),
+            )
     for line in range(len(classes)):
         said = entry("bottle_classes", f"$A{row + 1 + line}", core.columns("bottle_classes"), "title")
         page.put(row + 1 + line, "E", "=" + said, "small", across=2)
     page.put(row, "E", "what it is", "head")
     page.put(row, "F", None, "head")
-    page.signal(f"B{row + 1}:B{row + len(classes)}", ("is-error", "failed"), ('="within"', "fine"),
-                ('="caution"', "careful"), ('="danger"', "danger"), ('="not_for_conditioning"', "danger"))
+    page.signal(
+        f"B{row + 1}:B{row + len(classes)}",
+        ("is-error", "failed"),
+        ('="within"', "fine"),
+        ('="high"', "careful"),
+        ('="danger"', "danger"),
+        ('="not_for_conditioning"', "danger"),
+    )

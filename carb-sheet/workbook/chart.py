@@ -23,16 +23,28 @@ def axis(kind: str, name: str) -> tuple[float, float]:
 
 def sheet() -> Sheet:
     last = column_name(COLUMNS)
-    page = Sheet("Chart", (3.9, *(2.55,) + (1.75,) * (COLUMNS - 1)), "carbonation by temperature and pressure",
-                 landscape=True, frozen=4)
+    page = Sheet(
+        "Chart",
+        (3.9, *(2.55,) + (1.75,) * (COLUMNS - 1)),
+        "carbonation by temperature and pressure",
+        landscape=True,
+        frozen=4,
+    )
     page.put(1, "A", "CO2 in the drink, by temperature and regulator pressure", "title", across=COLUMNS + 1)
-    page.put(2, "A", "Choose the units and the drink in the yellow cells, print the page, and keep it on the keg fridge.",
-             "lead", across=COLUMNS + 1)
+    page.put(
+        2,
+        "A",
+        "Choose the units and the drink in the yellow cells, print the page, and keep it on the keg fridge.",
+        "lead",
+        across=COLUMNS + 1,
+    )
     page.heights[1] = 1.0
     page.heading(4, {"A": "What you fill in", "B": "name", "C": "value", "D": "if left blank"}, last)
     for row, label, name, value, others in (
-        (5, "The drink", "beverage", "beer", ()), (6, "Alcohol", "abv_percent", None, ()),
-        (7, "Dissolved extract", "extract_g_per_l", None, ()), (8, "Altitude", "altitude_m", 240, ("ambient_kpa",)),
+        (5, "The drink", "beverage", "beer", ()),
+        (6, "Alcohol", "abv_percent", None, ()),
+        (7, "Dissolved extract", "extract_g_per_l", None, ()),
+        (8, "Altitude", "altitude_m", 240, ("ambient_kpa",)),
         (9, "Weather report", "sea_level_kpa", None, ()),
     ):
         page.given(row, label, "dissolved_co2", name, value, others)
@@ -56,8 +68,11 @@ def corner() -> tuple[str, ...]:
     """The arguments of the coldest row at the highest pressure."""
     column = column_name(COLUMNS)
     return (
-        units(quoted("temperature_c"), quoted("temperature_f")), f"$A${TOP + 1}",
-        units(quoted("gauge_bar"), quoted("gauge_psi")), f"${column}${TOP}", DRINK,
+        units(quoted("temperature_c"), quoted("temperature_f")),
+        f"$A${TOP + 1}",
+        units(quoted("gauge_bar"), quoted("gauge_psi")),
+        f"${column}${TOP}",
+        DRINK,
     )
 
 
@@ -73,9 +88,13 @@ def grid(page: Sheet, last: str) -> None:
         page.put(TOP + 1 + index, "A", "=" + value, "axis", 0)
     body = f"$A${TOP + 1}:$A${TOP + ROWS}", f"$B${TOP}:${last}${TOP}"
     formula = call(
-        "DISSOLVED_CO2", units(quoted("co2_g_per_l"), quoted("volumes")),
-        units(quoted("temperature_c"), quoted("temperature_f")), body[0],
-        units(quoted("gauge_bar"), quoted("gauge_psi")), body[1], DRINK,
+        "DISSOLVED_CO2",
+        units(quoted("co2_g_per_l"), quoted("volumes")),
+        units(quoted("temperature_c"), quoted("temperature_f")),
+        body[0],
+        units(quoted("gauge_bar"), quoted("gauge_psi")),
+        body[1],
+        DRINK,
     )
     for row in range(TOP + 1, TOP + 1 + ROWS):
         for index in range(COLUMNS):
@@ -83,6 +102,13 @@ def grid(page: Sheet, last: str) -> None:
     page.put(TOP + 1, "B", "=" + formula, "grid", 2, array=(ROWS, COLUMNS))
     for row in range(TOP, TOP + ROWS + 1):
         page.heights[row] = 0.62
-    page.put(TOP + ROWS + 1, "A", "Once the drink has had the time: days at a still surface, hours when shaken. Gauge pressure "
-             "of CO2 alone; a mixed gas, or air left in the keg, holds less.", "note", across=COLUMNS + 1)
+    page.put(
+        TOP + ROWS + 1,
+        "A",
+        "Once the drink has had the time: days at a still surface, hours when shaken. "
+        "Gauge pressure "
+        "of CO2 alone; a mixed gas, or air left in the keg, holds less.",
+        "note",
+        across=COLUMNS + 1,
+    )
     page.signal(f"B{TOP + 1}:{last}{TOP + ROWS}", ("is-error", "failed"))

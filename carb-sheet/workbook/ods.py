@@ -134,9 +134,7 @@ def _table(place: int, sheet: Sheet, lists: dict[tuple[str, ...], str]) -> str:
     )
 
 
-def _row(
-    sheet: Sheet, row: int, covered: set[tuple[int, str]], lists: dict[tuple[str, ...], str]
-) -> str:
+def _row(sheet: Sheet, row: int, covered: set[tuple[int, str]], lists: dict[tuple[str, ...], str]) -> str:
     cells = []
     for index in range(len(sheet.widths)):
         letter = column_name(index)
@@ -183,7 +181,8 @@ def _signals(sheet: Sheet) -> str:
             f"calcext:base-cell-address={base}/>"
             for condition, signal in conditions
         )
-        found += f"<calcext:conditional-format calcext:target-range-address={target}>{inner}</calcext:conditional-format>"
+        opened = f"<calcext:conditional-format calcext:target-range-address={target}>"
+        found += f"{opened}{inner}</calcext:conditional-format>"
     return f"<calcext:conditional-formats>{found}</calcext:conditional-formats>"
 
 
@@ -248,5 +247,3 @@ def _settings(sheets: Sequence[Sheet]) -> str:
         + _item("ShowGrid", "boolean", "false")
         + "</config:config-item-map-entry></config:config-item-map-indexed></config:config-item-set></office:settings>",
     )
-
-

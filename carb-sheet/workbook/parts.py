@@ -8,7 +8,7 @@ from .sheet import Sheet
 WRONG = "Error: an input above is missing, or is no number."
 NOTHING = "Nothing."
 STATUS_DANGER = ". Read what stands at the foot of the page in red before you go on."
-STATUS_FAILED = "Something is missing or wrong, so some results are errors: what to do stands at the foot of the page."
+STATUS_FAILED = "Something is missing or wrong, so some results are errors: see the foot of the page."
 STATUS_FINE = "Nothing dangerous was found for these inputs. Mind what stands at the foot of the page all the same."
 
 
@@ -75,7 +75,12 @@ def notes(sheet: Sheet, row: int, last: str, texts: list[tuple[str, str, float]]
         status = call("IF", f'LEFT({cell};7)="DANGER:"', f'"DANGER: "&$A${row}&{quoted(STATUS_DANGER)}', status)
     sheet.put(3, "A", "=" + call("IFERROR", status, quoted(STATUS_FAILED)), "status", across=width + 1)
     sheet.heights[3] = 0.75
-    sheet.signal(f"B{first}:B{end - 1}", ("is-error", "failed"), ('begins-with("DANGER")', "danger"),
-                 ('begins-with("Error")', "failed"), ('begins-with("Caution")', "careful"))
+    sheet.signal(
+        f"B{first}:B{end - 1}",
+        ("is-error", "failed"),
+        ('begins-with("DANGER")', "danger"),
+        ('begins-with("Error")', "failed"),
+        ('begins-with("Caution")', "careful"),
+    )
     sheet.signal("A3", ('begins-with("DANGER")', "failed"), ('begins-with("Something")', "careful"))
     return end

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 
 from . import core
 
-NOTE, LINE = 38, 0.33
+NOTE, LINE = 36, 0.33
 """Letters in a line of a note beside an input, and the height of a line in centimetres."""
 
 

@@ -38,7 +38,7 @@ OPEN = ("name", "input", "choice")
 
 # What a condition makes of a cell, in the order in which conditions are tried.
 SIGNALS = {
-    "danger": (RED, "#fbe3e1", True),
+    "danger": (RED, "#fbe3e1", False),
     "failed": ("#ffffff", RED, True),
     "careful": (AMBER, "#fff6df", True),
     "fine": (GREEN, "#ffffff", True),
