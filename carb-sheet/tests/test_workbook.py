@@ -405,6 +405,46 @@ def test_bottles_are_filled_as_the_library_fills_a_list() -> None:
             assert sheet.shows(f"Bottles.H{row}") == min(line.washed_count, line.count)
 
 
+def test_the_sheets_say_what_the_whole_jobs_say() -> None:
+    sheet = as_shipped()
+    drink = {"abv_percent": 5.1, "extract_g_per_l": 38, "altitude_m": 240}
+    day = carb.bottling(packaged_l=19.2, volumes=2.4, warmest_c=20.5, filling_c=20.5, room_c=20, hot_day_c=35, **drink)
+    bottles = {
+        5: day.residual.co2_g_per_l,
+        6: day.priming.mass_g,
+        8: day["balance"]["expected"]["co2_g_per_l"],
+        10: day["balance"]["balance_dose"]["mass_g"],
+        11: day["primed"]["co2_g_per_l"],
+        12: day.storage.room.expected.gauge_bar,
+        14: day.storage.hot_day.expected.gauge_bar,
+        16: day.ready.expected.time_d,
+        17: day.ready.least.time_d,
+        18: day.ready.most.time_d,
+    }
+    for row, wanted in bottles.items():
+        assert sheet.shows(f"Bottles.G{row}") == pytest.approx(wanted, rel=1e-9), f"Bottles.G{row}"
+    for row, worst in ((13, day.storage.room.worst), (15, day.storage.hot_day.worst)):
+        assert worst.gauge_bar <= sheet.shows(f"Bottles.G{row}") < 1.08 * worst.gauge_bar
+    keg = carb.kegging(
+        packaged_l=18.9, volumes=2.5, warmest_c=20, serving_c=4, cylinder_size="cylinder_2_kg", purge="empty",
+        purge_gauge_bar=1, oxygen_ppm=500, keg_l=19.6, keg_rating_gauge_bar=9, tube="vinyl_3_16_in", rise_m=0.6,
+        pour_seconds=10, glass_ml=473, room_m3=160, **drink,
+    )  # fmt: skip
+    kegs = {
+        5: keg.regulator.gauge_bar,
+        8: keg.carbonating.expected.time_d,
+        10: keg.carbonating.latest.time_d,
+        12: keg.purge.whole.cycles_count,
+        18: keg.gas.total.gas_g,
+        19: keg.gas.kegs_count,
+        20: keg.line.line_m,
+        21: keg.handbook_line.line_m,
+        27: keg.room.low_half.room_air_vol_percent,
+    }
+    for row, wanted in kegs.items():
+        assert sheet.shows(f"Keg.G{row}") == pytest.approx(wanted, rel=1e-9), f"Keg.G{row}"
+
+
 def test_the_file_is_what_the_generator_writes() -> None:
     fresh = zipfile.ZipFile(io.BytesIO(ods.written(book.sheets(), book.TITLE, core.version())))
     kept = zipfile.ZipFile(book.PATH)

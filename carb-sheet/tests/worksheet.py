@@ -23,6 +23,7 @@ TOKEN = re.compile(
     r"|(?P<cell>(?:\$?(?:'[^']+'|[A-Za-z]+)\.)?\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?)(?![A-Za-z(])"
     r"|(?P<name>[A-Z][A-Z0-9_.]*)(?=\()|(?P<sign><=|>=|<>|[-+*/^&=<>();]))"
 )
+FLAGS = ("count_headspace", "count_syrup", "filtered")
 LEVELS = (("danger", "DANGER: "), ("caution", "Caution: "), ("note", "Note: "))
 BINDS = ({"=", "<", ">", "<=", ">=", "<>"}, {"&"}, {"+", "-"}, {"*", "/"})
 Rows = list[list[Any]]
@@ -386,8 +387,10 @@ def element(function: str, wanted: str, given: dict[str, Any], row: int, column:
 
 @cache
 def one_answer(function: str, wanted: str, given: tuple[tuple[str, Any], ...]) -> float:
+    flags = {"true": True, "false": False}
+    asked = {name: flags.get(str(value), value) if name in FLAGS else value for name, value in given}
     try:
-        result = getattr(carb, function)(**dict(given))
+        result = getattr(carb, function)(**asked)
     except carb.CarbError as error:
         raise CellError(str(error)) from None
     noun, name = places(function)[wanted]

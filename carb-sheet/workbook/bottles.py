@@ -16,7 +16,7 @@ DOSE = "$B$5:$C$18"
 GRAVITY = "$B$21:$C$22"
 FINISHED = ("$B$5:$C$10", "$B$12:$C$14", "$B$16:$C$18", quoted("fermentable_g_per_l"), "0")
 """What primed_carbonation takes, without what still ferments: the pressure of a package adds that itself."""
-PACKED = (quoted("co2_g_per_l"), "$G$11")
+PACKED, EXPECTED = (quoted("co2_g_per_l"), "$G$11"), (quoted("co2_g_per_l"), "$G$9")
 HOT_DAY = (quoted("hot_day_c"), 'CARB_CONVERT($C$19;$B$19;"c")')
 KINDS = range(26, 31)
 EXAMPLE = (
@@ -28,12 +28,14 @@ EXAMPLE = (
 )
 
 
-def pressure(wanted: str, at: str, *more: str) -> str:
-    return asked("PACKAGE_PRESSURE", wanted, PACKAGE, *PACKED, quoted("temperature_c"), at, *more)
+def pressure(wanted: str, at: str) -> str:
+    """What is expected goes by the balance, the worst case by the tables, which say more."""
+    packed = EXPECTED if wanted.startswith("expected") else PACKED
+    return asked("PACKAGE_PRESSURE", wanted, PACKAGE, *packed, quoted("temperature_c"), at)
 
 
 def sheet() -> Sheet:
-    page = Sheet("Bottles", (4.8, 3.7, 2.4, 1.9, 2.8, 5.4, 1.9, 1.3, 1.9, 1.3), "bottles", frozen=4)
+    page = Sheet("Bottles", (4.8, 3.7, 3.6, 1.9, 2.8, 5.4, 1.9, 1.3, 1.9, 1.3), "bottles", frozen=4)
     page.put(1, "A", "Bottles", "title", across=5)
     page.put(1, "F", '="carb " & CARB_VERSION()', "lead", across=5)
     page.put(
@@ -96,7 +98,7 @@ def inputs(page: Sheet) -> None:
     left = call("IF", f'{own}<>""', own, call("IF", both, '""', asked("GRAVITY_CO2", "fermentable_g_per_l", GRAVITY)))
     page.worked(11, "What it can still ferment", "fermentable_g_per_l", "=" + left, "from the three rows below", 2)
     page.given(12, "Headspace", bottle, "headspace_percent", None)
-    page.given(13, "Temperature when closed", bottle, "filling_c", None)
+    page.given(13, "Temperature when closed", bottle, "filling_c", 20.5, note="blank: 20 °C; for the dose the warmest")
     page.given(14, "Drink that reaches bottles", dose, "packaged_l", 19.2)
     page.given(15, "Carbonation wanted", dose, "volumes", 2.4)
     page.given(16, "Warmest since fermentation", dose, "warmest_c", 20.5, note="needed")
@@ -158,7 +160,6 @@ def results(page: Sheet) -> None:
     page.result(
         8, "   makes, by mass balance", (of(expected, "co2_g_per_l"), "g/L", 2), (of(expected, "volumes"), "vol", 2)
     )
-    page.result(9, "   and adds alcohol", (of(expected, "added_abv_percent"), "% vol", 2))
     page.result(
         10, "Sugar, if the balance is to be met", (of(balance, "mass_g"), "g", 1), (of(balance, "mass_oz"), "oz", 2)
     )
@@ -168,7 +169,22 @@ def results(page: Sheet) -> None:
     enough = call("AND", f"{target}>0", f"{alone}>{target}")
     weighed = call("IFERROR", "$G$6", call("IF", enough, "0", "NA()"))
     packed = asked("PRIMED_CARBONATION", "{}", *FINISHED, quoted("mass_g"), weighed)
-    page.result(11, "CO2 of drink and sugar", (of(packed, "co2_g_per_l"), "g/L", 2), (of(packed, "volumes"), "vol", 2))
+    balanced = asked(
+        "PRIMED_CARBONATION",
+        "{}",
+        *FINISHED,
+        *(quoted("mass_g"), weighed),
+        *(quoted("basis"), quoted("physical"), quoted("count_headspace"), quoted("false")),
+    )
+    page.result(
+        9,
+        "   with what the headspace gets",
+        (of(balanced, "co2_g_per_l"), "g/L", 2),
+        (of(balanced, "volumes"), "vol", 2),
+    )
+    page.result(
+        11, "CO2 that the worst case takes", (of(packed, "co2_g_per_l"), "g/L", 2), (of(packed, "volumes"), "vol", 2)
+    )
     for row, (where, at) in enumerate((("in the room", room), ("on a hot day", hot))):
         for line, (kind, word) in enumerate((("expected", "expected"), ("worst", "at worst"))):
             page.result(

@@ -99,7 +99,7 @@ ROWS: tuple[tuple[str, str, tuple[str, ...], float | None, tuple[str, ...], tupl
         (
             *here("Bottles", bottles.PACKAGE),
             quoted("co2_g_per_l"),
-            "Bottles.$G$11",
+            "Bottles.$G$9",
             quoted("temperature_c"),
             'IFERROR(CARB_CONVERT(Bottles.$C$19;Bottles.$B$19;"c");"")',
         ),
