@@ -5,7 +5,7 @@ from __future__ import annotations
 from .formula import call, quoted
 from .sheet import Sheet
 
-WRONG = "Error: an input above is missing, or is no number."
+WRONG = "Error: an input above is missing or is no number, or the add-in is not installed (see Read me)."
 NOTHING = "Nothing."
 STATUS_DANGER = ". Read what stands at the foot of the page in red before you go on."
 STATUS_FAILED = "Something is missing or wrong, so some results are errors: see the foot of the page."
