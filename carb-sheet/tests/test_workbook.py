@@ -488,6 +488,14 @@ def test_formulas_are_protected_and_inputs_are_open_without_a_password() -> None
     )
 
 
+def test_headings_are_frozen() -> None:
+    text = zipfile.ZipFile(book.PATH).read("settings.xml").decode()
+    # Calc reads the set of this name only where its prefix is declared.
+    assert 'xmlns:ooo="http://openoffice.org/2004/office"' in text
+    frozen = re.findall(r'"VerticalSplitPosition"[^>]*>(\d+)', text)
+    assert [int(one) for one in frozen] == [sheet.frozen for sheet in book.sheets() if sheet.frozen]
+
+
 def test_names_offered_are_names_that_the_formulas_take() -> None:
     for sheet in book.sheets():
         for (row, column), cell in sheet.cells.items():

@@ -26,6 +26,7 @@ SPACES = " ".join(
         "meta": "urn:oasis:names:tc:opendocument:xmlns:meta:1.0",
         "dc": "http://purl.org/dc/elements/1.1/",
         "of": "urn:oasis:names:tc:opendocument:xmlns:of:1.2",
+        "ooo": "http://openoffice.org/2004/office",
         "calcext": "urn:org:documentfoundation:names:experimental:calc:xmlns:calcext:1.0",
     }.items()
 )
