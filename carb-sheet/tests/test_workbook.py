@@ -56,11 +56,10 @@ US = {
     "Bottles.B19": "hot_day_f",
     "Bottles.C19": 98,
     "Bottles.E25": "rating_gauge_psi",
-    "Bottles.B26": "bottle_us_fl_oz",
+    "Bottles.C25": "bottle_us_fl_oz",
     "Bottles.C26": 22,
     "Bottles.D26": 12,
     "Bottles.E26": 120,
-    "Bottles.B27": "bottle_us_fl_oz",
     "Bottles.C27": 12,
     "Bottles.D27": 48,
     "Keg.B8": "ambient_psi",
@@ -358,7 +357,10 @@ USED = [
     if place not in NAMES or opened().get(place.replace(".B", ".C")) is not None or place == "Chart.B10"
 ]
 """Input cells, without the names of rows that are left blank: what those say makes no difference."""
-BESIDE = {"Bottles.E25": {"Bottles.E26": 6.0, "Bottles.E27": 6.0}}
+BESIDE = {
+    "Bottles.B25": {"Bottles.B26": 521.0, "Bottles.B27": 345.0},
+    "Bottles.E25": {"Bottles.E26": 6.0, "Bottles.E27": 6.0},
+}
 """What has to stand elsewhere for a cell to count."""
 THEIRS = re.compile(r"Cross-check\.C(?!5$)")
 """Another program's numbers may be any numbers."""
@@ -401,18 +403,21 @@ def refused(place: str, bad: Any) -> None:
 
 def test_bottles_are_filled_as_the_library_fills_a_list() -> None:
     chance = random.Random(7)
-    for _ in range(40):
-        rows = [(chance.choice([250, 330, 355, 500, 750, 946]), chance.randrange(0, 30)) for _ in range(5)]
-        drink, spare = chance.randrange(3000, 24000) / 1000, chance.randrange(0, 11)
-        changes: dict[str, Any] = {"Bottles.C14": drink, "Bottles.C23": float(spare)}
-        for row, (size, count) in enumerate(rows, 26):
+    for order in core.choices("fill_list", "fill_order"):
+        rows = [(chance.choice([250, 330, 355, 500, 750, 946]), chance.randrange(9, 30)) for _ in range(4)]
+        drink, spare = chance.randrange(3000, 12000) / 1000, chance.randrange(0, 11)
+        changes: dict[str, Any] = {"Bottles.C14": drink, "Bottles.C23": float(spare), "Bottles.E24": order}
+        # The second kind is left blank.
+        for row, (size, count) in zip((26, 28, 29, 30), rows, strict=True):
             changes |= {f"Bottles.C{row}": float(size), f"Bottles.D{row}": float(count)}
-        sheet = shipped_sheet(changes)
+        sheet = shipped_sheet(changes | {"Bottles.A27": None, "Bottles.C27": None, "Bottles.D27": None})
         bottles = [{"bottle_ml": size, "count": count} for size, count in rows]
-        wanted = carb.fill_list(packaged_l=drink, bottles=bottles, fill_order="as_listed", spare_percent=spare)
-        for row, line in enumerate(wanted, 26):
+        request: Any = {"packaged_l": drink, "bottles": bottles, "fill_order": order, "spare_percent": spare}
+        wanted = carb.fill_list(**request)
+        for row, line in zip((26, 28, 29, 30), wanted, strict=True):
             assert sheet.shows(f"Bottles.G{row}") == line.filled_count
-            assert sheet.shows(f"Bottles.H{row}") == min(line.washed_count, line.count)
+            assert sheet.shows(f"Bottles.H{row}") == line.washed_count
+        assert sheet.shows("Bottles.G27") == ""
 
 
 def test_the_sheets_say_what_the_whole_jobs_say() -> None:

@@ -23,6 +23,7 @@ TOKEN = re.compile(
     r"|(?P<cell>(?:\$?(?:'[^']+'|[A-Za-z]+)\.)?\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?)(?![A-Za-z(])"
     r"|(?P<name>[A-Z][A-Z0-9_.]*)(?=\()|(?P<sign><=|>=|<>|[-+*/^&=<>();]))"
 )
+LISTS = ("bottles",)
 FLAGS = ("count_headspace", "count_syrup", "filtered")
 LEVELS = (("danger", "DANGER: "), ("caution", "Caution: "), ("note", "Note: "))
 BINDS = ({"=", "<", ">", "<=", ">=", "<>"}, {"&"}, {"+", "-"}, {"*", "/"})
@@ -319,6 +320,7 @@ NATIVE: dict[str, Callable[..., Any]] = {
     "ISNUMBER": lambda value: isinstance(value, float),
     "LEFT": lambda text, count: shown(text)[: int(count)],
     "MIN": lambda *values: min(map(number, values)),
+    "COUNT": lambda *values: float(len(numbers(values))),
     "SUM": lambda *values: math.fsum(numbers(values)),
     "SUMPRODUCT": product,
     "COUNTIF": lambda rows, wanted: float(sum(one == wanted for one in flat([rows]))),
@@ -345,10 +347,19 @@ def requested(values: list[Any]) -> list[tuple[str, Any]]:
             at += 1
         else:
             value = values[at + 1]
+            value = listed(value) if block in LISTS else value
             name = block[0][0] if isinstance(block, list) else block
             found.append((name, value[0][0] if isinstance(value, list) and len(value) == len(value[0]) == 1 else value))
             at += 2
     return [(name, value) for name, value in found if name not in (None, "") and value not in (None, "")]
+
+
+def listed(rows: Rows) -> tuple[str, ...]:
+    """The rows of a list in JSON, one by one; the range has their names in its first row."""
+    found = [
+        {name: value for name, value in zip(rows[0], row, strict=True) if value not in (None, "")} for row in rows[1:]
+    ]
+    return tuple(json.dumps(row) for row in found if row)
 
 
 def once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
@@ -400,8 +411,12 @@ def one_answer(function: str, wanted: str, given: tuple[tuple[str, Any], ...]) -
 @cache
 def whole(name: str, pairs: tuple[tuple[str, Any], ...]) -> Any:
     """What the library says of a request, in JSON."""
-    inner = "".join(f", {json.dumps(key)}: {json.dumps(value)}" for key, value in pairs)
+    inner = "".join(f", {json.dumps(key)}: {as_json(value)}" for key, value in pairs)
     return json.loads(_carb.json(name, f'{{"carb": 1{inner}}}'))
+
+
+def as_json(value: Any) -> str:
+    return f"[{', '.join(value)}]" if isinstance(value, tuple) else json.dumps(value)
 
 
 def cautions(function: str, *values: Any) -> str:
@@ -427,9 +442,9 @@ def table(name: str, *values: Any) -> Rows:
     return [columns, *([("" if one is None else one) for one in row] for row in rows)]
 
 
-def convert(value: Any, source: str, target: str) -> float:
-    if not isinstance(value, float):
-        raise CellError("no number to convert")
+def convert(value: Any, source: Any, target: str) -> float:
+    if not isinstance(value, float) or not isinstance(source, str):
+        raise CellError("no number to convert, or no name of its unit")
     try:
         return float(carb.convert(value, unit(source), unit(target)))
     except carb.CarbError as error:

@@ -20,12 +20,14 @@ PACKED, EXPECTED = (quoted("co2_g_per_l"), "$G$11"), (quoted("co2_g_per_l"), "$G
 HOT_DAY = (quoted("hot_day_c"), 'CARB_CONVERT($C$19;$B$19;"c")')
 KINDS = range(26, 31)
 EXAMPLE = (
-    ("heavier_reusable", 500, 24, None),
-    ("light_one_way", 330, 24, None),
-    ("", None, None, None),
-    ("", None, None, None),
-    ("", None, None, None),
+    ("heavier_reusable", 500, 24),
+    ("light_one_way", 330, 24),
+    (None, None, None),
+    (None, None, None),
+    (None, None, None),
 )
+LISTED = ("$B$14:$C$14", "$B$12:$C$12", "$B$23:$C$23", "$D$24:$E$24", quoted("bottles"), "$A$25:$E$30")
+"""What the library chooses the bottles by; the list has the names of its columns in its first row."""
 
 
 def pressure(wanted: str, at: str) -> str:
@@ -126,7 +128,7 @@ def inputs(page: Sheet) -> None:
         others=("final_plato",),
         note="best from a forced-fermentation test",
     )
-    page.given(23, "Spare bottles to wash", "fill_list", "spare_percent", 5, note="needed")
+    page.given(23, "Spare bottles to wash", "fill_list", "spare_percent", 5)
 
 
 def results(page: Sheet) -> None:
@@ -205,12 +207,12 @@ def results(page: Sheet) -> None:
     fill, wash = (f"SUM(${column}${KINDS[0]}:${column}${KINDS[-1]})" for column in "GH")
     page.result(20, "Bottles to fill, in all", ("=" + fill, "", 0))
     page.result(21, "Bottles to wash, in all", ("=" + wash, "", 0))
-    over = f"{millilitres(14)}-SUMPRODUCT($G${KINDS[0]}:$G${KINDS[-1]};$J${KINDS[0]}:$J${KINDS[-1]})"
+    over = filling("2", "leftover_l")
     page.result(
         22,
         "Drink that is left over",
-        (f"={over}", "mL", 0),
-        ("=" + call("CARB_CONVERT", "$G$22", quoted("ml"), quoted("us_fl_oz")), "fl oz", 1),
+        ("=" + call("CARB_CONVERT", over, quoted("l"), quoted("ml")), "mL", 0),
+        ("=" + call("CARB_CONVERT", over, quoted("l"), quoted("us_fl_oz")), "fl oz", 1),
     )
     page.result(
         23,
@@ -220,55 +222,40 @@ def results(page: Sheet) -> None:
     )
 
 
-def millilitres(row: int) -> str:
-    """A volume in millilitres; no answer for what is none."""
-    converted = call("CARB_CONVERT", f"$C${row}", f"$B${row}", quoted("ml"))
-    return f"IF(ISNUMBER($C${row});IF($C${row}>0;{converted};NA());NA())"
+def filling(line: str, column: str) -> str:
+    """A cell of the library's list of bottles to fill."""
+    place = core.columns("fill_list").index(column) + 1
+    return call("INDEX", call("CARB_TABLE", quoted("fill_list"), *LISTED), line, str(place))
 
 
 def bottles(page: Sheet) -> None:
     first, last = KINDS[0], KINDS[-1]
-    page.heading(24, {"A": "Your bottles", "F": "Which to fill, in this order"}, "J")
-    page.heading(
-        25,
-        {
-            "A": "class",
-            "B": "size, by name",
-            "C": "size",
-            "D": "at hand",
-            "F": "on a hot day this class is",
-            "G": "fill",
-            "H": "wash",
-            "I": "sugar in each, g",
-            "J": "mL",
-        },
-        "J",
-        "CDGHIJ",
-    )
-    page.put(25, "E", "rating_gauge_bar", "name", offered=core.names("package_pressure", "rating_gauge_kpa"))
+    page.heading(24, {"A": "Your bottles", "F": "Which of them to fill"}, "J")
+    page.put(24, "C", "which first:", "headright")
+    page.put(24, "D", "fill_order", "fixed")
+    page.put(24, "E", "as_listed", "choice", offered=core.choices("fill_list", "fill_order"))
+    heads = {"F": "on a hot day this class is", "G": "fill", "H": "wash", "I": "sugar in each, g", "J": "mL"}
+    page.heading(25, heads, "J", "GHIJ")
+    page.put(25, "A", "bottle_class", "fixed")
+    page.put(25, "B", "capacity_ml", "name", offered=core.names("fill_list", "capacity_ml"))
+    page.put(25, "C", "bottle_ml", "name", offered=core.names("fill_list", "bottle_ml"))
+    page.put(25, "D", "count", "fixed")
+    page.put(25, "E", "rating_gauge_bar", "name", offered=core.names("fill_list", "rating_gauge_kpa"))
     page.heights[25] = 0.95
-    sizes = core.names("fill_list", "bottle_ml")
-    for row, (kind, size, count, rating) in zip(KINDS, EXAMPLE, strict=True):
-        page.put(row, "A", kind or None, "choice", offered=core.choices("package_pressure", "bottle_class"))
-        page.put(row, "B", "bottle_ml", "name", offered=sizes)
+    for row, (kind, size, count) in zip(KINDS, EXAMPLE, strict=True):
+        page.put(row, "A", kind, "choice", offered=core.choices("package_pressure", "bottle_class"))
+        page.put(row, "B", None, "input")
         page.put(row, "C", size, "input")
         page.put(row, "D", count, "input")
-        page.put(row, "E", rating, "input")
+        page.put(row, "E", None, "input")
         none = f'AND($C{row}="";$D{row}="")'
-        page.put(row, "J", "=" + call("IF", f'$C{row}=""', "0", millilitres(row)), "worked", 0)
-        before = "0" if row == first else f"SUMPRODUCT($G${first}:$G{row - 1};$J${first}:$J{row - 1})"
-        tenths = f"ROUND(10*({millilitres(14)}-{before});0)"
-        full = f"INT({tenths}/ROUND(10*$J{row};0))"
-        counted = f"IF(ISNUMBER($D{row});IF($D{row}>=0;INT($D{row});NA());NA())"
-        page.put(row, "G", "=" + call("IF", none, "0", call("MIN", counted, full)), "result", 0)
-        spare = f"IF(ISNUMBER($C$23);IF(AND($C$23>=0;$C$23<=100);$G{row}*$C$23/100;NA());NA())"
-        page.put(
-            row,
-            "H",
-            "=" + call("IF", none, "0", call("MIN", counted, f"$G{row}+ROUNDUP(ROUND({spare};6);0)")),
-            "result",
-            0,
-        )
+        size_ml = call("CARB_CONVERT", f"$C{row}", "$C$25", quoted("ml"))
+        known = call("IF", f"ISERROR($G{row})", "NA()", size_ml)
+        page.put(row, "J", "=" + call("IF", f'$C{row}=""', '""', known), "worked", 0)
+        # The library's list has no rows for kinds that are left blank.
+        line = f"COUNT($C${first}:$C{row})+1"
+        for letter, column in (("G", "filled_count"), ("H", "washed_count")):
+            page.put(row, letter, "=" + call("IF", none, '""', filling(line, column)), "result", 0)
         each = asked(
             "PRIMING_SUGAR",
             "mass_g",
@@ -300,16 +287,14 @@ def bottles(page: Sheet) -> None:
     page.put(
         31,
         "A",
-        "Bottles are filled in the order of this list, and no more are washed than there are. A "
-        "rating is the maker's, and goes before the "
-        "class. The mass balance asks for more sugar than the tables: more is your decision. Pressures are "
-        "those of the tables' dose and of all that can still ferment.",
+        "Every kind takes a size (what goes in) and a count, or fill and wash are errors; capacity is what it holds to "
+        "the brim (blank: what the headspace leaves). A rating is the maker's, and goes before the class. The balance "
+        "asks for more sugar than the tables: more is your decision. Pressures are those of the tables' dose and of all "
+        "that can still ferment.",
         "note",
         across=10,
     )
     page.heights[31] = 0.8
-    unused = f'formula-is(AND($C{first}="";$D{first}=""))'
-    page.signal(f"G{first}:J{last}", (unused, "unseen"))
     page.signal(
         f"F{first}:F{last}",
         ('="DANGER"', "danger"),
