@@ -289,8 +289,8 @@ def bottles(page: Sheet) -> None:
         "A",
         "Every kind takes a size (what goes in) and a count, or fill and wash are errors; capacity is what it holds to "
         "the brim (blank: what the headspace leaves). A rating is the maker's, and goes before the class. The balance "
-        "asks for more sugar than the tables: more is your decision. Pressures are those of the tables' dose and of all "
-        "that can still ferment.",
+        "asks for more sugar than the tables: more is your decision. Pressures are those of the tables' dose and of "
+        "all that can still ferment.",
         "note",
         across=10,
     )
