@@ -43,7 +43,7 @@ def sheet() -> Sheet:
     )
     failed = f'COUNTIF($H${TOP}:$H${last};"FAIL")'
     page.put(3, "A", f'={failed}&" of {len(rows)} fail"', "status", across=10)
-    page.heights |= {1: 1.0, 2: 0.7, 3: 0.75}
+    page.heights |= {1: 1.0, 2: 0.7, 3: 0.8}
     page.signal("A3", (f"formula-is({failed}>0)", "failed"))
     heads = (
         "function",
