@@ -44,6 +44,17 @@ fn place(inputs: *const carb_inputs) -> Result<Place, Fault> {
     Ok(place)
 }
 
+/// The member of a name, if the caller's struct reaches so far: that of an older header may end before it.
+fn reached(place: Place, name: Name) -> Result<&'static Member, Fault> {
+    let member = member(name)?;
+    let bytes = if name.unit.is_some() { size_of::<f64>() } else { size_of::<i32>() };
+    if place.reaches(member.offset + bytes) {
+        return Ok(member);
+    }
+    let text = format!("the carb.h that this program was built with knows no {name}: build it with a newer one");
+    Err(Fault::face(carb_status::CARB_BAD_STRUCT_SIZE, name.spelling().as_str(), text))
+}
+
 /// The request that a struct holds.
 pub(crate) fn request(inputs: *const carb_inputs) -> Result<Request, Fault> {
     let place = place(inputs)?;
@@ -118,7 +129,7 @@ pub unsafe extern "C" fn carb_inputs_set(
         let place = place(inputs)?;
         // SAFETY: NULL or a text with an end, by the contract.
         let name = Request::name(unsafe { boundary::name(name, "name") }?)?;
-        let member = member(name)?;
+        let member = reached(place, name)?;
         Request::new().put(name, Raw::Number(value))?;
         if let Some(unit) = name.unit {
             place.write(member.offset, unit.convert(value, Unit::first(unit.dimension)));
@@ -143,7 +154,7 @@ pub unsafe extern "C" fn carb_inputs_choose(
         // SAFETY: NULL or texts with an end, by the contract.
         let (name, choice) = unsafe { (boundary::name(name, "name")?, boundary::name(choice, "choice")?) };
         let name = Request::name(name)?;
-        let member = member(name)?;
+        let member = reached(place, name)?;
         let raw = match (name.key.field().kind, choice) {
             (Kind::Flag, "true") => Raw::Flag(true),
             (Kind::Flag, "false") => Raw::Flag(false),

@@ -133,10 +133,12 @@ fn null_pointers_of_arrays() {
     let (o, s) = (out.as_mut_ptr(), status.as_mut_ptr());
     unsafe {
         assert_eq!(carb_keg_pressure_n(&inputs, &good, 1, gauge, 3, null_mut(), s, &mut error), NULL);
+        assert_eq!(status, [NULL; 3]);
         assert_eq!(carb_keg_pressure_n(&inputs, &good, 1, gauge, 3, o, null_mut(), &mut error), NULL);
+        assert!(out.iter().all(|value| value.is_nan()));
         // Nothing is asked for: nothing is needed.
         assert_eq!(carb_keg_pressure_n(&beer(), null(), 0, gauge, 0, null_mut(), null_mut(), &mut error), OK);
-        let counts = [(usize::MAX, 3), (1, usize::MAX)];
+        let counts = [(usize::MAX, 3), (1, usize::MAX), (1, usize::MAX / 10)];
         for (series_count, n) in counts {
             let code = carb_keg_pressure_n(&inputs, &good, series_count, gauge, n, o, s, &mut error);
             assert_eq!(code, carb_status::CARB_BAD_COUNT as i32);
@@ -248,6 +250,13 @@ fn structs_of_older_callers() {
     assert_eq!(keg(&inputs).0, OK);
     inputs.struct_size = offset_of!(carb_inputs, altitude_m) as u32;
     assert_eq!(keg(&inputs).0, status(carb_status::CARB_MISSING));
+    // What does not fit into it is refused, not dropped.
+    assert_eq!((set(&mut inputs, c"temperature_f", 40.0), set(&mut inputs, c"altitude_ft", 5280.0)), (OK, SIZE));
+    let choose = |inputs: &mut carb_inputs, name: &CStr, choice: &CStr| unsafe {
+        carb_inputs_choose(inputs, name.as_ptr(), choice.as_ptr(), null_mut())
+    };
+    assert_eq!(choose(&mut inputs, c"beverage", c"beer"), OK);
+    assert_eq!(choose(&mut inputs, c"purge", c"none"), SIZE);
     let (mut result, mut error) = (result(), carb_error::empty());
     result.struct_size = offset_of!(carb_keg_pressure_result, abs_kpa) as u32;
     error.struct_size = offset_of!(carb_error, value) as u32;
@@ -281,6 +290,9 @@ fn structs_of_newer_callers() {
     newer.known.struct_size = size_of::<Newer<carb_keg_pressure_result>>() as u32;
     let code = unsafe { carb_keg_pressure(&beer(), (&raw mut newer).cast(), null_mut()) };
     assert!(code == OK && newer.known.gauge_kpa > 0.0 && newer.more.iter().all(|value| value.is_nan()));
+    // A text that this version does not know ends.
+    let text = newer.more.map(f64::to_ne_bytes);
+    assert!(CStr::from_bytes_until_nul(text.as_flattened()).is_ok());
 }
 
 #[test]
@@ -377,8 +389,12 @@ fn json_through_buffers() {
         assert_eq!((needed, *start), (0, 0));
         assert_eq!(carb_json(function, null(), request.len(), start, room, &mut needed), NULL);
         assert_eq!(carb_json(function, null(), 0, start, room, &mut needed), NULL);
+        needed = 77;
         assert_eq!(carb_json(function, text, request.len(), null_mut(), room, &mut needed), NULL);
+        assert_eq!(needed, 0);
+        *start = 77;
         assert_eq!(carb_json(function, text, request.len(), start, room, null_mut()), NULL);
+        assert_eq!(*start, 0);
         assert_eq!(
             carb_json(function, text, usize::MAX, start, room, &mut needed),
             status(carb_status::CARB_BAD_COUNT)
