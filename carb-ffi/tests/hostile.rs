@@ -307,11 +307,11 @@ fn texts_that_are_none() {
     let code = unsafe { carb_inputs_set(&mut inputs, c"tempertaure_c".as_ptr(), 4.0, &mut error) };
     assert_eq!(code, status(carb_status::CARB_UNKNOWN_NAME));
     assert!(text(&error.text).contains("temperature_c"), "{}", text(&error.text));
-    // Of several bytes to a letter, and too long for the error: cut between two letters.
+    // Of several bytes to a letter, and too long for the error: cut between two letters, and marked.
     let long = std::ffi::CString::new("ü".repeat(100)).expect("no NUL");
     let code = unsafe { carb_inputs_set(&mut inputs, long.as_ptr(), 4.0, &mut error) };
     assert_eq!(code, status(carb_status::CARB_UNKNOWN_NAME));
-    assert_eq!(text(&error.parameter), "ü".repeat(31));
+    assert_eq!(text(&error.parameter), "ü".repeat(30) + "...");
     let mut out = 77.0;
     for (from, to) in [(c"psi", c"c"), (c"gauge_psi", c"bar"), (c"", c"bar"), (c"co2_g_per_l", c"g_per_l")] {
         let code = unsafe { carb_convert(from.as_ptr(), to.as_ptr(), 1.0, &mut out, &mut error) };
@@ -457,6 +457,18 @@ fn conversions() {
     assert!((convert(c"psi", c"kpa", 1.0) - 6.894757293168361).abs() < 1e-14);
     assert_eq!(convert(c"f", c"f", 0.1).to_bits(), 0.1f64.to_bits());
     assert!((convert(c"f", c"c", 212.0) - 100.0).abs() < 1e-12);
+}
+
+#[test]
+fn what_is_set_is_a_number_or_is_not_given() {
+    let mut inputs = beer();
+    assert_eq!(set(&mut inputs, c"temperature_f", NOT_GIVEN), OK);
+    assert_eq!(inputs.temperature_c, NOT_GIVEN);
+    assert_eq!(keg(&inputs).0, status(carb_status::CARB_MISSING));
+    assert_eq!(set(&mut inputs, c"beverage", NOT_GIVEN), status(carb_status::CARB_WRONG_TYPE));
+    // Finite in its own unit and in SI units, but not in that of the member.
+    assert_eq!(set(&mut inputs, c"packaged_us_gal", 1.7e308), status(carb_status::CARB_OUT_OF_RANGE));
+    assert_eq!(inputs.packaged_l, NOT_GIVEN);
 }
 
 #[test]
