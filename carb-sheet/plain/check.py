@@ -269,14 +269,21 @@ def recomputed(row: Published, where: Callable[[int], str]) -> tuple[list[tuple[
         return None
     # Composition is nothing to the relations of the trade for beer.
     outputs = recipe(given, texts)
-    wanted = outputs and outputs.get(_carb.first_name(row.output) if "count" not in row.output else row.output)
+    unit = _carb.output_unit(row.function, row.output)
+    stem = row.output.removesuffix(unit)
+    wanted = {_stem(name): node for name, node in (outputs or {}).items()}.get(stem)
     if not wanted:
         return None
-    there = in_unit(wanted, _carb.unit(row.output) if wanted.unit else "")
+    there = in_unit(wanted, unit if wanted.unit else "")
     request = {name: texts[name] if name in texts else float(text) for name, text in row.inputs}
     found = getattr(carb, row.function)(**request)
     value = found.value(row.output) if hasattr(found, "value") and callable(found.value) else _dig(found, row.output)
     return numbers, texts, Node(there.written, there.unit, value)
+
+
+def _stem(name: str) -> str:
+    """An output without its unit."""
+    return name.removesuffix(max((unit for unit in UNITS if name.endswith(unit)), key=len))
 
 
 def _dig(answer: object, name: str) -> float:

@@ -232,7 +232,7 @@ def line(given: Given | None = None) -> Sheet:
     tube = sheet.step("handbook_length", "length of the tube", P=gauge, w=lifted, h=hardware, R=resistance)
     most = carb_limit("handbook_pressure", "line_m")
     refused = not isnan(tube.value) and not 0 <= in_unit(tube, "m").value <= most
-    kept = sheet.line(
+    possible = sheet.line(
         "length, if it can be",
         f"=IF(OR({tube.written}<0,{in_unit(tube, 'm').written}>{most!r}),NA(),{tube.written})",
         nan if refused else tube.value,
@@ -243,7 +243,7 @@ def line(given: Given | None = None) -> Sheet:
     reserved.write(
         ("resistance", "resistance of the tube", resistance, ("bar_per_m", "psi_per_ft"), "0.000"),
         ("lift", "what the rise takes", lifted, ("bar", "psi"), "0.000"),
-        ("length", "length of line for this pressure", kept, ("m", "ft"), "0.00", EQUATIONS["handbook_length"].cited),
+        ("length", "length of line for this pressure", possible, ("m", "ft"), "0.00", EQUATIONS["handbook_length"].cited),
         ("pressure", "pressure that the length you have takes", pressure, ("bar", "psi"), "0.00", "gauge"),
     )
     return sheet
