@@ -12,7 +12,7 @@ from chart import chart
 from check import Check
 from equations import Equations
 from jobs import JOBS
-from paper import Sheet
+from paper import Sheet, is_formula
 from readme import readme
 from tables import Tables
 
@@ -31,25 +31,30 @@ OPEN = {"bg_color": GIVEN, "border": 1, "border_color": EDGE, "locked": False}
 LOOKS: dict[str, dict[str, Any]] = {
     "title": {"font_size": 18, "bold": True, "font_color": DEEP, "align": "left"},
     "lead": {**TEXT, "valign": "top", "font_size": 11},
+    "lead danger": {**TEXT, "valign": "top", "font_size": 11, "bold": True, "font_color": RED},
     "section": {"bold": True, "bg_color": DEEP, "font_color": "#FFFFFF", "align": "left"},
+    "section unit": {"bold": True, "bg_color": DEEP, "font_color": "#FFFFFF", "align": "left", "indent": 1},
+    "section right": {"bold": True, "bg_color": DEEP, "font_color": "#FFFFFF", "align": "right"},
     "text": TEXT,
     "small": {**TEXT, "font_size": 8.5},
+    "small right": {"font_size": 8.5, "align": "right", "num_format": "0.0"},
+    "small formula": {**TEXT, "font_size": 8.5, "font_name": "Courier New"},
     "danger": {**TEXT, "font_color": RED, "bold": True},
     "caution": {"font_color": "#8A5A00", "bold": True, "valign": "top"},
-    "label": {"align": "left"},
-    "input": {**OPEN, "num_format": "General", "align": "right"},
+    "label": {"align": "left", "font_size": 12},
+    "input": {**OPEN, "num_format": "General", "align": "right", "font_size": 12, "bold": True},
     "input free": {**OPEN, "num_format": "General", "align": "right"},
-    "choice": {**OPEN, "align": "left"},
-    "unit": {"align": "left"},
-    "limit": {"font_color": FAINT, "num_format": "0.###", "align": "right"},
-    "note": {**TEXT, "font_color": FAINT, "font_size": 9},
+    "choice": {**OPEN, "align": "left", "font_size": 12, "indent": 1},
+    "unit": {"align": "left", "indent": 1},
+    "limit": {"font_color": FAINT, "num_format": "0.0##", "align": "right"},
+    "note": {**TEXT, "font_color": FAINT, "font_size": 9, "indent": 1},
     "remark": {**TEXT, "font_color": RED, "bold": True},
-    "result label": {"bold": True, "bg_color": PALE},
-    "result unit": {"bg_color": PALE},
+    "result label": {**TEXT, "bold": True, "bg_color": PALE, "font_size": 12},
+    "result unit": {"bg_color": PALE, "font_size": 12, "indent": 1},
     "work": {"font_size": 9, "font_color": FAINT, "num_format": "General", "align": "right"},
     "work count": {"font_size": 9, "font_color": FAINT, "num_format": "0", "align": "right"},
     "work label": {**TEXT, "font_size": 9, "font_color": FAINT},
-    "work unit": {"font_size": 9, "font_color": FAINT},
+    "work unit": {"font_size": 9, "font_color": FAINT, "indent": 1},
     "work text": {**TEXT, "font_size": 8, "font_color": FAINT},
     "equation": {"bold": True, "bg_color": PALE, "font_color": DEEP},
     "formula": {**TEXT, "font_name": "Courier New", "font_size": 9},
@@ -72,7 +77,7 @@ LOOKS: dict[str, dict[str, Any]] = {
 
 def _look(name: str) -> dict[str, Any]:
     if name.startswith("result ") and name not in LOOKS:
-        return {**PLAIN, "bold": True, "bg_color": PALE, "align": "right", "num_format": name.removeprefix("result ")}
+        return {**PLAIN, "bold": True, "bg_color": PALE, "align": "right", "font_size": 12, "num_format": name.removeprefix("result ")}
     return {**PLAIN, **LOOKS[name]}
 
 
@@ -121,7 +126,7 @@ def _fill(sheet: Sheet, page: Any, look: Any) -> None:
         content = cell.content
         if cell.look == "link":
             page.write_url(row, column, content, style, cell.value)
-        elif isinstance(content, str) and content.startswith("="):
+        elif is_formula(content):
             value = cell.value
             if isinstance(value, float) and isnan(value):
                 value = "#N/A"
@@ -154,7 +159,8 @@ def _set_up(sheet: Sheet, page: Any, book: Any) -> None:
     if sheet.landscape:
         page.set_landscape()
     page.fit_to_pages(1, sheet.pages)
-    page.print_area(0, 0, max(row for row, _ in sheet.cells), len(sheet.widths) - 1)
+    end = sheet.printed_to if sheet.printed_to is not None else max(row for row, _ in sheet.cells)
+    page.print_area(0, 0, end, len(sheet.widths) - 1)
     if sheet.repeat is not None:
         page.repeat_rows(sheet.repeat)
     page.set_footer("&L&8plain formulas of the library carb: the maker's rating and local code decide&R&8&A, &P of &N")
@@ -164,6 +170,8 @@ def _set_up(sheet: Sheet, page: Any, book: Any) -> None:
     alarm = book.add_format({"font_color": "#FFFFFF", "bg_color": RED, "bold": True})
     missing = book.add_format({"font_color": "#B0B0B0"})
     area = (0, 0, last, len(sheet.widths) - 1)
+    if sheet.grid:
+        _mark_outside(sheet, page, book)
     if sheet.name == "Check":
         page.conditional_format(*area, {"type": "text", "criteria": "begins with", "value": "FAIL", "format": alarm})
         page.conditional_format(*area, {"type": "text", "criteria": "begins with", "value": "SOMETHING", "format": alarm})
@@ -176,3 +184,21 @@ def _set_up(sheet: Sheet, page: Any, book: Any) -> None:
         page.conditional_format(
             *area, {"type": "text", "criteria": "begins with", "value": "outside the range", "format": wrong}
         )
+
+
+def _mark_outside(sheet: Sheet, page: Any, book: Any) -> None:
+    """What lies outside the range of the source, in red."""
+    red = book.add_format({"font_color": RED, "italic": True})
+    assert sheet.grid
+    row, column, _, _ = sheet.grid
+    first = f"{chr(ord('A') + column)}{row + 1}"
+    side = f"$A{row + 1}"
+    unit = f"MATCH({sheet.outside['unit']},units_Temperature,0)"
+    fahrenheit = f"({side}*INDEX(scales_Temperature,{unit})+INDEX(offsets_Temperature,{unit})-offset_f)/scale_f"
+    most = sheet.outside["most"]
+    pinned = f"${most[0]}${most[1:]}"
+    low, high = sheet.outside["low"], sheet.outside["high"]
+    test = (
+        f"=AND(ISNUMBER({first}),OR({first}>{pinned}+slack,{fahrenheit}<{low}-slack*{low},{fahrenheit}>{high}+slack*{high}))"
+    )
+    page.conditional_format(*sheet.grid, {"type": "formula", "criteria": test, "format": red})

@@ -5,9 +5,9 @@ from __future__ import annotations
 from math import isnan, nan
 from typing import Any
 
-from core import FACTOR, UNITS, convert
+from core import EQUATIONS, FACTOR, UNITS, Equation, convert
 from jobs import CARBONATION, PRESSURE, TEMPERATURE, air_inputs, air_of, kept
-from paper import Node, Sheet, address, as_unit
+from paper import Node, Sheet, address, as_unit, in_unit, written_number
 
 import carb
 from carb import _carb
@@ -20,11 +20,11 @@ def chart(given: dict[str, tuple[Any, str | None]] | None = None) -> Sheet:
     sheet.widths = (27, *([9.5] * COLUMNS))
     sheet.landscape = True
     sheet.head(
-        "Beer under CO2, by the fit of the printed chart, for the air pressure of the place below. A dash: under CO2 alone no "
-        "pressure keeps so little. Never set more than the rating marked on the keg, and mind that the gauge reads above the "
-        "air outside."
+        "Beer under CO2, by the fit of the printed chart, for the air pressure of the place below; gauges read above that. A dash: "
+        "under CO2 alone no pressure keeps so little. In red: outside what the source states, extrapolated.",
+        "Never set more than the rating marked on the keg.",
     )
-    sheet.section("Inputs", "your value", "unit", "from", "to")
+    sheet.section("Inputs", ">your value", "unit", ">from", ">to")
     ends = [
         sheet.input("cold", "coldest beer", "keg_pressure", "temperature_c", 0, "c", TEMPERATURE),
         sheet.input("warm", "warmest beer", "keg_pressure", "temperature_c", 15, "c", TEMPERATURE),
@@ -36,7 +36,7 @@ def chart(given: dict[str, tuple[Any, str | None]] | None = None) -> Sheet:
     shown, which = sheet.choice("shown", "pressures in", "", printed, "bar", "=units_Pressure")
     sheet.row += 1
     top = sheet.row
-    sheet.row += ROWS + 3
+    sheet.row += ROWS + 8
     sheet.working()
     cold, warm, least, most = (kept(sheet, node) for node in ends)
     outside = air_of(sheet, air)
@@ -76,13 +76,36 @@ def chart(given: dict[str, tuple[Any, str | None]] | None = None) -> Sheet:
                     value = "–"
             look = "grid odd" if i % 2 else "grid even"
             sheet.put(top + 2 + i, 1 + j, formula, look, value)
-    end = sheet.row
-    sheet.row = top + 2 + ROWS
-    first = sheet.row
-    sheet.row = end
-    sheet.remark_block(first, 1)
+            sheet.heights[top + 2 + i] = 23
+    sheet.heights[top] = sheet.heights[top + 1] = 23
+    equation = EQUATIONS["chart_fit"]
+    sheet.used.append(equation)
+    for node in (cold, warm):
+        sheet.range_notes(equation, {"f": sheet.convertible(node, "f")})
+    sheet.outside = _outside(sheet, equation, outside, shown, pressure.name if pressure else None)
+    sheet.outside["unit"] = _pinned(t_cell or "")
+    sheet.grid = (top + 2, 1, top + 1 + ROWS, COLUMNS)
+    first = top + 2 + ROWS
+    sheet.remark_block(first, 2)
+    sheet.equation_block(first + 3, 3)
     sheet.settle()
     return sheet
+
+
+def _outside(sheet: Sheet, equation: Equation, outside: Node, shown: str, unit: str | None) -> dict[str, str]:
+    """Cells that tell where the source ends: for pressures in the unit that is shown, for temperatures in that of the margin."""
+    place = f"MATCH({shown},units_Pressure,0)"
+    known = {symbol.name: symbol for symbol in equation.inputs}
+    high = in_unit(Node(written_number(known["P"].high), "psi", known["P"].high), "pa")
+    gauge = high.value - outside.value
+    most = sheet.line(
+        "gauge pressure at which the chart ends",
+        f"=IFERROR(({high.written}-{outside.written}-INDEX(offsets_Pressure,{place}))/INDEX(scales_Pressure,{place}),NA())",
+        convert(gauge, "pa", unit) if unit else nan,
+        "",
+        "in the unit that is shown",
+    )
+    return {"most": most.written, "low": written_number(known["f"].low), "high": written_number(known["f"].high)}
 
 
 def shown_text(sheet: Sheet, cell: str) -> Any:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from math import isnan, nan
 from typing import Any
 
-from core import EQUATIONS, FACTOR, SLACK, assumed, convert
+from core import FACTOR, SLACK, assumed, convert
 from paper import Node, Sheet, in_unit
 
 import carb
@@ -57,22 +57,27 @@ def kept(sheet: Sheet, node: Node) -> Node:
     return Node(sheet.aliases.get(node.written, node.written), node.unit, node.value, node.label)
 
 
-class _Reserved:
-    """Rows kept free for results, which are written once the working is known."""
+class Reserved:
+    """Rows kept free above the working: for results, remarks, and the equations behind them."""
 
-    def __init__(self, sheet: Sheet, rows: int, remarks: int = 3) -> None:
-        self.sheet, self.at, self.remarks = sheet, sheet.row, remarks
-        sheet.row += rows + 2 + remarks
+    def __init__(self, sheet: Sheet, results: int, equations: int, remarks: int = 3, more: int = 0) -> None:
+        self.sheet, self.results, self.remarks = sheet, results, remarks
+        self.at = sheet.row + 1
+        self.equations = equations + 1
+        sheet.row += 1 + (results + 1) + remarks + (self.equations + 1) + more + 1
 
     def write(self, *results: tuple) -> None:
         sheet, end = self.sheet, self.sheet.row
+        if len(results) != self.results:
+            raise ValueError(f"{sheet.name}: keep {len(results)} rows for its results, not {self.results}")
         sheet.row = self.at
-        sheet.section("Results", "value", "unit", "the same", "unit", "")
+        sheet.section("Results", ">value", "unit", ">the same", "unit", "")
         for result in results:
             sheet.result(*result)
         first = sheet.row
         sheet.row = end
         sheet.remark_block(first, self.remarks)
+        sheet.equation_block(first + self.remarks + 1, self.equations)
         sheet.settle()
 
 
@@ -80,9 +85,10 @@ def keg(given: Given | None = None) -> Sheet:
     sheet = Sheet("Keg", "Keg: pressure to set, and what a pressure keeps", given or {})
     sheet.head(
         "Beer under CO2, by the fit of the printed chart (the handbook basis of the library). Gauges read above the air "
-        "outside, the chart is above vacuum: both stand here, and the air between them."
+        "outside, the chart is above vacuum: both stand here, and the air between them.",
+        "Never set more than the rating marked on the keg. Vent before opening. CO2 suffocates in closed rooms.",
     )
-    sheet.section("Inputs", "your value", "unit", "from", "to", "")
+    sheet.section("Inputs", ">your value", "unit", ">from", ">to", "")
     target = sheet.input("target", "carbonation wanted", "keg_pressure", "volumes", 2.5, "volumes", CARBONATION)
     t = sheet.input(
         "temperature", "temperature of the beer", "keg_pressure", "temperature_c", 4, "c", TEMPERATURE,
@@ -93,7 +99,7 @@ def keg(given: Given | None = None) -> Sheet:
         "to see what this keeps at the same temperature",
     )
     air = air_inputs(sheet, "keg_pressure")
-    reserved = _Reserved(sheet, 9)
+    reserved = Reserved(sheet, 7, 6)
     sheet.working()
     target, t, reading = (kept(sheet, node) for node in (target, t, reading))
     outside = air_of(sheet, air)
@@ -124,14 +130,12 @@ def keg(given: Given | None = None) -> Sheet:
     )
     reserved.write(
         ("ambient", "air pressure outside", outside, ("bar", "psi"), "0.000"),
-        ("abs", "+ gauge pressure = pressure over the beer", needed, ("bar", "psi"), "0.000", "above vacuum"),
-        ("keg_gauge", "gauge pressure to set", gauge, ("bar", "psi"), "0.00", "never above the rating marked on the keg"),
-        ("over", "on the other keg: air + your gauge reading", over, ("bar", "psi"), "0.000", "above vacuum"),
-        ("chart", "it keeps, by the chart", chart, ("volumes", "co2_g_per_l"), "0.00", EQUATIONS["chart_fit"].cited),
-        ("quadratic", "the same, by the trade's quadratic", quadratic, ("volumes", "co2_g_per_l"), "0.00",
-         EQUATIONS["chart_quadratic"].cited),
-        ("european", "the same, by the European form", european, ("volumes", "co2_g_per_l"), "0.00",
-         EQUATIONS["european"].cited),
+        ("keg_gauge", "+ gauge pressure to set", gauge, ("bar", "psi"), "0.000", "never above the rating of the keg"),
+        ("abs", "= pressure over the beer", needed, ("bar", "psi"), "0.000", "above vacuum; keeps what you want"),
+        ("reading", "air + the gauge you read on a keg", over, ("bar", "psi"), "0.000", "above vacuum; this keeps:"),
+        ("chart", "   by the printed chart", chart, CARBONATION, "0.00"),
+        ("quadratic", "   by the trade's quadratic", quadratic, CARBONATION, "0.00"),
+        ("european", "   by the European form", european, CARBONATION, "0.00", "how far they differ is what is not known"),
     )
     return sheet
 
@@ -139,10 +143,12 @@ def keg(given: Given | None = None) -> Sheet:
 def bottle(given: Given | None = None) -> Sheet:
     sheet = Sheet("Bottle", "Bottle: priming sugar by the handbook", given or {})
     sheet.head(
-        "Bottles burst. This sheet gives the dose of the printed tables and judges no glass: read the cautions on the first "
-        "sheet, and weigh the sugar. The drink has to be finished: a stable gravity over several days."
+        "The dose of the printed tables: what the drink already holds by its warmest temperature, and sugar for the rest. "
+        "Headspace, yeast growth and the lower solubility of beer are left out, as the tables do. Weigh the sugar.",
+        "Glass bursts. This sheet judges no bottle: the worst case needs the library. Bottle only what is finished (a gravity "
+        "that stood still for days), in bottles whose maker rates them for it.",
     )
-    sheet.section("Inputs", "your value", "unit", "from", "to", "")
+    sheet.section("Inputs", ">your value", "unit", ">from", ">to", "")
     volume = sheet.input(
         "packaged", "drink that reaches the bottles", "priming_sugar", "packaged_l", 20, "l", VOLUME, "not the batch size"
     )
@@ -158,7 +164,8 @@ def bottle(given: Given | None = None) -> Sheet:
     air = air_inputs(sheet, "priming_sugar")
     choice = sheet.choice("sugar", "sugar", "sugars", SUGARS, "dextrose_monohydrate")
     others = [name for name in SUGARS if name != "custom"][:6]
-    reserved = _Reserved(sheet, 4 + len(others))
+    bottles = carb.bottle_classes()
+    reserved = Reserved(sheet, 4 + len(others), 5, more=len(bottles) + 2)
     sheet.working()
     volume, target, warmest, left = (kept(sheet, node) for node in (volume, target, warmest, left))
     outside = air_of(sheet, air)
@@ -174,12 +181,12 @@ def bottle(given: Given | None = None) -> Sheet:
     made = sheet.looked_up("CO2 from a gram of the sugar", "sugars", "yield", choice, yields, "g_per_g")
     guard = "{c}<({r}+{e})*(1-slack)"
 
-    def dose(sugar: Node, label: str) -> tuple[Node, Node]:
+    def dose(sugar: Node, label: str, remarks: bool = True) -> tuple[Node, Node]:
         each = sheet.step(
-            "priming_dose", f"{label}, per litre", unless=guard, impossible=short,
+            "priming_dose", f"{label}, per litre", unless=guard, impossible=short, remarks=remarks,
             c=target, r=residual, e=extra, y=sugar, q=YIELD, k=FACTOR,
         )
-        return each, sheet.step("priming_mass", f"{label}, for the batch", d=each, V=volume)
+        return each, sheet.step("priming_mass", f"{label}, for the batch", remarks=remarks, d=each, V=volume)
 
     each, mass = dose(made, "sugar")
     table = []
@@ -190,9 +197,8 @@ def bottle(given: Given | None = None) -> Sheet:
             f"CO2 from a gram of {title}", f"=INDEX(list_sugars_yield,{at + 1})", yields[at], "g_per_g",
             "from the sheet Tables",
         )
-        own_dose, own_mass = dose(own, title)
+        own_mass = dose(own, title, remarks=False)[1]
         table.append((f"mass_{name}", f"instead: {title}", own_mass, ("g", "oz"), "0.0"))
-        del own_dose
     reserved.write(
         ("ambient", "air pressure outside", outside, ("bar", "psi"), "0.000"),
         ("residual", "CO2 left in the drink", residual, ("volumes", "co2_g_per_l"), "0.00"),
@@ -200,6 +206,17 @@ def bottle(given: Given | None = None) -> Sheet:
         ("mass", "sugar for the batch: weigh this", mass, ("g", "oz"), "0.0", "dissolve it, and mix it in fully"),
         *table,
     )
+    end, sheet.row = sheet.row, (sheet.printed_to or 0) + 2
+    sheet.section("What bottles usually hold: no rating", ">from vol", "", ">to vol", "", "said of them; conditioning in them")
+    for row in bottles:
+        sheet.wrapped(sheet.row, 0, row.title, "small")
+        holds = row["high_volumes"] > 0
+        sheet.put(sheet.row, 1, row["low_volumes"] if holds else "none", "small right")
+        sheet.put(sheet.row, 3, row["high_volumes"] if holds else "none", "small right")
+        said = row.published or row.standing
+        sheet.wrapped(sheet.row, 5, said if row["for_conditioning"] == "yes" else f"NEVER condition in it; {said}", "small")
+        sheet.row += 1
+    sheet.printed_to, sheet.row = sheet.row - 1, end
     return sheet
 
 
@@ -207,9 +224,10 @@ def line(given: Given | None = None) -> Sheet:
     sheet = Sheet("Line", "Line: how long a draught line has to be, by the trade", given or {})
     sheet.head(
         "The pressure belongs to the carbonation (sheet Keg); the line has to take it all. Handbooks differ by a factor of 2 "
-        "to 4 for one bore: cut it long, pour, and shorten."
+        "to 4 for one bore: cut it long, pour, and shorten.",
+        "Never raise the pressure above the rating marked on the keg to suit a line.",
     )
-    sheet.section("Inputs", "your value", "unit", "from", "to", "")
+    sheet.section("Inputs", ">your value", "unit", ">from", ">to", "")
     gauge = sheet.input("gauge", "gauge pressure on the keg", "handbook_line", "gauge_bar", 0.8, "bar", PRESSURE)
     rise = sheet.input(
         "rise", "height of the faucet over the keg", "handbook_line", "rise_m", 0.6, "m", HEIGHT,
@@ -223,7 +241,7 @@ def line(given: Given | None = None) -> Sheet:
         "length", "a length you have", "handbook_pressure", "line_m", 2, "m", HEIGHT, "to see which pressure it takes"
     )
     choice = sheet.choice("tube", "tube", "tubes", TUBES, "vinyl_3_16_in")
-    reserved = _Reserved(sheet, 5)
+    reserved = Reserved(sheet, 4, 3)
     sheet.working()
     gauge, rise, hardware, length = (kept(sheet, node) for node in (gauge, rise, hardware, length))
     values = [row["resistance_psi_per_ft"] for row in carb.tubes()]
@@ -243,8 +261,8 @@ def line(given: Given | None = None) -> Sheet:
     reserved.write(
         ("resistance", "resistance of the tube", resistance, ("bar_per_m", "psi_per_ft"), "0.000"),
         ("lift", "what the rise takes", lifted, ("bar", "psi"), "0.000"),
-        ("length", "length of line for this pressure", possible, ("m", "ft"), "0.00", EQUATIONS["handbook_length"].cited),
-        ("pressure", "pressure that the length you have takes", pressure, ("bar", "psi"), "0.00", "gauge"),
+        ("length", "length of line for this pressure", possible, ("m", "ft"), "0.00"),
+        ("pressure", "pressure that your length takes", pressure, ("bar", "psi"), "0.00", "gauge"),
     )
     return sheet
 
@@ -258,16 +276,17 @@ def carb_limit(function: str, parameter: str) -> float:
 def gravity(given: Given | None = None) -> Sheet:
     sheet = Sheet("Gravity", "Gravity: extract, attenuation, alcohol, and what can still ferment", given or {})
     sheet.head(
-        "Hydrometer readings at 20 °C. A refractometer reads false once there is alcohol. The CO2 of the points that are left "
-        "is what makes bottles burst: a few points are a few volumes."
+        "Hydrometer readings at 20 °C, relative to water at 20 °C. A refractometer reads false once there is alcohol.",
+        "What can still ferment makes CO2 in the bottle, and a few points burst it: the last two results say how much. A "
+        "gravity is stable when it has stood still for three days and more.",
     )
-    sheet.section("Inputs", "your value", "unit", "from", "to", "")
+    sheet.section("Inputs", ">your value", "unit", ">from", ">to", "")
     original = sheet.input("original", "gravity before fermentation", "attenuation", "original_sg", 1.048, "sg", ("sg",))
     current = sheet.input("current", "gravity now", "attenuation", "current_sg", 1.013, "sg", ("sg",))
     final = sheet.input(
         "final", "gravity at the end", "gravity_co2", "final_sg", 1.012, "sg", ("sg",), "of a forced fermentation"
     )
-    reserved = _Reserved(sheet, 12)
+    reserved = Reserved(sheet, 12, 11)
     sheet.working()
     original, current, final = (kept(sheet, node) for node in (original, current, final))
     o = sheet.step("extract_from_gravity", "extract before fermentation", s=original)
@@ -292,11 +311,11 @@ def gravity(given: Given | None = None) -> Sheet:
         ("real", "real attenuation", real, ("percent",), "0.0"),
         ("extract", "real extract", r, ("plato",), "0.00"),
         ("abw", "alcohol by mass", mass, ("percent",), "0.00"),
-        ("abv", "alcohol by volume", alcohol, ("percent",), "0.00", EQUATIONS["alcohol_by_mass"].cited),
-        ("quick", "alcohol by volume, quick form", quick, ("percent",), "0.00", EQUATIONS["alcohol_quick"].cited),
+        ("abv", "alcohol by volume", alcohol, ("percent",), "0.00"),
+        ("quick", "alcohol by volume, quick form", quick, ("percent",), "0.00"),
         ("litre", "everything dissolved", litre, ("g_per_l",), "0.0"),
         ("left", "extract that can still ferment", left, ("g_per_l",), "0.00", "goes into the sheet Bottle"),
-        ("balling", "CO2 that it makes", balling, ("volumes", "co2_g_per_l"), "0.00", EQUATIONS["balling_co2"].cited),
+        ("balling", "CO2 that it makes", balling, ("volumes", "co2_g_per_l"), "0.00"),
         ("theory", "CO2 at most", theory, ("volumes", "co2_g_per_l"), "0.00", "no yeast grows on it: what safety counts"),
     )
     return sheet
@@ -305,10 +324,11 @@ def gravity(given: Given | None = None) -> Sheet:
 def purge(given: Given | None = None) -> Sheet:
     sheet = Sheet("Purge", "Purge: how often to fill and vent, and the CO2 it takes", given or {})
     sheet.head(
-        "A keg is filled with CO2 to a pressure, mixed, and vented to the air outside. Never purge above the rating marked on "
-        "the vessel, and never glass. What is vented lies low in the room and suffocates: air it."
+        "A keg is filled with CO2 to a pressure, mixed, and vented to the air outside, again and again.",
+        "Never purge above the rating marked on the vessel, and never glass or what has no marking. What is vented lies low in "
+        "the room and suffocates: air it.",
     )
-    sheet.section("Inputs", "your value", "unit", "from", "to", "")
+    sheet.section("Inputs", ">your value", "unit", ">from", ">to", "")
     gauge = sheet.input(
         "gauge", "gauge pressure of each filling", "purge_cycles", "purge_gauge_bar", 1, "bar", PRESSURE,
         "never above the rating marked on the keg",
@@ -328,7 +348,7 @@ def purge(given: Given | None = None) -> Sheet:
     )
     t = sheet.input("temperature", "temperature of the gas", "purge_cycles", "temperature_c", 20, "c", TEMPERATURE)
     air = air_inputs(sheet, "purge_cycles")
-    reserved = _Reserved(sheet, 8)
+    reserved = Reserved(sheet, 8, 7)
     sheet.working()
     gauge, oxygen, start, supplied, space, t = (kept(sheet, node) for node in (gauge, oxygen, start, supplied, space, t))
     outside = air_of(sheet, air)
@@ -354,8 +374,9 @@ def purge(given: Given | None = None) -> Sheet:
     left = sheet.step("purged_oxygen", "oxygen left after the whole cycles", s=start, g=supplied, a=outside, G=gauge, n=whole)
     reserved.write(
         ("ambient", "air pressure outside", outside, ("bar", "psi"), "0.000"),
-        ("full", "+ gauge pressure = pressure when it is full", full, ("bar", "psi"), "0.000", "above vacuum"),
-        ("cycles", "cycles of filling and venting", n, ("",), "0.00", EQUATIONS["purge_cycles"].cited),
+        ("gauge", "+ gauge pressure of each filling", gauge, ("bar", "psi"), "0.000"),
+        ("full", "= pressure when it is full", full, ("bar", "psi"), "0.000", "above vacuum"),
+        ("cycles", "cycles of filling and venting", n, ("",), "0.00"),
         ("whole", "whole cycles", whole, ("",), "0"),
         ("left", "oxygen left after these", left, ("ppm", "vol_percent"), "0.0##"),
         ("each", "CO2 for one cycle", each, ("g", "oz"), "0.0"),

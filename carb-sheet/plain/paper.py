@@ -104,6 +104,11 @@ def inline(name: str, **symbols: Node | float) -> Node:
     return Node(f"({text})", equation.result.unit, value)
 
 
+def is_formula(content: Any) -> bool:
+    """Whether a cell is worked out; a label may begin with an equals sign and a space."""
+    return isinstance(content, str) and content.startswith("=") and not content.startswith("= ")
+
+
 def rounded_lines(text: str, width: float) -> int:
     return sum(max(1, math.ceil(len(line) / width)) for line in text.split("\n"))
 
@@ -123,26 +128,37 @@ class Sheet:
     converted: dict[tuple[str, str], Node] = field(default_factory=dict)
     pending: list[Callable[[], None]] = field(default_factory=list)
     notes: list[tuple[str, str]] = field(default_factory=list)
-    widths: tuple[float, ...] = (38, 13, 12, 13, 12, 58)
+    widths: tuple[float, ...] = (36, 13, 11, 13, 11, 46)
     landscape: bool = False
     pages: int = 1
     repeat: int | None = None
+    printed_to: int | None = None
+    used: list[Equation] = field(default_factory=list)
 
     def put(self, row: int, column: int, content: Any, look: str, value: Any = None, merged: int = 0) -> str:
         self.cells[row, column] = Cell(content, look, value, merged)
         return address(row, column)
 
-    def head(self, lead: str) -> None:
+    def head(self, lead: str, warning: str = "") -> None:
         last = len(self.widths) - 1
         self.put(0, 0, self.title, "title", merged=last)
-        self.put(1, 0, lead, "lead", merged=last)
-        self.heights[0] = 30
-        self.heights[1] = 15.5 * rounded_lines(lead, sum(self.widths) * 1.05) + 4
-        self.row = 3
+        self.heights[0] = 34
+        self.row = 1
+        for text, look in ((lead, "lead"), (warning, "lead danger")):
+            if text:
+                self.put(self.row, 0, text, look, merged=last)
+                self.heights[self.row] = 15.5 * rounded_lines(text, sum(self.widths) * 0.98) + 5
+                self.row += 1
+        self.row += 1
 
     def section(self, *texts: str) -> None:
+        """A bar with the heads of the columns; `>` sets one to the right."""
         for column in range(len(self.widths)):
-            self.put(self.row, column, texts[column] if column < len(texts) else "", "section")
+            text = texts[column] if column < len(texts) else ""
+            right = text.startswith(">")
+            look = "section right" if right else "section unit" if text == "unit" else "section"
+            self.put(self.row, column, text.removeprefix(">"), look)
+        self.heights[self.row] = 18
         self.row += 1
 
     def text(self, text: str, look: str = "text") -> None:
@@ -153,7 +169,8 @@ class Sheet:
     def wrapped(self, row: int, column: int, text: str, look: str, merged: int = 0) -> None:
         width = sum(self.widths[column : (merged or column) + 1])
         self.put(row, column, text, look, merged=merged)
-        self.heights[row] = max(self.heights.get(row, 15), 12.5 * rounded_lines(text, width * 1.08) + 3)
+        each, fitting = (11.5, 1.2) if "small" in look or "work" in look else (13, 1.0)
+        self.heights[row] = max(self.heights.get(row, 15), each * rounded_lines(text, width * fitting) + 3)
 
     def input(
         self, name: str, label: str, function: str, parameter: str, value: float, unit: str, units: Iterable[str], note: str = ""
@@ -198,12 +215,14 @@ class Sheet:
         )
         self.counted.append((name, label, here, first, kept))
         row_note = note.replace('"', "'")
+        self.heights[row] = 21
         self.put(
             row,
             5,
             f'=IF(ISNUMBER({node.written}),"{row_note}","no number between these two limits: nothing is answered")',
             "note",
             row_note if not isnan(kept) else "no number between these two limits: nothing is answered",
+            merged=len(self.widths) - 1,
         )
         return node
 
@@ -222,8 +241,10 @@ class Sheet:
         where = next((at for at, option in enumerate(options) if same_text(option, value)), -1)
         good = "" if source else "its figures and source: sheet Tables"
         bad = "choose one of the list: nothing is answered"
+        self.heights[row] = 21
         self.put(
-            row, 5, f'=IF(ISNUMBER(MATCH({cell},{names},0)),"{good}","{bad}")', "note", good if where >= 0 else bad
+            row, 5, f'=IF(ISNUMBER(MATCH({cell},{names},0)),"{good}","{bad}")', "note", good if where >= 0 else bad,
+            merged=len(self.widths) - 1,
         )
         return cell, where
 
@@ -246,9 +267,9 @@ class Sheet:
 
     def working(self) -> None:
         """The working: what was read, and then every equation."""
-        self.section("Working", "value", "unit", "formula", "", "source")
+        self.section("Working (not printed)", ">value", "unit", "formula", "", "source")
         for name, label, formula, unit, value in self.counted:
-            node = self.line(f"{label}, as counted", formula, value, unit, "the input, in one unit, if it is a number within its limits")
+            node = self.line(f"{label}, as counted", formula, value, unit, "if it is a number within its limits")
             self.aliases[f"__{name}__"] = node.written
 
     def convertible(self, node: Node, unit: str) -> Node:
@@ -265,7 +286,14 @@ class Sheet:
         return self.converted[key]
 
     def step(
-        self, name: str, label: str = "", *, unless: str = "", impossible: bool = False, **symbols: Node | float
+        self,
+        name: str,
+        label: str = "",
+        *,
+        unless: str = "",
+        impossible: bool = False,
+        remarks: bool = True,
+        **symbols: Node | float,
     ) -> Node:
         """An equation of the catalogue on a line, its symbols in its own units on lines above."""
         equation = EQUATIONS[name]
@@ -277,7 +305,9 @@ class Sheet:
         fitted(name, dict(nodes))
         text = equation.worksheet.format_map({key: node.written for key, node in nodes.items()})
         value = kernel(name, [nodes[symbol.name].value for symbol in equation.inputs])
-        return self._equation(equation, label, text, value, nodes, unless, impossible, equation.formula)
+        return self._equation(
+            equation, label, text, value, nodes, unless, impossible, equation.formula, remarks=remarks
+        )
 
     def turned(self, name: str, symbol: str, label: str, value: float, **symbols: Node | float) -> Node:
         """An equation turned round for a symbol; `value` is what the library gives."""
@@ -296,9 +326,8 @@ class Sheet:
         if any(isnan(node.value) for node in nodes.values()):
             value = nan
         said = f"{symbol} of {equation.formula}"
-        row = self.row
         node = self._equation(equation, label, written, value, {}, "", False, said, known[symbol].unit)
-        self._range_notes(equation, {**nodes, symbol: node}, row)
+        self.range_notes(equation, {**nodes, symbol: node})
         return node
 
     def _equation(
@@ -312,6 +341,7 @@ class Sheet:
         impossible: bool,
         said: str,
         unit: str | None = None,
+        remarks: bool = True,
     ) -> Node:
         if unless:
             text = f"IF({unless.format_map({key: node.written for key, node in nodes.items()})},NA(),{text})"
@@ -327,15 +357,17 @@ class Sheet:
             f"{said}" + (f"\n{parts}" if parts else ""),
             equation.cited,
         )
-        if nodes:
-            self._range_notes(equation, nodes, self.row - 1)
+        if equation not in self.used:
+            self.used.append(equation)
+        if nodes and remarks:
+            self.range_notes(equation, nodes)
         return node
 
-    def _range_notes(self, equation: Equation, nodes: dict[str, Node], row: int) -> None:
+    def range_notes(self, equation: Equation, nodes: dict[str, Node]) -> None:
         """What lies outside the range that the source states, to be said beside the results."""
         for symbol in equation.inputs:
-            node = nodes[symbol.name]
-            if not symbol.bounded or node.written[0].isdigit():
+            node = nodes.get(symbol.name)
+            if node is None or not symbol.bounded or node.written[0].isdigit():
                 continue
             tests = []
             if symbol.low > -math.inf:
@@ -365,19 +397,22 @@ class Sheet:
             cell = self.put(row, 1 + 2 * at, f"={there.written}", f"result {look}", there.value)
             self.put(row, 2 + 2 * at, UNITS[unit].printed if unit else "", "result unit")
             self.results[f"{name}_{unit}" if unit else name] = (cell, unit, there.value)
-        self.put(row, 5, note, "note")
+        self.put(row, 5, note, "note", merged=len(self.widths) - 1)
+        self.heights[row] = max(21, 12.5 * rounded_lines(note, self.widths[5] * 1.12) + 3)
 
     def __post_init__(self) -> None:
         self.counted: list[tuple[str, str, str, str, float]] = []
         self.aliases: dict[str, str] = {}
         self.remarks: list[tuple[str, str, str, bool]] = []
+        # Of the chart: its grid, and the cells that tell where its source ends.
+        self.grid: tuple[int, int, int, int] | None = None
+        self.outside: dict[str, str] = {}
 
     def remark_block(self, row: int, rows: int) -> None:
         """The remarks that are true, one below the other from `row` on."""
-        flags_from = self.row
         if not self.remarks:
             return
-        self.section("Where the sources hold", "outside: 1", "", "remark")
+        self.section("Where the sources hold", ">outside: 1", "", "remark")
         start = self.row
         for said, formula, _, out in self.remarks:
             self.put(self.row, 0, "", "work label")
@@ -405,7 +440,20 @@ class Sheet:
             if at == rows - 1 and len(true) > rows:
                 text = "and more: see below, where the sources hold"
             self.put(row + at, 0, formula, "remark", text, merged=len(self.widths) - 1)
-        del flags_from
+
+    def equation_block(self, row: int, rows: int) -> None:
+        """The equations that the sheet goes by, each with its source."""
+        if rows != len(self.used) + 1:
+            raise ValueError(f"{self.name}: keep {len(self.used) + 1} rows for its equations, not {rows}")
+        end, self.row = self.row, row
+        self.section("By these equations", "formula", "", "", "", "source")
+        for equation in self.used:
+            self.wrapped(self.row, 0, equation.title, "small")
+            self.wrapped(self.row, 1, equation.formula, "small formula", merged=4)
+            self.wrapped(self.row, 5, equation.cited, "small", merged=len(self.widths) - 1)
+            self.row += 1
+        self.printed_to = self.row - 1
+        self.row = end
 
     def settle(self) -> None:
         """Names of inputs become the cells in which they are counted."""
