@@ -60,6 +60,8 @@ LOOKS: dict[str, dict[str, Any]] = {
     "formula": {**TEXT, "font_name": "Courier New", "font_size": 9},
     "symbol": {"bold": True, "align": "center"},
     "source": {**TEXT, "font_size": 8, "font_color": FAINT, "valign": "top"},
+    "checked": {"font_size": 9, "num_format": "0.00000", "align": "right"},
+    "limit free": {"font_color": FAINT, "num_format": "General", "align": "right"},
     "given": {"font_size": 9, "num_format": "General"},
     "exact": {"num_format": "General", "align": "right"},
     "verdict": {"bold": True, "font_color": GREEN, "align": "center"},

@@ -300,10 +300,9 @@ class Check:
 
     def __init__(self) -> None:
         self.sheet = Sheet("Check", "Check: values from outside, worked out again here")
-        self.sheet.widths = (34, 22, 17, 9, 17, 9, 17, 9, 17, 9, 15, 8, 11, 13, 9, 12, 11, 8)
+        self.sheet.widths = (30, 20, 13, 8, 13, 8, 13, 8, 13, 8, 13, 8, 9, 11, 7, 11, 9, 8)
         self.sheet.landscape = True
         self.sheet.pages = 0
-        self.sheet.repeat = 6
         self.values: list[str] = []
         self.passed: list[str] = []
         self.rows: list[Published] = []
@@ -318,7 +317,8 @@ class Check:
         heads = ["source", "what"]
         for at in range(MOST_INPUTS):
             heads += [f"input {at + 1}", ""]
-        sheet.section(*heads, "printed", "worked out", "unit", "difference", "allowed", "")
+        sheet.repeat = sheet.row
+        sheet.section(*heads, ">printed", ">worked out", "unit", ">difference", ">allowed", "")
         first = sheet.row
         citations = {row["key"]: row["citation"] for row in carb.sources()}
         for row in published():
@@ -336,9 +336,9 @@ class Check:
                 sheet.put(at, 3 + 2 * index, value, "given")
             m, n, p, q = (f"{column}{at + 1}" for column in "MNPQ")
             self.values.append(sheet.put(at, 12, row.value, "given"))
-            sheet.put(at, 13, f"=IFERROR({node.written},NA())", "work", node.value)
+            sheet.put(at, 13, f"=IFERROR({node.written},NA())", "checked", node.value)
             sheet.put(at, 14, UNITS[node.unit].printed if node.unit in UNITS else "", "small")
-            sheet.put(at, 15, f"={n}-{m}", "work", node.value - row.value)
+            sheet.put(at, 15, f"={n}-{m}", "checked", node.value - row.value)
             sheet.put(at, 16, row.tolerance, "given")
             ok = abs(node.value - row.value) <= row.tolerance + 1e-12
             self.passed.append(

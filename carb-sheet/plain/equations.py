@@ -5,12 +5,12 @@ from __future__ import annotations
 import math
 from math import inf, isnan, nan
 
-from core import EQUATIONS, Equation, Symbol, kernel
+from core import EQUATIONS, Equation, Symbol, convert, kernel
 from paper import Sheet, written_number
 
 # Where to begin with what no source limits, by unit; as the tests of the catalogue do.
 USUAL = {
-    "pa": (1e5, 3e5),
+    "pa": (1e3, 2e5),
     "multiplier": (1, 1),
     "volumes": (1, 4),
     "co2_g_per_l": (1, 8),
@@ -27,6 +27,8 @@ USUAL = {
 PLAIN = {"kg/m3": (1, 20), "mol/kg": (0.05, 0.2), "mol/(kg atm)": (0.02, 0.07), "": (0.1, 0.9)}
 WATER = {"rho", "w"}
 PARTS = (0.5, 0.3, 0.62, 0.45, 0.7, 0.38, 0.55)
+ROOM = 20.0
+"""A temperature, °C, to begin with where it lies inside the range."""
 FAR = 10
 """So many widths of its range outside of it, a number is no such quantity."""
 ANYTHING = 1e8
@@ -55,6 +57,9 @@ def prefilled(equation: Equation) -> list[float]:
         values = []
         for at, symbol in enumerate(equation.inputs):
             low, high = _usual(symbol)
+            if turn == 0 and symbol.unit in ("c", "f", "k") and low <= convert(ROOM, "c", symbol.unit) <= high:
+                values.append(convert(ROOM, "c", symbol.unit))
+                continue
             part = PARTS[(at * (1 + turn // len(PARTS)) + turn) % len(PARTS)]
             values.append(_rounded(low + part * (high - low), low, high))
         found = kernel(equation.id, values)
@@ -71,9 +76,8 @@ class Equations:
 
     def __init__(self) -> None:
         self.sheet = Sheet("Equations", "Equations: everything that the library works out, one by one")
-        self.sheet.widths = (9, 54, 15, 14, 14, 14, 47)
+        self.sheet.widths = (8, 46, 14, 12, 12, 12, 34)
         self.sheet.pages = 0
-        self.sheet.repeat = 3
         # Of each equation: its input cells, its result cell and what stands in the inputs.
         self.places: dict[str, tuple[list[str], str, list[float]]] = {}
         self.sheet.head(
@@ -81,7 +85,8 @@ class Equations:
             "the coloured cells. Text, an empty cell, a number of the wrong sign or far outside make #N/A; a number outside "
             "the range that the source states makes a note. What iterates over these equations needs the library."
         )
-        self.sheet.section("symbol", "meaning", "value", "unit", "from", "to", "note")
+        self.sheet.repeat = self.sheet.row
+        self.sheet.section("symbol", "meaning", ">value", "unit", ">from", ">to", "note")
         for equation in EQUATIONS.values():
             self._write(equation)
 
@@ -102,7 +107,7 @@ class Equations:
             sheet.wrapped(sheet.row, 1, symbol.meaning, "text")
             sheet.put(sheet.row, 3, symbol.printed, "unit")
             for column, end in ((4, symbol.low), (5, symbol.high)):
-                sheet.put(sheet.row, column, end if math.isfinite(end) else "", "limit")
+                sheet.put(sheet.row, column, end if math.isfinite(end) else "", "limit free")
             low, high = sense(symbol)
             checks.append(f"{cell}>={written_number(low)},{cell}<={written_number(high)}")
             tests = []

@@ -169,7 +169,8 @@ class Sheet:
     def wrapped(self, row: int, column: int, text: str, look: str, merged: int = 0) -> None:
         width = sum(self.widths[column : (merged or column) + 1])
         self.put(row, column, text, look, merged=merged)
-        each, fitting = (11.5, 1.2) if "small" in look or "work" in look else (13, 1.0)
+        fine = look.startswith(("small", "work", "source"))
+        each, fitting = (11.5, 1.2) if fine else (13, 1.0)
         self.heights[row] = max(self.heights.get(row, 15), each * rounded_lines(text, width * fitting) + 3)
 
     def input(

@@ -13,12 +13,12 @@ class Tables:
 
     def __init__(self) -> None:
         self.sheet = Sheet("Tables", "Tables: units, sugars, tubes, bottles")
-        self.sheet.widths = (40, 12, 14, 20, 14, 70)
+        self.sheet.widths = (44, 20, 17, 21, 19, 62)
         self.sheet.pages = 0
         self.names: dict[str, str] = {}
         sheet = self.sheet
         sheet.head("What the formulas look up. Every figure is the library's own, with its definition or source beside it.")
-        sheet.put(sheet.row, 0, "relative slack of every limit: 59 °F and 15 °C behave alike", "label")
+        sheet.put(sheet.row, 0, "relative slack of every limit", "label")
         self.names["slack"] = self._fixed(sheet.put(sheet.row, 1, SLACK, "exact"))
         sheet.row += 2
         self._units()
