@@ -5,7 +5,7 @@ from __future__ import annotations
 from math import isnan, nan
 from typing import Any
 
-from core import FACTOR, SLACK, assumed, convert
+from core import FACTOR, SLACK, assumed, convert, limits
 from paper import Node, Sheet, in_unit
 
 import carb
@@ -30,6 +30,9 @@ AIR_OXYGEN = assumed("purge_cycles", "purge_cycles", "s", **_PURGED)
 GAS_OXYGEN = assumed("purge_cycles", "purge_cycles", "g", **_PURGED)
 KEG = assumed("purge_cycles", "purge_gas", "V", **_PURGED)
 
+BEYOND = 1e9
+"""More than any quantity here."""
+
 
 def air_inputs(sheet: Sheet, function: str) -> tuple[Node, Node]:
     altitude = sheet.input(
@@ -50,7 +53,8 @@ def air_inputs(sheet: Sheet, function: str) -> tuple[Node, Node]:
 
 def air_of(sheet: Sheet, inputs: tuple[Node, Node]) -> Node:
     altitude, sea_level = (kept(sheet, node) for node in inputs)
-    return sheet.step("station_pressure", "air pressure outside", p0=sea_level, z=altitude)
+    low, high = (convert(end, "kpa", "pa") for end in limits("keg_pressure", "ambient_kpa"))
+    return sheet.step("station_pressure", "air pressure outside", within=(low, high), p0=sea_level, z=altitude)
 
 
 def kept(sheet: Sheet, node: Node) -> Node:
@@ -104,37 +108,27 @@ def keg(given: Given | None = None) -> Sheet:
     target, t, reading = (kept(sheet, node) for node in (target, t, reading))
     outside = air_of(sheet, air)
     answer = nan
-    refused = False
-    if not any(isnan(node.value) for node in (target, t, outside)):
-        try:
-            answer = carb.keg_pressure(
-                co2_g_per_l=target.value, temperature_c=t.value, ambient_pa=outside.value
-            ).abs_psi
-        except carb.CarbError:
-            refused = True
-    total = sheet.turned("chart_fit", "P", "pressure over the beer, above vacuum", answer, V=target, f=t, k=FACTOR)
+    if not isnan(target.value + t.value):
+        models = carb.solubility_models(co2_g_per_l=target.value, temperature_c=t.value)
+        answer = models["chart_fit"].abs_psi or nan
+    total = sheet.turned("chart_fit", "P", "pressure that keeps it, above vacuum", answer, V=target, f=t, k=FACTOR)
+    refused = in_unit(total, "pa").value < outside.value
     gauge = sheet.step(
         "gauge_pressure", "gauge pressure to set", unless="{P}<{a}", impossible=refused, P=total, a=outside
     )
-    if refused:
-        gauge = Node(gauge.written, gauge.unit, nan, gauge.label)
-    needed = Node(total.written, total.unit, total.value, total.label)
-    over = sheet.step("absolute_pressure", "that gauge pressure, above vacuum", G=reading, a=outside)
-    beyond = not isnan(over.value) and over.value <= 0
-    chart = sheet.step("chart_fit", "CO2 kept, by the chart", unless="{P}<=0", impossible=beyond, P=over, f=t, k=FACTOR)
-    quadratic = sheet.step(
-        "chart_quadratic", "CO2 kept, by the quadratic", unless="{P}<=0", impossible=beyond, P=over, f=t, k=FACTOR
-    )
-    european = sheet.step(
-        "european", "CO2 kept, by the European form", unless="{P}<=0", impossible=beyond, P=over, T=t, k=FACTOR
-    )
+    needed = sheet.step("absolute_pressure", "pressure over the beer, above vacuum", G=gauge, a=outside)
+    over = sheet.step("absolute_pressure", "that gauge pressure, above vacuum", within=(0, BEYOND), G=reading, a=outside)
+    # Where a relation says that less than nothing is dissolved it says nothing.
+    chart = sheet.step("chart_fit", "CO2 kept, by the chart", within=(0, BEYOND), P=over, f=t, k=FACTOR)
+    quadratic = sheet.step("chart_quadratic", "CO2 kept, by the quadratic", strict=True, P=over, f=t, k=FACTOR)
+    european = sheet.step("european", "CO2 kept, by the European form", within=(0, BEYOND), P=over, T=t, k=FACTOR)
     reserved.write(
         ("ambient", "air pressure outside", outside, ("bar", "psi"), "0.000"),
         ("keg_gauge", "+ gauge pressure to set", gauge, ("bar", "psi"), "0.000", "never above the rating of the keg"),
         ("abs", "= pressure over the beer", needed, ("bar", "psi"), "0.000", "above vacuum; keeps what you want"),
         ("reading", "air + the gauge you read on a keg", over, ("bar", "psi"), "0.000", "above vacuum; this keeps:"),
         ("chart", "   by the printed chart", chart, CARBONATION, "0.00"),
-        ("quadratic", "   by the trade's quadratic", quadratic, CARBONATION, "0.00"),
+        ("quadratic", "   by the trade's quadratic", quadratic, CARBONATION, "0.00", "only where its source says that it holds"),
         ("european", "   by the European form", european, CARBONATION, "0.00", "how far they differ is what is not known"),
     )
     return sheet

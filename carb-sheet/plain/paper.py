@@ -211,7 +211,7 @@ class Sheet:
         node = Node(f"__{name}__", first, kept, label)
         # Where it is counted stands further down, with the working.
         here = (
-            f"=IF(ISNUMBER({cell}),IF(AND({cell}>={ends[0]}-slack*ABS({ends[0]}),"
+            f"=IF(AND(ISNUMBER({cell}),NOT(ISLOGICAL({cell}))),IF(AND({cell}>={ends[0]}-slack*ABS({ends[0]}),"
             f"{cell}<={ends[1]}+slack*ABS({ends[1]})),{back},NA()),NA())"
         )
         self.counted.append((name, label, here, first, kept))
@@ -294,9 +294,15 @@ class Sheet:
         unless: str = "",
         impossible: bool = False,
         remarks: bool = True,
+        within: tuple[float, float] | None = None,
+        strict: bool = False,
         **symbols: Node | float,
     ) -> Node:
-        """An equation of the catalogue on a line, its symbols in its own units on lines above."""
+        """An equation of the catalogue on a line, its symbols in its own units on lines above.
+
+        There is no answer where `unless` holds (`impossible` says whether it does), where the result is not `within` its
+        limits, and, if it is `strict`, outside the range of the source.
+        """
         equation = EQUATIONS[name]
         units = {symbol.name: symbol.unit for symbol in equation.inputs}
         nodes = {
@@ -306,6 +312,17 @@ class Sheet:
         fitted(name, dict(nodes))
         text = equation.worksheet.format_map({key: node.written for key, node in nodes.items()})
         value = kernel(name, [nodes[symbol.name].value for symbol in equation.inputs])
+        if within:
+            text = f"IF(OR({text}<{_edge(within[0], -1)},{text}>{_edge(within[1], 1)}),NA(),{text})"
+            value = value if _within(value, *within) else nan
+        if strict:
+            for symbol in equation.inputs:
+                written, known = nodes[symbol.name].written, nodes[symbol.name].value
+                if symbol.bounded and not written[0].isdigit():
+                    low, high = _edge(symbol.low, -1), _edge(symbol.high, 1)
+                    text = f"IF(OR({written}<{low},{written}>{high}),NA(),{text})"
+                    value = value if _within(known, symbol.low, symbol.high) else nan
+            remarks = False
         return self._equation(
             equation, label, text, value, nodes, unless, impossible, equation.formula, remarks=remarks
         )
@@ -478,6 +495,12 @@ def back_from_si(written: str, unit: str) -> str:
 
 def same_text(one: str, other: Any) -> bool:
     return isinstance(other, str) and one.lower() == other.lower()
+
+
+def _edge(limit: float, side: int) -> str:
+    """A limit with its slack, as it is written."""
+    sign = "+" if side > 0 else "-"
+    return f"{written_number(limit)}{sign}slack*{written_number(abs(limit))}"
 
 
 def _within(value: float, low: float, high: float) -> bool:
