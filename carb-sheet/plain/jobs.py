@@ -242,7 +242,7 @@ def line(given: Given | None = None) -> Sheet:
     resistance = sheet.looked_up("resistance of the tube", "tubes", "resistance", choice, values, "psi_per_ft")
     lifted = sheet.step("handbook_lift", "what the rise takes", H=rise)
     tube = sheet.step("handbook_length", "length of the tube", P=gauge, w=lifted, h=hardware, R=resistance)
-    most = carb_limit("handbook_pressure", "line_m")
+    most = limits("handbook_pressure", "line_m")[1]
     refused = not isnan(tube.value) and not 0 <= in_unit(tube, "m").value <= most
     possible = sheet.line(
         "length, if it can be",
@@ -251,7 +251,11 @@ def line(given: Given | None = None) -> Sheet:
         tube.unit,
         "no length where rise and hardware take more than there is, nor beyond what the library answers",
     )
-    pressure = sheet.step("handbook_pressure", "pressure that the length takes", R=resistance, L=length, w=lifted, h=hardware)
+    ends = tuple(convert(end, "kpa", "psi") for end in limits("handbook_line", "gauge_kpa"))
+    pressure = sheet.step(
+        "handbook_pressure", "pressure that the length takes", within=(ends[0], ends[1]),
+        R=resistance, L=length, w=lifted, h=hardware,
+    )
     reserved.write(
         ("resistance", "resistance of the tube", resistance, ("bar_per_m", "psi_per_ft"), "0.000"),
         ("lift", "what the rise takes", lifted, ("bar", "psi"), "0.000"),
@@ -259,12 +263,6 @@ def line(given: Given | None = None) -> Sheet:
         ("pressure", "pressure that your length takes", pressure, ("bar", "psi"), "0.00", "gauge"),
     )
     return sheet
-
-
-def carb_limit(function: str, parameter: str) -> float:
-    from core import limits
-
-    return limits(function, parameter)[1]
 
 
 def gravity(given: Given | None = None) -> Sheet:
@@ -287,12 +285,13 @@ def gravity(given: Given | None = None) -> Sheet:
     a = sheet.step("extract_from_gravity", "apparent extract now", s=current)
     b = sheet.step("extract_from_gravity", "apparent extract at the end", s=final)
     risen = not isnan(o.value + a.value) and a.value > o.value
-    apparent = sheet.step("apparent_attenuation", unless="{A}>{O}", impossible=risen, O=o, A=a)
-    r = sheet.step("real_extract", unless="{A}>{O}", impossible=risen, O=o, A=a)
+    # The library refuses a gravity that leaves less than no extract.
+    r = sheet.step("real_extract", unless="{A}>{O}", impossible=risen, within=(0, BEYOND), O=o, A=a)
+    apparent = sheet.step("apparent_attenuation", needs=r, O=o, A=a)
     real = sheet.step("real_attenuation", O=o, R=r)
     mass = sheet.step("alcohol_by_mass", O=o, R=r)
     alcohol = sheet.step("alcohol_by_volume", w=mass, s=current)
-    quick = sheet.step("alcohol_quick", unless="{s}>{o}", impossible=risen, o=original, s=current)
+    quick = sheet.step("alcohol_quick", needs=r, o=original, s=current)
     litre = sheet.step("extract_per_litre", E=r, s=current)
     below = not isnan(a.value + b.value) and b.value > a.value
     left = sheet.step("fermentable_from_gravity", unless="{B}>{A}", impossible=below, A=a, B=b, s=current)
@@ -363,7 +362,7 @@ def purge(given: Given | None = None) -> Sheet:
     b = sheet.step("co2_second_virial", T=t)
     high = sheet.step("co2_gas_density", "density of the gas when it is full", P=full, T=t, B=b)
     low = sheet.step("co2_gas_density", "density of the gas when it is vented", P=outside, T=t, B=b)
-    each = sheet.step("purge_gas", "CO2 for one cycle", n=1, V=space, h=high, l=low)
+    each = sheet.step("purge_gas", "CO2 for one cycle", needs=n, n=1, V=space, h=high, l=low)
     total = sheet.step("purge_gas", "CO2 for the whole cycles", n=whole, V=space, h=high, l=low)
     left = sheet.step("purged_oxygen", "oxygen left after the whole cycles", s=start, g=supplied, a=outside, G=gauge, n=whole)
     reserved.write(

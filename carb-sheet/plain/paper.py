@@ -296,12 +296,13 @@ class Sheet:
         remarks: bool = True,
         within: tuple[float, float] | None = None,
         strict: bool = False,
+        needs: Node | None = None,
         **symbols: Node | float,
     ) -> Node:
         """An equation of the catalogue on a line, its symbols in its own units on lines above.
 
         There is no answer where `unless` holds (`impossible` says whether it does), where the result is not `within` its
-        limits, and, if it is `strict`, outside the range of the source.
+        limits, where what it `needs` has none, and, if it is `strict`, outside the range of the source.
         """
         equation = EQUATIONS[name]
         units = {symbol.name: symbol.unit for symbol in equation.inputs}
@@ -315,6 +316,9 @@ class Sheet:
         if within:
             text = f"IF(OR({text}<{_edge(within[0], -1)},{text}>{_edge(within[1], 1)}),NA(),{text})"
             value = value if _within(value, *within) else nan
+        if needs:
+            text = f"IF(ISNUMBER({needs.written}),{text},NA())"
+            value = nan if isnan(needs.value) else value
         if strict:
             for symbol in equation.inputs:
                 written, known = nodes[symbol.name].written, nodes[symbol.name].value

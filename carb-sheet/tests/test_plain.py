@@ -38,6 +38,7 @@ from paper import Sheet, address, is_formula  # noqa: E402
 PYTHON_OF_LIBREOFFICE = "/usr/bin/python3"
 NOT_AVAILABLE = "NA"
 RELATIVE = 1e-11
+ZERO = 1e-12
 
 MAKERS: dict[str, Callable[..., Sheet]] = {**JOBS, "Chart": chart}
 Given = dict[str, tuple[Any, str | None]]
@@ -173,7 +174,6 @@ NONSENSE: dict[str, Any] = {
     "negative": -1e6,
     "huge": 1e9,
     "error": "=1/0",
-    "truth": "=TRUE()",
     "number as text": "'2",
 }
 
@@ -189,6 +189,7 @@ class Everything:
     bad_equations: list[tuple[int, str, Run]]
     planted: tuple[str, Run]
     unplanted: Run
+    truths: list[tuple[str, str, Run]]
 
 
 def asked() -> tuple[Everything, list[Run]]:
@@ -207,13 +208,19 @@ def asked() -> tuple[Everything, list[Run]]:
         run(cells_of(name, {}), name)
     bad = []
     for name in MAKERS:
+        before: dict[str, Any] = {}
+        usual = cells_of(name, {})
         for each in MAKERS[name]().inputs:
-            for kind, value in NONSENSE.items():
-                places = [("", each.cell)] + ([(" unit", each.unit_cell)] if each.unit_cell else [])
-                for what, cell in places:
-                    cells = {**cells_of(name, {}), f"{name}.{cell}": value}
-                    bad.append((name, each.name + what, kind, run(cells, name)))
-        run(cells_of(name, {}), name)
+            places_of = [("", each.cell, tuple(NONSENSE))]
+            if each.unit_cell:
+                places_of.append((" unit", each.unit_cell, ("empty", "text", "number as text")))
+            for what, cell, kinds in places_of:
+                place = f"{name}.{cell}"
+                for kind in kinds:
+                    bad.append((name, each.name + what, kind, run({**before, place: NONSENSE[kind]}, name)))
+                    before = {}
+                before = {place: usual[place]}
+        run(before, name)
     places = book().equations.places
     several = []
     for _ in range(4):
@@ -228,17 +235,20 @@ def asked() -> tuple[Everything, list[Run]]:
     bad_equations = []
     for at in range(max(len(equation.inputs) for equation in EQUATIONS.values())):
         for kind, value in NONSENSE.items():
-            if kind == "truth":
-                continue
-            # One of the constants reaches to some 1e9 itself.
-            value = 1e13 if kind == "huge" else value
+            # Some quantities, such as money and a constant in pascals, reach beyond 1e9 themselves.
+            value = 1e18 if kind == "huge" else value
             cells = {f"Equations.{inputs[at]}": value for inputs, _, _ in places.values() if at < len(inputs)}
             bad_equations.append((at, kind, run({**back, **cells}, "Equations")))
     run(back, "Equations")
     planted = book().check.values[3]
     wrong = run({f"Check.{planted}": book().check.rows[3].value * 1.1}, "Check")
     right = run({f"Check.{planted}": book().check.rows[3].value}, "Check")
-    return Everything(default, good, bad, several, bad_equations, (planted, wrong), right), runs
+    # The last of all, because LibreOffice keeps a cell that was true a truth, whatever number is put there later.
+    truths = []
+    for name in JOBS:
+        for each in MAKERS[name]().inputs:
+            truths.append((name, each.name, run({f"{name}.{each.cell}": "=TRUE()"}, name)))
+    return Everything(default, good, bad, several, bad_equations, (planted, wrong), right, truths), runs
 
 
 def inside(name: str, dice: random.Random) -> list[float]:
@@ -281,7 +291,10 @@ def agrees(found: Any, wanted: Any) -> bool:
         return found == wanted
     if isnan(wanted):
         return found == Error(NOT_AVAILABLE)
-    return isinstance(found, float) and abs(found - wanted) <= RELATIVE * abs(wanted)
+    if not isinstance(found, float):
+        return False
+    # A temperature of 0 °C comes out of kelvins: it is as near as they are.
+    return abs(found - wanted) <= RELATIVE * abs(wanted) or max(abs(found), abs(wanted)) < ZERO
 
 
 def wrong_cells(sheet: Sheet, run: Run) -> list[str]:
@@ -352,7 +365,6 @@ CHAINS: dict[str, list[Chain]] = {
     ],
     "Line": [
         ("length", "handbook_line", {"gauge": "gauge", **TUBE}, "line", {}),
-        ("lift", "handbook_pressure", {"length": "line", **TUBE}, "lift_drop", {}),
         ("pressure", "handbook_pressure", {"length": "line", **TUBE}, "gauge", {}),
     ],
     "Gravity": [
@@ -450,6 +462,15 @@ def test_nonsense_in_an_input_makes_no_number_of_what_depends_on_it(everything: 
         assert set(run.found[name]["errors"].values()) <= {NOT_AVAILABLE, *(['other'] if kind == 'error' else [])}, (name, what, kind)
     inputs = {f"{name}.{each.name}" for name in MAKERS for each in MAKERS[name]().inputs}
     assert set(silenced) == inputs, "every input silences something"
+
+
+@needs_office
+def test_a_truth_is_no_number(everything: Everything) -> None:
+    for name, what, run in everything.truths:
+        unit = next(each.unit for each in MAKERS[name]().inputs if each.name == what)
+        sheet = MAKERS[name]({what: ("?", unit)})
+        found = {run.value(name, cell) for cell, _, value in sheet.results.values() if isnan(value)}
+        assert found == {Error(NOT_AVAILABLE)}, (name, what)
 
 
 @needs_office
