@@ -4,7 +4,8 @@ a thousandth of the time that cell after cell takes. `recalculate.py < job.json 
 LibreOffice brings (see office.py).
 
 A job is {"folder": where the profile may lie, "path": the workbook, "runs": [{"set": {"Keg.B4": value}, "sheets": [...]}],
-"pdf": a path or null}. Each run sets cells, which stay so, works everything out anew, and gives for each sheet named
+"pdf": a path or null}. Each run sets cells, which stay so, works out what depends on them (everything, before the
+first), and gives for each sheet named
 {"values": rows of numbers and texts, null where there is an error; "errors": {"B4": "NA" | "other"}}.
 """
 
@@ -85,10 +86,12 @@ def answer(job):
         for name in document.Sheets.ElementNames:
             document.Sheets.getByName(name).unprotect("")
         areas = {name: probe(document, name) for name in document.Sheets.ElementNames}
+        # No value that the file brings is kept; from here on only what a run changes is worked out.
+        document.calculateAll()
         found = []
         for run in job["runs"]:
             put(document, run["set"])
-            document.calculateAll()
+            document.calculate()
             found.append({name: read(*areas[name]) for name in run["sheets"]})
         document.close(True)
         return found
