@@ -110,6 +110,7 @@ def _outside(sheet: Sheet, equation: Equation, outside: Node, shown: str, unit: 
     most = sheet.line(
         "gauge pressure at which the chart ends",
         f""
+        f""
         f"=IFERROR(({high.written}-{outside.written}-INDEX(offsets_Pressure,{place}))/INDEX(scales_Pressure,{place}),NA())",
         convert(gauge, "pa", unit) if unit else nan,
         "",

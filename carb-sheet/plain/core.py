@@ -16,7 +16,7 @@ SLACK: float = _carb.SLACK
 
 @dataclass(frozen=True)
 class Symbol:
-    """A symbol of a formula: its unit (empty where the table has none) as named and printed, and where its source holds."""
+    """A symbol of a formula: its unit (empty if in no table) as named and as printed, and where its source holds."""
 
     name: str
     unit: str

@@ -1,4 +1,4 @@
-"""The sheets for use: bottles, gauge pressures, the line, gravities, purging. Each has inputs, results and the working."""
+"""The sheets for use: bottles, pressures, lines, gravities, purging, gas. Each has inputs, results and the working."""
 
 from __future__ import annotations
 
@@ -29,6 +29,7 @@ AIR_OXYGEN = assumed("purge_cycles", "purge_cycles", "s", **_PURGED)
 GAS_OXYGEN = assumed("purge_cycles", "purge_cycles", "g", **_PURGED)
 KEG = assumed("purge_cycles", "purge_gas", "V", **_PURGED)
 
+HIGHEST = convert(limits("dissolved_co2", "abs_kpa")[1], "kpa", "pa")
 BEYOND = 1e9
 """More than any quantity here."""
 
@@ -470,7 +471,7 @@ def purge(given: Given | None = None) -> Sheet:
         kept(sheet, node) for node in (gauge, oxygen, start, supplied, space, t)
     )
     outside = air_of(sheet, air)
-    full = sheet.step("absolute_pressure", "pressure when it is full", G=gauge, a=outside)
+    full = sheet.step("absolute_pressure", "pressure when it is full", within=(0, HIGHEST), G=gauge, a=outside)
     x, s, g = oxygen.value, start.value, supplied.value
     never = not isnan(x + s + g) and x < s and x <= g
     idle = not isnan(x + s + g) and x >= s
@@ -478,6 +479,7 @@ def purge(given: Given | None = None) -> Sheet:
         "purge_cycles",
         "cycles",
         unless="AND({x}<{s},{x}<={g})",
+        needs=full,
         impossible=never,
         x=oxygen,
         s=start,
@@ -515,10 +517,77 @@ def purge(given: Given | None = None) -> Sheet:
     return sheet
 
 
+def gas(given: Given | None = None) -> Sheet:
+    sheet = Sheet("Gas", "Gas: the CO2 that a keg takes, and the kegs that a cylinder does", given or {})
+    sheet.head(
+        "What the drink takes up, what fills the space over it, what pushes it out, and what is lost. Purging (sheet "
+        "Purge) "
+        "comes on top.",
+        "Keep a cylinder upright, chained and cool, and leave its relief device alone. CO2 that leaks lies low in "
+        "the room and "
+        "suffocates: fit an alarm.",
+    )
+    sheet.section("Inputs", ">your value", "unit", ">from", ">to", "")
+    ask = "gas_budget"
+    drink = sheet.input("packaged", "drink in the keg", ask, "packaged_l", 18.5, "l", VOLUME)
+    space = sheet.input("keg", "the keg to the brim", ask, "keg_l", KEG, "l", VOLUME, "a soda keg of 5 US gallons")
+    target = sheet.input("target", "carbonation wanted", ask, "volumes", 2.5, "volumes", CARBONATION)
+    start = sheet.input(
+        "start", "carbonation at the start", ask, "start_volumes", 0.8, "volumes", CARBONATION, "sheet Bottle: CO2 left"
+    )
+    t = sheet.input("temperature", "temperature of the keg", ask, "temperature_c", 4, "c", TEMPERATURE)
+    gauge = sheet.input("gauge", "gauge pressure", ask, "gauge_bar", 0.8, "bar", PRESSURE, "from the sheet Keg")
+    lost = sheet.input(
+        "loss", "lost, of all that", ask, "gas_loss_percent", 10, "percent", ("percent",), "leaks, venting"
+    )
+    charge = sheet.input(
+        "charge", "CO2 in the cylinder", ask, "charge_kg", 2, "kg", ("kg", "lb"), "by weight, without tare"
+    )
+    air = air_inputs(sheet, ask)
+    reserved = Reserved(sheet, 8, 9)
+    sheet.working()
+    drink, space, target, start = (kept(sheet, node) for node in (drink, space, target, start))
+    t, gauge, lost, charge = (kept(sheet, node) for node in (t, gauge, lost, charge))
+    outside = air_of(sheet, air)
+    vacuum = not isnan(gauge.value) and gauge.value < 0
+    full = sheet.step(
+        "absolute_pressure", "pressure over the drink", unless="{G}<0", impossible=vacuum, within=(0, HIGHEST),
+        G=gauge, a=outside,
+    )  # fmt: skip
+    over = sheet.line(
+        "space over the drink",
+        f"=IF({space.written}<{drink.written},NA(),{space.written}-{drink.written})",
+        space.value - drink.value if space.value >= drink.value else nan,
+        "l",
+        "the keg less the drink in it",
+    )
+    less = not isnan(target.value + start.value) and target.value < start.value
+    b = sheet.step("co2_second_virial", T=t)
+    density = sheet.step("co2_gas_density", "density of the gas", P=full, T=t, B=b)
+    taken = sheet.step("co2_to_dissolve", unless="{c}<{s}", impossible=less, V=drink, c=target, s=start)
+    head = sheet.step("co2_in_space", "CO2 over the drink", n=1, V=over, d=density)
+    push = sheet.step("co2_in_space", "CO2 that pushes the drink out", n=1, V=drink, d=density)
+    bare = sheet.step("gas_total", "CO2 without losses", d=taken, h=head, p=0, s=push, l=0)
+    leaks = sheet.step("gas_loss", p=lost, u=bare)
+    total = sheet.step("gas_total", d=taken, h=head, p=0, s=push, l=leaks)
+    kegs = sheet.step("kegs_per_cylinder", "kegs that the cylinder does", c=charge, t=total)
+    reserved.write(
+        ("ambient", "air pressure outside", outside, ("bar", "psi"), "0.000"),
+        ("full", "= with the gauge, over the drink", full, ("bar", "psi"), "0.000", "above vacuum"),
+        ("dissolve", "CO2 that the drink takes up", taken, ("g", "oz"), "0.0"),
+        ("headspace", "CO2 over it", head, ("g", "oz"), "0.0"),
+        ("serve", "CO2 that pushes it out", push, ("g", "oz"), "0.0", "at the same pressure"),
+        ("loss", "CO2 that is lost", leaks, ("g", "oz"), "0.0"),
+        ("total", "CO2 for the keg", total, ("g", "oz"), "0.0"),
+        ("kegs", "kegs that the cylinder does", kegs, ("",), "0.0"),
+    )
+    return sheet
+
+
 def whole_cycles(n: float) -> float:
     if isnan(n):
         return nan
     return float(int(n - n * SLACK) + 1) if n > 0 else 0.0
 
 
-JOBS = {"Bottle": bottle, "Keg": keg, "Line": line, "Gravity": gravity, "Purge": purge}
+JOBS = {"Bottle": bottle, "Keg": keg, "Line": line, "Gravity": gravity, "Purge": purge, "Gas": gas}

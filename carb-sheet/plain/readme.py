@@ -13,6 +13,7 @@ SHEETS = [
     ("Line", "length of a draught line by the trade's balance, or the pressure that a length takes"),
     ("Gravity", "extract, attenuation and alcohol, and the CO2 of the points that can still ferment"),
     ("Purge", "cycles of filling and venting to a limit of oxygen, and the CO2 they take"),
+    ("Gas", "the CO2 that a keg takes, and how many kegs a cylinder does"),
     ("Equations", "every equation of the library's catalogue, to try alone"),
     ("Check", "published values, worked out again here: pass or fail"),
     ("Tables", "units, sugars, tubes and bottles, with definitions and sources"),

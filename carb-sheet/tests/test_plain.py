@@ -144,6 +144,14 @@ GOOD: dict[str, list[Given]] = {
         {"gauge": (2, "bar"), "keg": (1000, "l"), "temperature": (-5, "c"), "sea_level": (95, "kpa")},
         {"gauge": (12, "bar"), "temperature": (60, "c")},
     ],
+    "Gas": [
+        {"packaged": (5, "us_gal"), "temperature": (38, "f"), "gauge": (11, "psi"), "charge": (5, "lb")},
+        {"target": (5, "co2_g_per_l"), "start": (0, "volumes"), "loss": (0, "percent"), "altitude": (6000, "ft")},
+        {"start": (3, "volumes")},
+        {"keg": (18, "l")},
+        {"gauge": (-0.2, "bar")},
+        {"gauge": (29.5, "bar")},
+    ],
     "Chart": [
         {"cold": (32, "f"), "warm": (60, "f"), "shown": ("psi", None)},
         {"least": (4, "co2_g_per_l"), "most": (8, "co2_g_per_l"), "altitude": (7000, "ft"), "shown": ("kPa", None)},
@@ -161,6 +169,8 @@ def rolled(name: str, dice: random.Random) -> Given:
         "start": (1e5, 2.2e5), "supplied": (0, 90), "keg": (5, 60), "cold": (0, 4), "warm": (8, 14), "least": (2, 4),
         "most": (6, 9),
     }  # fmt: skip
+    if name == "Gas":
+        usual |= {"packaged": (5, 18), "keg": (18, 60), "start": (0, 2), "loss": (0, 30), "charge": (1000, 9000)}
     given: Given = {}
     for each in MAKERS[name]().inputs:
         if each.unit is None:
@@ -357,6 +367,10 @@ CYCLES = {
     "gauge": "purge_gauge", "oxygen": "oxygen", "start": "start_oxygen", "supplied": "gas_oxygen", "keg": "keg",
     "temperature": "temperature", **AIR,
 }  # fmt: skip
+BUDGET = {
+    "packaged": "packaged", "keg": "keg", "target": "", "start": "start", "temperature": "temperature",
+    "gauge": "gauge", "loss": "gas_loss", "charge": "charge", **AIR,
+}  # fmt: skip
 LEFT = {"current": "current", "final": "final"}
 # What is not answered outside its range, and the cautions by which the library says so.
 STRICT = {"quadratic": {"chart_temperature", "chart_pressure"}}
@@ -401,6 +415,10 @@ CHAINS: dict[str, list[Chain]] = {
         ("whole", "purge_cycles", CYCLES, "whole_cycles", {}),
         ("each", "purge_cycles", CYCLES, "each_gas", {}),
         ("total", "purge_cycles", CYCLES, "total_gas", {}),
+    ],
+    "Gas": [
+        ("total", "gas_budget", BUDGET, "total_gas", {}),
+        ("kegs", "gas_budget", BUDGET, "kegs", {}),
     ],
 }
 
