@@ -21,7 +21,7 @@ def chart(given: dict[str, tuple[Any, str | None]] | None = None) -> Sheet:
     sheet.head(
         "Beer under CO2, by the fit of the printed chart, for the air pressure of the place below; gauges read above "
         "that. A dash: "
-        "under CO2 alone no pressure keeps so little. In red: outside what the source states, extrapolated.",
+        "under CO2 alone no pressure keeps so little. In red: outside the range that the source states.",
         "Never set more than the rating marked on the keg.",
     )
     sheet.section("Inputs", ">your value", "unit", ">from", ">to")

@@ -117,7 +117,7 @@ class Equations:
                 tests.append(f"{cell}<{written_number(symbol.low)}-slack*ABS({written_number(symbol.low)})")
             if symbol.high < inf:
                 tests.append(f"{cell}>{written_number(symbol.high)}+slack*ABS({written_number(symbol.high)})")
-            outside = f'IF(OR({",".join(tests)}),"outside the range of the source: extrapolated","")' if tests else '""'
+            outside = f'IF(OR({",".join(tests)}),"outside the range that its source states","")' if tests else '""'
             sheet.put(
                 sheet.row,
                 6,

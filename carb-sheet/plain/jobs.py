@@ -257,6 +257,18 @@ def bottle(given: Given | None = None) -> Sheet:
         )
         own_mass = dose(own, title, remarks=False)[1]
         table.append((f"mass_{name}", f"instead: {title}", own_mass, ("g", "oz"), "0.0"))
+    in_volumes = sheet.convertible(target, "volumes")
+    # What can burst is said first.
+    others_said, sheet.remarks = sheet.remarks, []
+    for row in bottles:
+        high = row["high_volumes"]
+        if high > 0:
+            said = (
+                f"the carbonation is more than {high:g} vol, the most that is usual in a {row.title}, "
+                "before any worst case: glass can burst; the maker's rating decides"
+            )
+            sheet.remark(said, in_volumes, -BEYOND, high)
+    sheet.remarks += others_said
     reserved.write(
         ("ambient", "air pressure outside", outside, ("bar", "psi"), "0.000"),
         ("residual", "CO2 left in the drink", residual, ("volumes", "co2_g_per_l"), "0.00"),

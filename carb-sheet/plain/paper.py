@@ -400,28 +400,30 @@ class Sheet:
         return node
 
     def range_notes(self, equation: Equation, nodes: dict[str, Node]) -> None:
-        """What lies outside the range that the source states, to be said beside the results."""
+        """What lies outside the range that the source states, to be said below the results."""
         for symbol in equation.inputs:
             node = nodes.get(symbol.name)
             if node is None or not symbol.bounded or node.written[0].isdigit():
                 continue
-            tests = []
-            if symbol.low > -math.inf:
-                tests.append(f"{node.written}<{written_number(symbol.low)}-slack*{written_number(abs(symbol.low))}")
-            if symbol.high < math.inf:
-                tests.append(f"{node.written}>{written_number(symbol.high)}+slack*{written_number(abs(symbol.high))}")
             unit = f" {symbol.printed}" if symbol.printed else ""
             said = (
                 f"{symbol.meaning} outside {symbol.low:g} to {symbol.high:g}{unit}, "
-                f"where {equation.title} is stated to hold: extrapolated"
-            ).replace('"', "'")
-            if (said, node.written) in [(n[0], n[2]) for n in self.remarks]:
-                continue
-            low, high = symbol.low, symbol.high
-            out = not isnan(node.value) and not _within(node.value, low, high)
-            self.remarks.append(
-                (said, f"IF(ISNUMBER({node.written}),IF(OR({','.join(tests)}),1,0),0)", node.written, out)
+                f"where {equation.title} is stated to hold"
             )
+            self.remark(said, node, symbol.low, symbol.high)
+
+    def remark(self, said: str, node: Node, low: float, high: float) -> None:
+        """What is to be said where a quantity lies outside its limits."""
+        tests = []
+        if low > -math.inf:
+            tests.append(f"{node.written}<{_edge(low, -1)}")
+        if high < math.inf:
+            tests.append(f"{node.written}>{_edge(high, 1)}")
+        if any((said, node.written) == (known[0], known[2]) for known in self.remarks):
+            return
+        out = not isnan(node.value) and not _within(node.value, low, high)
+        formula = f"IF(ISNUMBER({node.written}),IF(OR({','.join(tests)}),1,0),0)"
+        self.remarks.append((said, formula, node.written, out))
 
     def result(
         self, name: str, label: str, node: Node, units: tuple[str, ...], look: str = "0.00", note: str = ""

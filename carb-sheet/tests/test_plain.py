@@ -113,6 +113,7 @@ GOOD: dict[str, list[Given]] = {
         {"packaged": (9, "imp_gal"), "target": (6, "co2_g_per_l"), "warmest": (0, "c"), "left": (2.5, "g_per_l")},
         {"warmest": (45, "c"), "sea_level": (97.5, "kpa"), "sugar": ("dextrose_anhydrous", None)},
         {"target": (0.5, "volumes")},
+        {"target": (3.2, "volumes")},
         {"target": (1.2, "volumes"), "left": (4, "g_per_l")},
         {"warmest": (86, "f"), "altitude": (-500, "m"), "sugar": (SUGARS[-1], None)},
     ],
@@ -507,6 +508,24 @@ def test_nonsense_in_an_input_makes_no_number_of_what_depends_on_it(everything: 
         )
     inputs = {f"{name}.{each.name}" for name in MAKERS for each in MAKERS[name]().inputs}
     assert set(silenced) == inputs, "every input silences something"
+
+
+@needs_office
+def test_what_lies_outside_a_range_stands_below_the_results(everything: Everything) -> None:
+    said: dict[str, set[str]] = {}
+    for name, _, run in everything.good:
+        cells = [address(row, column) for (row, column), cell in MAKERS[name]().cells.items() if cell.look == "remark"]
+        said.setdefault(name, set()).update(str(run.value(name, cell)) for cell in cells)
+        assert not any(everything.default.value(name, cell) for cell in cells), name
+    for name, words in {
+        "Keg": "temperature outside 32 to 59 °F",
+        "Bottle": "highest temperature since active fermentation outside 32 to 86 °F",
+        "Line": "height of the faucet over the drink outside",
+        "Gravity": "original extract outside 5 to 25 °P",
+        "Chart": "temperature outside 32 to 59 °F",
+    }.items():
+        assert any(text.startswith(words) for text in said[name]), (name, said[name])
+    assert any("glass can burst" in text for text in said["Bottle"])
 
 
 @needs_office
