@@ -8,16 +8,19 @@ from pathlib import Path
 from typing import Any
 
 import xlsxwriter
-from chart import chart
-from check import Check
-from equations import Equations
-from jobs import JOBS
-from paper import Sheet, is_formula
-from readme import readme
-from tables import Tables
+
+from .chart import chart
+from .check import Check
+from .equations import Equations
+from .jobs import JOBS
+from .paper import Sheet, is_formula
+from .readme import readme
+from .tables import Tables
 
 MADE = datetime.datetime(2024, 1, 1)
 """A date of no meaning, so that the same workbook is the same bytes."""
+
+PATH = Path(__file__).parent.parent / "plain_formulas.xlsx"
 
 FONT = "Calibri"
 DEEP, PALE, INK, FAINT = "#234B5A", "#E6EEF0", "#1B1B1B", "#667378"

@@ -7,9 +7,10 @@ from typing import Any
 
 import carb
 from carb import _carb
-from core import EQUATIONS, FACTOR, UNITS, Equation, convert
-from jobs import CARBONATION, PRESSURE, TEMPERATURE, air_inputs, air_of, kept
-from paper import Node, Sheet, address, as_unit, in_unit, written_number
+
+from .core import EQUATIONS, FACTOR, UNITS, Equation, convert
+from .jobs import CARBONATION, PRESSURE, TEMPERATURE, air_inputs, air_of, kept
+from .paper import Node, Sheet, address, as_unit, in_unit, written_number
 
 ROWS, COLUMNS = 16, 13
 

@@ -10,9 +10,10 @@ from math import nan
 
 import carb
 from carb import _carb
-from core import EQUATIONS, FACTOR, UNITS
-from jobs import EXTRACT_YIELD, SEA_LEVEL, SUGARS, TUBES, YIELD
-from paper import Node, Sheet, constant, in_unit, inline
+
+from .core import EQUATIONS, FACTOR, UNITS
+from .jobs import EXTRACT_YIELD, SEA_LEVEL, SUGARS, TUBES, YIELD
+from .paper import Node, Sheet, constant, in_unit, inline
 
 MOST_INPUTS = 5
 FILES = ("functions.csv", "kegging_line.csv", "kegging_gas.csv", "kegging_pressure.csv")

@@ -5,8 +5,8 @@ from __future__ import annotations
 import math
 from math import inf, isnan, nan
 
-from core import EQUATIONS, Equation, Symbol, convert, kernel
-from paper import Sheet, written_number
+from .core import EQUATIONS, Equation, Symbol, convert, kernel
+from .paper import Sheet, written_number
 
 # Where to begin with what no source limits, by unit; as the tests of the catalogue do.
 USUAL = {
@@ -34,7 +34,7 @@ FAR = 10
 ANYTHING = 1e8
 
 
-def _usual(symbol: Symbol) -> tuple[float, float]:
+def usual(symbol: Symbol) -> tuple[float, float]:
     if symbol.low > -inf and symbol.high < inf:
         return symbol.low, symbol.high
     if symbol.printed == "kg/m3" and symbol.name in WATER:
@@ -56,7 +56,7 @@ def prefilled(equation: Equation) -> list[float]:
     for turn in range(len(PARTS) * 5):
         values = []
         for at, symbol in enumerate(equation.inputs):
-            low, high = _usual(symbol)
+            low, high = usual(symbol)
             if turn == 0 and symbol.unit in ("c", "f", "k") and low <= convert(ROOM, "c", symbol.unit) <= high:
                 values.append(convert(ROOM, "c", symbol.unit))
                 continue

@@ -6,8 +6,9 @@ from math import isnan, nan
 from typing import Any
 
 import carb
-from core import FACTOR, SLACK, assumed, convert, limits
-from paper import Node, Sheet, in_unit
+
+from .core import FACTOR, SLACK, assumed, convert, limits
+from .paper import Node, Sheet, in_unit
 
 Given = dict[str, tuple[Any, str | None]]
 

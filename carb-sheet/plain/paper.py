@@ -9,7 +9,9 @@ from dataclasses import dataclass, field
 from math import isnan, nan
 from typing import Any
 
-from core import EQUATIONS, UNITS, Equation, convert, first_unit, kernel
+from carb import _carb
+
+from .core import EQUATIONS, SLACK, UNITS, Equation, convert, first_unit, kernel, limits
 
 Number = float
 
@@ -185,8 +187,6 @@ class Sheet:
         note: str = "",
     ) -> Node:
         """An input with its unit beside it, and the limits within which the library answers."""
-        from core import limits
-
         value, unit = self.given.get(name, (value, unit))
         row = self.row
         self.row += 1
@@ -347,8 +347,6 @@ class Sheet:
 
     def turned(self, name: str, symbol: str, label: str, value: float, **symbols: Node | float) -> Node:
         """An equation turned round for a symbol; `value` is what the library gives."""
-        from carb import _carb
-
         equation = EQUATIONS[name]
         text = _carb.turned(name, symbol)
         if text is None:
@@ -526,8 +524,6 @@ def _edge(limit: float, side: int) -> str:
 
 
 def _within(value: float, low: float, high: float) -> bool:
-    from core import SLACK
-
     least = low if math.isinf(low) else low - SLACK * abs(low)
     most = high if math.isinf(high) else high + SLACK * abs(high)
     return least <= value <= most

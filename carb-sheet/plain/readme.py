@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import carb
-from core import EQUATIONS
-from paper import Sheet
+
+from .core import EQUATIONS
+from .paper import Sheet
 
 SHEETS = [
     ("Bottle", "priming sugar for a batch by the printed tables, for one sugar and six others"),

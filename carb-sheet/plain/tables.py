@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import carb
-from core import SLACK, UNITS
-from paper import Sheet
+
+from .core import SLACK, UNITS
+from .paper import Sheet
 
 
 class Tables:
