@@ -22,6 +22,7 @@ mod columns;
 mod crosscheck;
 mod given;
 mod record;
+mod sheet;
 mod ufunc;
 
 /// Runs what the core does; a panic, which would be a defect of the core, becomes a `RuntimeError`.
@@ -202,11 +203,17 @@ mod native {
     use super::checks::checks;
 
     #[pymodule_export]
+    use super::sheet::{kernel, turned, unit_factors, worksheets};
+
+    #[pymodule_export]
     use super::crosscheck::{Crosscheck, claims_checked, crosscheck, crosscheck_merged};
 
     #[pymodule_export]
     #[allow(non_upper_case_globals)]
     const __version__: &str = env!("CARGO_PKG_VERSION");
+
+    #[pymodule_export]
+    const SLACK: f64 = carb_core::evidence::caution::SLACK;
 }
 
 #[cfg(test)]

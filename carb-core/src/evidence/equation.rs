@@ -53,6 +53,14 @@ impl Measure {
         }
     }
 
+    /// A value in the formula's unit as the kernel takes it (SI).
+    pub fn si(self, shown: f64) -> f64 {
+        match self {
+            Measure::In(unit) => unit.to_si(shown),
+            Measure::Plain(_) => shown,
+        }
+    }
+
     /// How the unit is printed.
     pub const fn symbol(self) -> &'static str {
         match self {

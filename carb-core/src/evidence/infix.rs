@@ -340,3 +340,146 @@ impl Formula {
         alloc::format!("{} = {}", latex_symbol(&self.name), self.expression.latex())
     }
 }
+
+impl Expression {
+    /// The expression in the grammar of worksheets, every symbol as `cell` has it.
+    ///
+    /// There a leading minus binds tighter than `^` (`-2^2` is 4), and `^` binds to the left: signs and powers get their
+    /// brackets whether they need them or not. What stands to the right keeps its brackets too, so that all is worked out in
+    /// the order of the formula. Numbers are plain decimals with all their digits.
+    pub fn worksheet(&self, cell: &impl Fn(&str) -> String) -> String {
+        let bracketed = |inner: &Expression, least: u8| {
+            let text = inner.worksheet(cell);
+            let plain = matches!(inner, Expression::Number(value) if *value >= 0.0);
+            if plain || binding(inner) >= least { text } else { alloc::format!("({text})") }
+        };
+        match self {
+            Expression::Number(value) => value.to_string(),
+            Expression::Symbol(name) => cell(name),
+            Expression::Negative(inner) => alloc::format!("-{}", bracketed(inner, 4)),
+            Expression::Binary(sign, left, right) => {
+                // A leading minus may stand first in a sum, nowhere else.
+                let (before, behind) = match sign {
+                    '+' | '-' => (0, 1),
+                    '*' | '/' => (1, 3),
+                    _ => (4, 4),
+                };
+                let signed = matches!(**left, Expression::Negative(_)) && before > 0;
+                let before = if signed { 4 } else { before };
+                let behind = if matches!(**right, Expression::Negative(_)) { 4 } else { behind };
+                alloc::format!("{}{sign}{}", bracketed(left, before), bracketed(right, behind))
+            }
+            Expression::Call(name, arguments) => {
+                let inner: Vec<String> = arguments.iter().map(|argument| argument.worksheet(cell)).collect();
+                alloc::format!("{}({})", name.to_uppercase(), inner.join(","))
+            }
+        }
+    }
+
+    /// How often a symbol stands in it.
+    fn count(&self, name: &str) -> usize {
+        match self {
+            Expression::Number(_) => 0,
+            Expression::Symbol(own) => usize::from(own == name),
+            Expression::Negative(inner) => inner.count(name),
+            Expression::Binary(_, left, right) => left.count(name) + right.count(name),
+            Expression::Call(_, arguments) => arguments.iter().map(|argument| argument.count(name)).sum(),
+        }
+    }
+}
+
+impl Formula {
+    /// The right-hand side in the grammar of worksheets, every symbol as `cell` has it.
+    pub fn worksheet(&self, cell: &impl Fn(&str) -> String) -> String {
+        self.expression.worksheet(cell)
+    }
+
+    /// The formula turned round for a symbol that stands in it once, in nothing but sums, products, quotients, signs and
+    /// exponentials; `None` for any other.
+    pub fn solved_for(&self, symbol: &str) -> Option<Formula> {
+        if self.expression.count(symbol) != 1 {
+            return None;
+        }
+        let pair = |sign, left: Expression, right: &Expression| {
+            Expression::Binary(sign, Box::new(left), Box::new(right.clone()))
+        };
+        let mut known = Expression::Symbol(self.name.clone());
+        let mut rest = &self.expression;
+        loop {
+            (known, rest) = match rest {
+                Expression::Symbol(_) => return Some(Formula { name: symbol.to_string(), expression: known }),
+                Expression::Negative(inner) => (Expression::Negative(Box::new(known)), &**inner),
+                Expression::Binary(sign, left, right) if left.count(symbol) == 1 => match sign {
+                    '+' => (pair('-', known, right), &**left),
+                    '-' => (pair('+', known, right), &**left),
+                    '*' => (pair('/', known, right), &**left),
+                    '/' => (pair('*', known, right), &**left),
+                    _ => return None,
+                },
+                Expression::Binary(sign, left, right) => match sign {
+                    '+' => (pair('-', known, left), &**right),
+                    '-' => (pair('-', (**left).clone(), &known), &**right),
+                    '*' => (pair('/', known, left), &**right),
+                    '/' => (pair('/', (**left).clone(), &known), &**right),
+                    _ => return None,
+                },
+                Expression::Call(name, arguments) => match (name.as_str(), arguments.as_slice()) {
+                    ("exp", [inner]) => (Expression::Call("ln".to_string(), alloc::vec![known]), inner),
+                    ("ln", [inner]) => (Expression::Call("exp".to_string(), alloc::vec![known]), inner),
+                    _ => return None,
+                },
+                Expression::Number(_) => return None,
+            };
+        }
+    }
+}
+
+#[cfg(test)]
+mod test {
+    use super::{Formula, String, ToString};
+
+    fn worksheet(text: &str) -> String {
+        Formula::parse(text).expect("a formula").worksheet(&|name| name.to_string())
+    }
+
+    #[test]
+    fn a_worksheet_reads_what_the_formula_says() {
+        for (formula, written) in [
+            ("y = -2^2", "-(2^2)"),
+            ("y = 2^3^2", "2^(3^2)"),
+            ("y = (2^3)^2", "(2^3)^2"),
+            ("y = 2^-1", "2^(-1)"),
+            ("y = (-2)^2", "(-2)^2"),
+            ("y = a - -b", "a-(-b)"),
+            ("y = a*-b/c", "a*(-b)/c"),
+            ("y = -a*b", "(-a)*b"),
+            ("y = -a + b", "-a+b"),
+            ("y = -(a + b)", "-(a+b)"),
+            ("y = a - (b - c)", "a-(b-c)"),
+            ("y = a + (b + c)", "a+(b+c)"),
+            ("y = a/(b*c)", "a/(b*c)"),
+            ("y = a*b/c", "a*b/c"),
+            ("y = a*b^2", "a*b^2"),
+            ("y = exp(-a)*max(0, min(b, 1))", "EXP(-a)*MAX(0,MIN(b,1))"),
+            ("y = ln(a)/0.00000000028054253", "LN(a)/0.00000000028054253"),
+            ("y = 1e-20*a", "0.00000000000000000001*a"),
+        ] {
+            assert_eq!(worksheet(formula), written, "{formula}");
+        }
+    }
+
+    #[test]
+    fn a_formula_is_turned_round_for_what_stands_in_it_once() {
+        let values = |name: &str| Some(if name == "a" { 1.75 } else { 0.6 });
+        for text in ["y = 2*(a*b - 3)", "y = b - a", "y = b/a", "y = b/(2 - exp(-a))", "y = ln(b + a)/b", "y = -a/b + 4"] {
+            let formula = Formula::parse(text).expect("a formula");
+            let y = formula.expression.value(&values).expect("a number");
+            let turned = formula.solved_for("a").expect("it can be turned round");
+            let again = turned.expression.value(&|name| if name == "y" { Some(y) } else { values(name) });
+            assert!(again.is_some_and(|a| (a - 1.75).abs() < 1e-14), "{text}: {again:?}");
+        }
+        for text in ["y = a*a", "y = a^2", "y = b", "y = max(a, 0)"] {
+            assert_eq!(Formula::parse(text).expect("a formula").solved_for("a"), None, "{text}");
+        }
+    }
+}
