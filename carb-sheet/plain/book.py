@@ -36,7 +36,7 @@ LOOKS: dict[str, dict[str, Any]] = {
     "section unit": {"bold": True, "bg_color": DEEP, "font_color": "#FFFFFF", "align": "left", "indent": 1},
     "section right": {"bold": True, "bg_color": DEEP, "font_color": "#FFFFFF", "align": "right"},
     "text": TEXT,
-    "small": {**TEXT, "font_size": 8.5},
+    "small": {**TEXT, "font_size": 8.5, "indent": 1},
     "small right": {"font_size": 8.5, "align": "right", "num_format": "0.0"},
     "small formula": {**TEXT, "font_size": 8.5, "font_name": "Courier New"},
     "danger": {**TEXT, "font_color": RED, "bold": True},
@@ -76,10 +76,16 @@ LOOKS: dict[str, dict[str, Any]] = {
 }
 
 
-
 def _look(name: str) -> dict[str, Any]:
     if name.startswith("result ") and name not in LOOKS:
-        return {**PLAIN, "bold": True, "bg_color": PALE, "align": "right", "font_size": 12, "num_format": name.removeprefix("result ")}
+        return {
+            **PLAIN,
+            "bold": True,
+            "bg_color": PALE,
+            "align": "right",
+            "font_size": 12,
+            "num_format": name.removeprefix("result "),
+        }
     return {**PLAIN, **LOOKS[name]}
 
 
@@ -167,7 +173,9 @@ def _set_up(sheet: Sheet, page: Any, book: Any) -> None:
         page.repeat_rows(sheet.repeat)
     page.set_footer("&L&8plain formulas of the library carb: the maker's rating and local code decide&R&8&A, &P of &N")
     page.freeze_panes(1 if sheet.repeat is None else sheet.repeat + 1, 0)
-    page.protect("", {"select_locked_cells": True, "select_unlocked_cells": True, "format_columns": True, "format_rows": True})
+    page.protect(
+        "", {"select_locked_cells": True, "select_unlocked_cells": True, "format_columns": True, "format_rows": True}
+    )
     last = max(row for row, _ in sheet.cells)
     alarm = book.add_format({"font_color": "#FFFFFF", "bg_color": RED, "bold": True})
     missing = book.add_format({"font_color": "#B0B0B0"})
@@ -176,7 +184,9 @@ def _set_up(sheet: Sheet, page: Any, book: Any) -> None:
         _mark_outside(sheet, page, book)
     if sheet.name == "Check":
         page.conditional_format(*area, {"type": "text", "criteria": "begins with", "value": "FAIL", "format": alarm})
-        page.conditional_format(*area, {"type": "text", "criteria": "begins with", "value": "SOMETHING", "format": alarm})
+        page.conditional_format(
+            *area, {"type": "text", "criteria": "begins with", "value": "SOMETHING", "format": alarm}
+        )
     else:
         page.conditional_format(*area, {"type": "errors", "format": missing})
         wrong = book.add_format({"font_color": RED, "bold": True})
@@ -200,7 +210,6 @@ def _mark_outside(sheet: Sheet, page: Any, book: Any) -> None:
     most = sheet.outside["most"]
     pinned = f"${most[0]}${most[1:]}"
     low, high = sheet.outside["low"], sheet.outside["high"]
-    test = (
-        f"=AND(ISNUMBER({first}),OR({first}>{pinned}+slack,{fahrenheit}<{low}-slack*{low},{fahrenheit}>{high}+slack*{high}))"
-    )
+    ends = f"{first}>{pinned}+slack,{fahrenheit}<{low}-slack*{low},{fahrenheit}>{high}+slack*{high}"
+    test = f"=AND(ISNUMBER({first}),OR({ends}))"
     page.conditional_format(*sheet.grid, {"type": "formula", "criteria": test, "format": red})

@@ -5,12 +5,11 @@ from __future__ import annotations
 from math import isnan, nan
 from typing import Any
 
+import carb
+from carb import _carb
 from core import EQUATIONS, FACTOR, UNITS, Equation, convert
 from jobs import CARBONATION, PRESSURE, TEMPERATURE, air_inputs, air_of, kept
 from paper import Node, Sheet, address, as_unit, in_unit, written_number
-
-import carb
-from carb import _carb
 
 ROWS, COLUMNS = 16, 13
 
@@ -20,7 +19,8 @@ def chart(given: dict[str, tuple[Any, str | None]] | None = None) -> Sheet:
     sheet.widths = (27, *([9.5] * COLUMNS))
     sheet.landscape = True
     sheet.head(
-        "Beer under CO2, by the fit of the printed chart, for the air pressure of the place below; gauges read above that. A dash: "
+        "Beer under CO2, by the fit of the printed chart, for the air pressure of the place below; gauges read above "
+        "that. A dash: "
         "under CO2 alone no pressure keeps so little. In red: outside what the source states, extrapolated.",
         "Never set more than the rating marked on the keg.",
     )
@@ -44,10 +44,20 @@ def chart(given: dict[str, tuple[Any, str | None]] | None = None) -> Sheet:
     unit_of = {node.label: sheet.inputs[at] for at, node in enumerate((cold, warm, least, most))}
     t_unit, v_unit = (unit_of[node.label].unit for node in (cold, least))
     t_cell, v_cell = (unit_of[node.label].unit_cell for node in (cold, least))
-    sheet.put(top, 1, f'="gauge pressure in "&{shown}&", temperature in "&{t_cell}&", carbonation in "&{v_cell}', "grid said",
-              f"gauge pressure in {shown_text(sheet, shown)}, temperature in {UNITS[t_unit].printed}, carbonation in "
-              f"{UNITS[v_unit].printed}" if t_unit in UNITS and v_unit in UNITS else nan, merged=COLUMNS)
-    temperatures = _scale(sheet, cold, warm, t_unit, t_cell, "Temperature", ROWS, lambda at: (top + 2 + at, 0), "grid side")
+    sheet.put(
+        top,
+        1,
+        f'="gauge pressure in "&{shown}&", temperature in "&{t_cell}&", carbonation in "&{v_cell}',
+        "grid said",
+        f"gauge pressure in {shown_text(sheet, shown)}, temperature in {UNITS[t_unit].printed}, carbonation in "
+        f"{UNITS[v_unit].printed}"
+        if t_unit in UNITS and v_unit in UNITS
+        else nan,
+        merged=COLUMNS,
+    )
+    temperatures = _scale(
+        sheet, cold, warm, t_unit, t_cell, "Temperature", ROWS, lambda at: (top + 2 + at, 0), "grid side"
+    )
     carbonations = _scale(
         sheet, least, most, v_unit, v_cell, "Carbonation", COLUMNS, lambda at: (top + 1, 1 + at), "grid top"
     )
@@ -64,9 +74,8 @@ def chart(given: dict[str, tuple[Any, str | None]] | None = None) -> Sheet:
             total = as_unit(f"({text.format_map(nodes)})", "psi", "pa")
             gauge = f"({total}-{outside.written})"
             place = f"MATCH({shown},units_Pressure,0)"
-            formula = (
-                f'=IFERROR(IF({gauge}<0,"–",({gauge}-INDEX(offsets_Pressure,{place}))/INDEX(scales_Pressure,{place})),NA())'
-            )
+            wanted = f"({gauge}-INDEX(offsets_Pressure,{place}))/INDEX(scales_Pressure,{place})"
+            formula = f'=IFERROR(IF({gauge}<0,"–",{wanted}),NA())'
             value: Any = nan
             if pressure and not any(map(isnan, (t_first, v_first, outside.value))):
                 try:
@@ -93,13 +102,15 @@ def chart(given: dict[str, tuple[Any, str | None]] | None = None) -> Sheet:
 
 
 def _outside(sheet: Sheet, equation: Equation, outside: Node, shown: str, unit: str | None) -> dict[str, str]:
-    """Cells that tell where the source ends: for pressures in the unit that is shown, for temperatures in that of the margin."""
+    """Where the source ends: a cell for pressures, in the unit that is shown; numbers in °F for temperatures."""
     place = f"MATCH({shown},units_Pressure,0)"
     known = {symbol.name: symbol for symbol in equation.inputs}
     high = in_unit(Node(written_number(known["P"].high), "psi", known["P"].high), "pa")
     gauge = high.value - outside.value
     most = sheet.line(
         "gauge pressure at which the chart ends",
+        f""
+        f""
         f"=IFERROR(({high.written}-{outside.written}-INDEX(offsets_Pressure,{place}))/INDEX(scales_Pressure,{place}),NA())",
         convert(gauge, "pa", unit) if unit else nan,
         "",

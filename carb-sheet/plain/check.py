@@ -8,12 +8,11 @@ from dataclasses import dataclass
 from io import StringIO
 from math import nan
 
+import carb
+from carb import _carb
 from core import EQUATIONS, FACTOR, UNITS
 from jobs import EXTRACT_YIELD, SEA_LEVEL, SUGARS, TUBES, YIELD
 from paper import Node, Sheet, constant, in_unit, inline
-
-import carb
-from carb import _carb
 
 MOST_INPUTS = 5
 FILES = ("functions.csv", "kegging_line.csv", "kegging_gas.csv", "kegging_pressure.csv")
@@ -48,8 +47,15 @@ def published() -> list[Published]:
                 pairs = tuple(tuple(pair.split("=", 1)) for pair in row["inputs"].split(";") if pair)
                 found.append(
                     Published(
-                        row["id"], row["source"], row["function"], pairs, row["output"], float(row["value"]),
-                        float(row["tolerance"]), row["reason"], row["standing"],
+                        row["id"],
+                        row["source"],
+                        row["function"],
+                        pairs,
+                        row["output"],
+                        float(row["value"]),
+                        float(row["tolerance"]),
+                        row["reason"],
+                        row["standing"],
                     )
                 )
     return found
@@ -144,13 +150,24 @@ def _priming(given: Asked, texts: Texts) -> dict[str, Node] | None:
     sugar = texts.get("sugar", "")
     if residual is None or sugar not in SUGARS:
         return None
-    made = Node(f"INDEX(list_sugars_yield,{SUGARS.index(sugar) + 1})", "g_per_g", carb.fermentables()[sugar].yield_g_per_g)
+    made = Node(
+        f"INDEX(list_sugars_yield,{SUGARS.index(sugar) + 1})", "g_per_g", carb.fermentables()[sugar].yield_g_per_g
+    )
     extra = inline(
-        "co2_from_extract", y=EXTRACT_YIELD, q=given.get("yield_percent", YIELD), k=FACTOR,
+        "co2_from_extract",
+        y=EXTRACT_YIELD,
+        q=given.get("yield_percent", YIELD),
+        k=FACTOR,
         x=given.get("fermentable_g_per_l", 0.0),
     )
     dose = inline(
-        "priming_dose", c=given["co2_g_per_l"], r=residual, e=extra, y=made, q=given.get("yield_percent", YIELD), k=FACTOR
+        "priming_dose",
+        c=given["co2_g_per_l"],
+        r=residual,
+        e=extra,
+        y=made,
+        q=given.get("yield_percent", YIELD),
+        k=FACTOR,
     )
     return {"dose_g_per_l": dose, "mass_g": inline("priming_mass", d=dose, V=given["packaged_l"])}
 
@@ -218,7 +235,11 @@ def _cycles(given: Asked, texts: Texts) -> dict[str, Node] | None:
     if outside is None or "start_oxygen_ppm" not in given or "gas_oxygen_ppm" not in given:
         return None
     n = inline(
-        "purge_cycles", x=given["oxygen_ppm"], s=given["start_oxygen_ppm"], g=given["gas_oxygen_ppm"], a=outside,
+        "purge_cycles",
+        x=given["oxygen_ppm"],
+        s=given["start_oxygen_ppm"],
+        g=given["gas_oxygen_ppm"],
+        a=outside,
         G=given["purge_gauge_kpa"],
     )
     return {"cycles_count": n}
@@ -308,8 +329,10 @@ class Check:
         self.rows: list[Published] = []
         sheet = self.sheet
         sheet.head(
-            "Each printed value is worked out again by this workbook's own formulas. The allowed difference is that of the "
-            "library's check data, each with its reason: the digits that are printed, and how near the equation is known to "
+            "Each printed value is worked out again by this workbook's own formulas. The allowed difference is that "
+            "of the "
+            "library's check data, each with its reason: the digits that are printed, and how near the equation is "
+            "known to "
             "come. What is wrong here is wrong in the workbook: do not use it then."
         )
         summary = sheet.row
@@ -342,19 +365,33 @@ class Check:
             sheet.put(at, 16, row.tolerance, "given")
             ok = abs(node.value - row.value) <= row.tolerance + 1e-12
             self.passed.append(
-                sheet.put(at, 17, f'=IF(ISNUMBER({p}),IF(ABS({p})<={q}+{TINY},"pass","FAIL"),"FAIL")', "verdict", "pass" if ok else "FAIL")
+                sheet.put(
+                    at,
+                    17,
+                    f'=IF(ISNUMBER({p}),IF(ABS({p})<={q}+{TINY},"pass","FAIL"),"FAIL")',
+                    "verdict",
+                    "pass" if ok else "FAIL",
+                )
             )
             self.rows.append(row)
             sheet.row += 1
         column = f"R{first + 1}:R{sheet.row}"
         good = sum(sheet.cells[int(cell[1:]) - 1, 17].value == "pass" for cell in self.passed)
         self.count = sheet.put(
-            summary, 0, f'=COUNTIF({column},"pass")&" of "&ROWS({column})&" pass"', "verdict big",
-            f"{good} of {len(self.passed)} pass", merged=1,
+            summary,
+            0,
+            f'=COUNTIF({column},"pass")&" of "&ROWS({column})&" pass"',
+            "verdict big",
+            f"{good} of {len(self.passed)} pass",
+            merged=1,
         )
         self.verdict = sheet.put(
-            summary, 2, f'=IF(COUNTIF({column},"pass")=ROWS({column}),"all pass","SOMETHING FAILS: do not use this workbook")',
-            "verdict big", "all pass" if good == len(self.passed) else "SOMETHING FAILS: do not use this workbook", merged=8,
+            summary,
+            2,
+            f'=IF(COUNTIF({column},"pass")=ROWS({column}),"all pass","SOMETHING FAILS: do not use this workbook")',
+            "verdict big",
+            "all pass" if good == len(self.passed) else "SOMETHING FAILS: do not use this workbook",
+            merged=8,
         )
 
 

@@ -1,4 +1,4 @@
-"""What the workbook takes from the core: equations as worksheet text, units, limits, and the numbers that answers assume."""
+"""What the workbook takes from the core: equations as worksheet text, units, limits, and what answers assume."""
 
 from __future__ import annotations
 
@@ -7,9 +7,8 @@ from dataclasses import dataclass
 from functools import cache
 from math import inf, isnan, nan
 
-import numpy as np
-
 import carb
+import numpy as np
 from carb import _carb
 
 SLACK: float = _carb.SLACK
@@ -17,7 +16,7 @@ SLACK: float = _carb.SLACK
 
 @dataclass(frozen=True)
 class Symbol:
-    """A symbol of a formula: its unit (empty where the table has none), how that is printed, and where the source holds."""
+    """A symbol of a formula: its unit (empty if in no table) as named and as printed, and where its source holds."""
 
     name: str
     unit: str

@@ -81,8 +81,10 @@ class Equations:
         # Of each equation: its input cells, its result cell and what stands in the inputs.
         self.places: dict[str, tuple[list[str], str, list[float]]] = {}
         self.sheet.head(
-            f"All {len(EQUATIONS)} equations of the library's catalogue, in the order of its floors, each to try alone: change "
-            "the coloured cells. Text, an empty cell, a number of the wrong sign or far outside make #N/A; a number outside "
+            f"All {len(EQUATIONS)} equations of the library's catalogue, in the order of its floors, each to try "
+            "alone: change "
+            "the coloured cells. Text, an empty cell, a number of the wrong sign or far outside make #N/A; a number "
+            "outside "
             "the range that the source states makes a note. What iterates over these equations needs the library."
         )
         self.sheet.repeat = self.sheet.row
@@ -129,7 +131,10 @@ class Equations:
         count = f"COUNT({cells[0]}:{cells[-1]})={len(cells)}"
         value = kernel(equation.id, values)
         result = sheet.put(
-            sheet.row, 2, f"=IF({count},IF(AND({','.join(checks)}),IFERROR({text},NA()),NA()),NA())", "result General",
+            sheet.row,
+            2,
+            f"=IF({count},IF(AND({','.join(checks)}),IFERROR({text},NA()),NA()),NA())",
+            "result General",
             nan if isnan(value) else value,
         )
         sheet.put(sheet.row, 0, equation.result.name, "symbol")

@@ -1,4 +1,4 @@
-"""Writes the workbook of plain formulas: `python carb-sheet/plain/generate.py`. A test holds the committed file to it."""
+"""Writes the workbook of plain formulas: `python carb-sheet/plain/generate.py`. A test holds the file to it."""
 
 import sys
 from pathlib import Path

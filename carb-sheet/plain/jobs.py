@@ -1,14 +1,13 @@
-"""The sheets for use: gauge pressures, bottles, the line, gravities, purging. Each is inputs, results and the working."""
+"""The sheets for use: bottles, pressures, lines, gravities, purging, gas. Each has inputs, results and the working."""
 
 from __future__ import annotations
 
 from math import isnan, nan
 from typing import Any
 
+import carb
 from core import FACTOR, SLACK, assumed, convert, limits
 from paper import Node, Sheet, in_unit
-
-import carb
 
 Given = dict[str, tuple[Any, str | None]]
 
@@ -30,6 +29,7 @@ AIR_OXYGEN = assumed("purge_cycles", "purge_cycles", "s", **_PURGED)
 GAS_OXYGEN = assumed("purge_cycles", "purge_cycles", "g", **_PURGED)
 KEG = assumed("purge_cycles", "purge_gas", "V", **_PURGED)
 
+HIGHEST = convert(limits("dissolved_co2", "abs_kpa")[1], "kpa", "pa")
 BEYOND = 1e9
 """More than any quantity here."""
 
@@ -88,18 +88,31 @@ class Reserved:
 def keg(given: Given | None = None) -> Sheet:
     sheet = Sheet("Keg", "Keg: pressure to set, and what a pressure keeps", given or {})
     sheet.head(
-        "Beer under CO2, by the fit of the printed chart (the handbook basis of the library). Gauges read above the air "
+        "Beer under CO2, by the fit of the printed chart (the handbook basis of the library). Gauges read above the "
+        "air "
         "outside, the chart is above vacuum: both stand here, and the air between them.",
         "Never set more than the rating marked on the keg. Vent before opening. CO2 suffocates in closed rooms.",
     )
     sheet.section("Inputs", ">your value", "unit", ">from", ">to", "")
     target = sheet.input("target", "carbonation wanted", "keg_pressure", "volumes", 2.5, "volumes", CARBONATION)
     t = sheet.input(
-        "temperature", "temperature of the beer", "keg_pressure", "temperature_c", 4, "c", TEMPERATURE,
+        "temperature",
+        "temperature of the beer",
+        "keg_pressure",
+        "temperature_c",
+        4,
+        "c",
+        TEMPERATURE,
         "of the beer itself, not of the room",
     )
     reading = sheet.input(
-        "gauge", "gauge pressure on a keg", "dissolved_co2", "gauge_bar", 1, "bar", PRESSURE,
+        "gauge",
+        "gauge pressure on a keg",
+        "dissolved_co2",
+        "gauge_bar",
+        1,
+        "bar",
+        PRESSURE,
         "to see what this keeps at the same temperature",
     )
     air = air_inputs(sheet, "keg_pressure")
@@ -117,7 +130,9 @@ def keg(given: Given | None = None) -> Sheet:
         "gauge_pressure", "gauge pressure to set", unless="{P}<{a}", impossible=refused, P=total, a=outside
     )
     needed = sheet.step("absolute_pressure", "pressure over the beer, above vacuum", G=gauge, a=outside)
-    over = sheet.step("absolute_pressure", "that gauge pressure, above vacuum", within=(0, BEYOND), G=reading, a=outside)
+    over = sheet.step(
+        "absolute_pressure", "that gauge pressure, above vacuum", within=(0, BEYOND), G=reading, a=outside
+    )
     # Where a relation says that less than nothing is dissolved it says nothing.
     chart = sheet.step("chart_fit", "CO2 kept, by the chart", within=(0, BEYOND), P=over, f=t, k=FACTOR)
     quadratic = sheet.step("chart_quadratic", "CO2 kept, by the quadratic", strict=True, P=over, f=t, k=FACTOR)
@@ -128,8 +143,22 @@ def keg(given: Given | None = None) -> Sheet:
         ("abs", "= pressure over the beer", needed, ("bar", "psi"), "0.000", "above vacuum; keeps what you want"),
         ("reading", "air + the gauge you read on a keg", over, ("bar", "psi"), "0.000", "above vacuum; this keeps:"),
         ("chart", "   by the printed chart", chart, CARBONATION, "0.00"),
-        ("quadratic", "   by the trade's quadratic", quadratic, CARBONATION, "0.00", "only where its source says that it holds"),
-        ("european", "   by the European form", european, CARBONATION, "0.00", "how far they differ is what is not known"),
+        (
+            "quadratic",
+            "   by the trade's quadratic",
+            quadratic,
+            CARBONATION,
+            "0.00",
+            "only where its source says that it holds",
+        ),
+        (
+            "european",
+            "   by the European form",
+            european,
+            CARBONATION,
+            "0.00",
+            "how far they differ is what is not known",
+        ),
     )
     return sheet
 
@@ -137,22 +166,43 @@ def keg(given: Given | None = None) -> Sheet:
 def bottle(given: Given | None = None) -> Sheet:
     sheet = Sheet("Bottle", "Bottle: priming sugar by the handbook", given or {})
     sheet.head(
-        "The dose of the printed tables: what the drink already holds by its warmest temperature, and sugar for the rest. "
+        "The dose of the printed tables: what the drink already holds by its warmest temperature, and sugar for the "
+        "rest. "
         "Headspace, yeast growth and the lower solubility of beer are left out, as the tables do. Weigh the sugar.",
-        "Glass bursts. This sheet judges no bottle: the worst case needs the library. Bottle only what is finished (a gravity "
+        "Glass bursts. This sheet judges no bottle: the worst case needs the library. Bottle only what is finished "
+        "(a gravity "
         "that stood still for days), in bottles whose maker rates them for it.",
     )
     sheet.section("Inputs", ">your value", "unit", ">from", ">to", "")
     volume = sheet.input(
-        "packaged", "drink that reaches the bottles", "priming_sugar", "packaged_l", 20, "l", VOLUME, "not the batch size"
+        "packaged",
+        "drink that reaches the bottles",
+        "priming_sugar",
+        "packaged_l",
+        20,
+        "l",
+        VOLUME,
+        "not the batch size",
     )
     target = sheet.input("target", "carbonation wanted", "priming_sugar", "volumes", 2.4, "volumes", CARBONATION)
     warmest = sheet.input(
-        "warmest", "warmest temperature", "priming_sugar", "warmest_c", 20, "c", TEMPERATURE,
+        "warmest",
+        "warmest temperature",
+        "priming_sugar",
+        "warmest_c",
+        20,
+        "c",
+        TEMPERATURE,
         "highest since active fermentation, not that of bottling",
     )
     left = sheet.input(
-        "left", "fermentable extract still left", "priming_sugar", "fermentable_g_per_l", 0, "g_per_l", ("g_per_l",),
+        "left",
+        "fermentable extract still left",
+        "priming_sugar",
+        "fermentable_g_per_l",
+        0,
+        "g_per_l",
+        ("g_per_l",),
         "0 only if the gravity stood still for days; the sheet Gravity tells it",
     )
     air = air_inputs(sheet, "priming_sugar")
@@ -170,15 +220,26 @@ def bottle(given: Given | None = None) -> Sheet:
     # The library refuses a target below what the drink holds or makes by itself.
     held = in_unit(residual, "co2_g_per_l")
     wanted = in_unit(target, "co2_g_per_l")
-    short = not isnan(held.value + extra.value + wanted.value) and wanted.value < (held.value + extra.value) * (1 - SLACK)
+    short = not isnan(held.value + extra.value + wanted.value) and wanted.value < (held.value + extra.value) * (
+        1 - SLACK
+    )
     yields = [row["yield_g_per_g"] for row in carb.fermentables()]
     made = sheet.looked_up("CO2 from a gram of the sugar", "sugars", "yield", choice, yields, "g_per_g")
     guard = "{c}<({r}+{e})*(1-slack)"
 
     def dose(sugar: Node, label: str, remarks: bool = True) -> tuple[Node, Node]:
         each = sheet.step(
-            "priming_dose", f"{label}, per litre", unless=guard, impossible=short, remarks=remarks,
-            c=target, r=residual, e=extra, y=sugar, q=YIELD, k=FACTOR,
+            "priming_dose",
+            f"{label}, per litre",
+            unless=guard,
+            impossible=short,
+            remarks=remarks,
+            c=target,
+            r=residual,
+            e=extra,
+            y=sugar,
+            q=YIELD,
+            k=FACTOR,
         )
         return each, sheet.step("priming_mass", f"{label}, for the batch", remarks=remarks, d=each, V=volume)
 
@@ -188,7 +249,10 @@ def bottle(given: Given | None = None) -> Sheet:
         at = SUGARS.index(name)
         title = carb.fermentables()[at]["title"].split(" (")[0]
         own = sheet.line(
-            f"CO2 from a gram of {title}", f"=INDEX(list_sugars_yield,{at + 1})", yields[at], "g_per_g",
+            f"CO2 from a gram of {title}",
+            f"=INDEX(list_sugars_yield,{at + 1})",
+            yields[at],
+            "g_per_g",
             "from the sheet Tables",
         )
         own_mass = dose(own, title, remarks=False)[1]
@@ -201,14 +265,18 @@ def bottle(given: Given | None = None) -> Sheet:
         *table,
     )
     end, sheet.row = sheet.row, (sheet.printed_to or 0) + 2
-    sheet.section("What bottles usually hold: no rating", ">from vol", "", ">to vol", "", "said of them; conditioning in them")
+    sheet.section(
+        "What bottles usually hold: no rating", ">from vol", "", ">to vol", "", "said of them; conditioning in them"
+    )
     for row in bottles:
         sheet.wrapped(sheet.row, 0, row.title, "small")
         holds = row["high_volumes"] > 0
         sheet.put(sheet.row, 1, row["low_volumes"] if holds else "none", "small right")
         sheet.put(sheet.row, 3, row["high_volumes"] if holds else "none", "small right")
         said = row.published or row.standing
-        sheet.wrapped(sheet.row, 5, said if row["for_conditioning"] == "yes" else f"NEVER condition in it; {said}", "small")
+        sheet.wrapped(
+            sheet.row, 5, said if row["for_conditioning"] == "yes" else f"NEVER condition in it; {said}", "small"
+        )
         sheet.row += 1
     sheet.printed_to, sheet.row = sheet.row - 1, end
     return sheet
@@ -217,18 +285,31 @@ def bottle(given: Given | None = None) -> Sheet:
 def line(given: Given | None = None) -> Sheet:
     sheet = Sheet("Line", "Line: how long a draught line has to be, by the trade", given or {})
     sheet.head(
-        "The pressure belongs to the carbonation (sheet Keg); the line has to take it all. Handbooks differ by a factor of 2 "
+        "The pressure belongs to the carbonation (sheet Keg); the line has to take it all. Handbooks differ by a "
+        "factor of 2 "
         "to 4 for one bore: cut it long, pour, and shorten.",
         "Never raise the pressure above the rating marked on the keg to suit a line.",
     )
     sheet.section("Inputs", ">your value", "unit", ">from", ">to", "")
     gauge = sheet.input("gauge", "gauge pressure on the keg", "handbook_line", "gauge_bar", 0.8, "bar", PRESSURE)
     rise = sheet.input(
-        "rise", "height of the faucet over the keg", "handbook_line", "rise_m", 0.6, "m", HEIGHT,
+        "rise",
+        "height of the faucet over the keg",
+        "handbook_line",
+        "rise_m",
+        0.6,
+        "m",
+        HEIGHT,
         "from the middle of the keg; negative if it is below",
     )
     hardware = sheet.input(
-        "hardware", "faucet, shank and other lengths", "handbook_line", "hardware_bar", 0, "bar", PRESSURE,
+        "hardware",
+        "faucet, shank and other lengths",
+        "handbook_line",
+        "hardware_bar",
+        0,
+        "bar",
+        PRESSURE,
         "what they take, if it is known",
     )
     length = sheet.input(
@@ -253,8 +334,13 @@ def line(given: Given | None = None) -> Sheet:
     )
     ends = tuple(convert(end, "kpa", "psi") for end in limits("handbook_line", "gauge_kpa"))
     pressure = sheet.step(
-        "handbook_pressure", "pressure that the length takes", within=(ends[0], ends[1]),
-        R=resistance, L=length, w=lifted, h=hardware,
+        "handbook_pressure",
+        "pressure that the length takes",
+        within=(ends[0], ends[1]),
+        R=resistance,
+        L=length,
+        w=lifted,
+        h=hardware,
     )
     reserved.write(
         ("resistance", "resistance of the tube", resistance, ("bar_per_m", "psi_per_ft"), "0.000"),
@@ -269,11 +355,14 @@ def gravity(given: Given | None = None) -> Sheet:
     sheet = Sheet("Gravity", "Gravity: extract, attenuation, alcohol, and what can still ferment", given or {})
     sheet.head(
         "Hydrometer readings at 20 °C, relative to water at 20 °C. A refractometer reads false once there is alcohol.",
-        "What can still ferment makes CO2 in the bottle, and a few points burst it: the last two results say how much. A "
+        "What can still ferment makes CO2 in the bottle, and a few points burst it: the last two results say how "
+        "much. A "
         "gravity is stable when it has stood still for three days and more.",
     )
     sheet.section("Inputs", ">your value", "unit", ">from", ">to", "")
-    original = sheet.input("original", "gravity before fermentation", "attenuation", "original_sg", 1.048, "sg", ("sg",))
+    original = sheet.input(
+        "original", "gravity before fermentation", "attenuation", "original_sg", 1.048, "sg", ("sg",)
+    )
     current = sheet.input("current", "gravity now", "attenuation", "current_sg", 1.013, "sg", ("sg",))
     final = sheet.input(
         "final", "gravity at the end", "gravity_co2", "final_sg", 1.012, "sg", ("sg",), "of a forced fermentation"
@@ -296,7 +385,9 @@ def gravity(given: Given | None = None) -> Sheet:
     below = not isnan(a.value + b.value) and b.value > a.value
     left = sheet.step("fermentable_from_gravity", unless="{B}>{A}", impossible=below, A=a, B=b, s=current)
     balling = sheet.step("balling_co2", F=left)
-    theory = sheet.step("co2_from_extract", "CO2 at most, all of it by theory", y=EXTRACT_YIELD, q=YIELD, k=FACTOR, x=left)
+    theory = sheet.step(
+        "co2_from_extract", "CO2 at most, all of it by theory", y=EXTRACT_YIELD, q=YIELD, k=FACTOR, x=left
+    )
     reserved.write(
         ("original_plato", "extract before fermentation", o, ("plato",), "0.00"),
         ("current_plato", "apparent extract now", a, ("plato",), "0.00"),
@@ -309,7 +400,14 @@ def gravity(given: Given | None = None) -> Sheet:
         ("litre", "everything dissolved", litre, ("g_per_l",), "0.0"),
         ("left", "extract that can still ferment", left, ("g_per_l",), "0.00", "goes into the sheet Bottle"),
         ("balling", "CO2 that it makes", balling, ("volumes", "co2_g_per_l"), "0.00"),
-        ("theory", "CO2 at most", theory, ("volumes", "co2_g_per_l"), "0.00", "no yeast grows on it: what safety counts"),
+        (
+            "theory",
+            "CO2 at most",
+            theory,
+            ("volumes", "co2_g_per_l"),
+            "0.00",
+            "no yeast grows on it: what safety counts",
+        ),
     )
     return sheet
 
@@ -318,22 +416,48 @@ def purge(given: Given | None = None) -> Sheet:
     sheet = Sheet("Purge", "Purge: how often to fill and vent, and the CO2 it takes", given or {})
     sheet.head(
         "A keg is filled with CO2 to a pressure, mixed, and vented to the air outside, again and again.",
-        "Never purge above the rating marked on the vessel, and never glass or what has no marking. What is vented lies low in "
+        "Never purge above the rating marked on the vessel, and never glass or what has no marking. What is vented "
+        "lies low in "
         "the room and suffocates: air it.",
     )
     sheet.section("Inputs", ">your value", "unit", ">from", ">to", "")
     gauge = sheet.input(
-        "gauge", "gauge pressure of each filling", "purge_cycles", "purge_gauge_bar", 1, "bar", PRESSURE,
+        "gauge",
+        "gauge pressure of each filling",
+        "purge_cycles",
+        "purge_gauge_bar",
+        1,
+        "bar",
+        PRESSURE,
         "never above the rating marked on the keg",
     )
     oxygen = sheet.input(
-        "oxygen", "oxygen that may be left in the gas", "purge_cycles", "oxygen_ppm", 1000, "ppm", ("ppm", "vol_percent")
+        "oxygen",
+        "oxygen that may be left in the gas",
+        "purge_cycles",
+        "oxygen_ppm",
+        1000,
+        "ppm",
+        ("ppm", "vol_percent"),
     )
     start = sheet.input(
-        "start", "oxygen at the start", "purge_cycles", "start_oxygen_ppm", AIR_OXYGEN, "ppm", ("ppm", "vol_percent"), "air, if you leave it"
+        "start",
+        "oxygen at the start",
+        "purge_cycles",
+        "start_oxygen_ppm",
+        AIR_OXYGEN,
+        "ppm",
+        ("ppm", "vol_percent"),
+        "air, if you leave it",
     )
     supplied = sheet.input(
-        "supplied", "oxygen in the CO2", "purge_cycles", "gas_oxygen_ppm", GAS_OXYGEN, "ppm", ("ppm", "vol_percent"),
+        "supplied",
+        "oxygen in the CO2",
+        "purge_cycles",
+        "gas_oxygen_ppm",
+        GAS_OXYGEN,
+        "ppm",
+        ("ppm", "vol_percent"),
         "the most that CO2 for drinks may have, if you leave it",
     )
     space = sheet.input(
@@ -343,20 +467,33 @@ def purge(given: Given | None = None) -> Sheet:
     air = air_inputs(sheet, "purge_cycles")
     reserved = Reserved(sheet, 8, 7)
     sheet.working()
-    gauge, oxygen, start, supplied, space, t = (kept(sheet, node) for node in (gauge, oxygen, start, supplied, space, t))
+    gauge, oxygen, start, supplied, space, t = (
+        kept(sheet, node) for node in (gauge, oxygen, start, supplied, space, t)
+    )
     outside = air_of(sheet, air)
-    full = sheet.step("absolute_pressure", "pressure when it is full", G=gauge, a=outside)
+    full = sheet.step("absolute_pressure", "pressure when it is full", within=(0, HIGHEST), G=gauge, a=outside)
     x, s, g = oxygen.value, start.value, supplied.value
     never = not isnan(x + s + g) and x < s and x <= g
     idle = not isnan(x + s + g) and x >= s
     n = sheet.step(
-        "purge_cycles", "cycles", unless="AND({x}<{s},{x}<={g})", impossible=never, x=oxygen, s=start, g=supplied,
-        a=outside, G=gauge,
+        "purge_cycles",
+        "cycles",
+        unless="AND({x}<{s},{x}<={g})",
+        needs=full,
+        impossible=never,
+        x=oxygen,
+        s=start,
+        g=supplied,
+        a=outside,
+        G=gauge,
     )
     if idle and not isnan(n.value + full.value):
         n = Node(n.written, n.unit, 0.0, n.label)
     whole = sheet.line(
-        "whole cycles", f"=IF({n.written}>0,INT({n.written}-{n.written}*slack)+1,0)", whole_cycles(n.value), "",
+        "whole cycles",
+        f"=IF({n.written}>0,INT({n.written}-{n.written}*slack)+1,0)",
+        whole_cycles(n.value),
+        "",
         "the next whole number",
     )
     b = sheet.step("co2_second_virial", T=t)
@@ -364,7 +501,9 @@ def purge(given: Given | None = None) -> Sheet:
     low = sheet.step("co2_gas_density", "density of the gas when it is vented", P=outside, T=t, B=b)
     each = sheet.step("purge_gas", "CO2 for one cycle", needs=n, n=1, V=space, h=high, l=low)
     total = sheet.step("purge_gas", "CO2 for the whole cycles", n=whole, V=space, h=high, l=low)
-    left = sheet.step("purged_oxygen", "oxygen left after the whole cycles", s=start, g=supplied, a=outside, G=gauge, n=whole)
+    left = sheet.step(
+        "purged_oxygen", "oxygen left after the whole cycles", s=start, g=supplied, a=outside, G=gauge, n=whole
+    )
     reserved.write(
         ("ambient", "air pressure outside", outside, ("bar", "psi"), "0.000"),
         ("gauge", "+ gauge pressure of each filling", gauge, ("bar", "psi"), "0.000"),
@@ -378,10 +517,77 @@ def purge(given: Given | None = None) -> Sheet:
     return sheet
 
 
+def gas(given: Given | None = None) -> Sheet:
+    sheet = Sheet("Gas", "Gas: the CO2 that a keg takes, and the kegs that a cylinder does", given or {})
+    sheet.head(
+        "What the drink takes up, what fills the space over it, what pushes it out, and what is lost. Purging (sheet "
+        "Purge) "
+        "comes on top.",
+        "Keep a cylinder upright, chained and cool, and leave its relief device alone. CO2 that leaks lies low in "
+        "the room and "
+        "suffocates: fit an alarm.",
+    )
+    sheet.section("Inputs", ">your value", "unit", ">from", ">to", "")
+    ask = "gas_budget"
+    drink = sheet.input("packaged", "drink in the keg", ask, "packaged_l", 18.5, "l", VOLUME)
+    space = sheet.input("keg", "the keg to the brim", ask, "keg_l", KEG, "l", VOLUME, "a soda keg of 5 US gallons")
+    target = sheet.input("target", "carbonation wanted", ask, "volumes", 2.5, "volumes", CARBONATION)
+    start = sheet.input(
+        "start", "carbonation at the start", ask, "start_volumes", 0.8, "volumes", CARBONATION, "sheet Bottle: CO2 left"
+    )
+    t = sheet.input("temperature", "temperature of the keg", ask, "temperature_c", 4, "c", TEMPERATURE)
+    gauge = sheet.input("gauge", "gauge pressure", ask, "gauge_bar", 0.8, "bar", PRESSURE, "from the sheet Keg")
+    lost = sheet.input(
+        "loss", "lost, of all that", ask, "gas_loss_percent", 10, "percent", ("percent",), "leaks, venting"
+    )
+    charge = sheet.input(
+        "charge", "CO2 in the cylinder", ask, "charge_kg", 2, "kg", ("kg", "lb"), "by weight, without tare"
+    )
+    air = air_inputs(sheet, ask)
+    reserved = Reserved(sheet, 8, 9)
+    sheet.working()
+    drink, space, target, start = (kept(sheet, node) for node in (drink, space, target, start))
+    t, gauge, lost, charge = (kept(sheet, node) for node in (t, gauge, lost, charge))
+    outside = air_of(sheet, air)
+    vacuum = not isnan(gauge.value) and gauge.value < 0
+    full = sheet.step(
+        "absolute_pressure", "pressure over the drink", unless="{G}<0", impossible=vacuum, within=(0, HIGHEST),
+        G=gauge, a=outside,
+    )  # fmt: skip
+    over = sheet.line(
+        "space over the drink",
+        f"=IF({space.written}<{drink.written},NA(),{space.written}-{drink.written})",
+        space.value - drink.value if space.value >= drink.value else nan,
+        "l",
+        "the keg less the drink in it",
+    )
+    less = not isnan(target.value + start.value) and target.value < start.value
+    b = sheet.step("co2_second_virial", T=t)
+    density = sheet.step("co2_gas_density", "density of the gas", P=full, T=t, B=b)
+    taken = sheet.step("co2_to_dissolve", unless="{c}<{s}", impossible=less, V=drink, c=target, s=start)
+    head = sheet.step("co2_in_space", "CO2 over the drink", n=1, V=over, d=density)
+    push = sheet.step("co2_in_space", "CO2 that pushes the drink out", n=1, V=drink, d=density)
+    bare = sheet.step("gas_total", "CO2 without losses", d=taken, h=head, p=0, s=push, l=0)
+    leaks = sheet.step("gas_loss", p=lost, u=bare)
+    total = sheet.step("gas_total", d=taken, h=head, p=0, s=push, l=leaks)
+    kegs = sheet.step("kegs_per_cylinder", "kegs that the cylinder does", c=charge, t=total)
+    reserved.write(
+        ("ambient", "air pressure outside", outside, ("bar", "psi"), "0.000"),
+        ("full", "= with the gauge, over the drink", full, ("bar", "psi"), "0.000", "above vacuum"),
+        ("dissolve", "CO2 that the drink takes up", taken, ("g", "oz"), "0.0"),
+        ("headspace", "CO2 over it", head, ("g", "oz"), "0.0"),
+        ("serve", "CO2 that pushes it out", push, ("g", "oz"), "0.0", "at the same pressure"),
+        ("loss", "CO2 that is lost", leaks, ("g", "oz"), "0.0"),
+        ("total", "CO2 for the keg", total, ("g", "oz"), "0.0"),
+        ("kegs", "kegs that the cylinder does", kegs, ("",), "0.0"),
+    )
+    return sheet
+
+
 def whole_cycles(n: float) -> float:
     if isnan(n):
         return nan
     return float(int(n - n * SLACK) + 1) if n > 0 else 0.0
 
 
-JOBS = {"Bottle": bottle, "Keg": keg, "Line": line, "Gravity": gravity, "Purge": purge}
+JOBS = {"Bottle": bottle, "Keg": keg, "Line": line, "Gravity": gravity, "Purge": purge, "Gas": gas}

@@ -174,7 +174,15 @@ class Sheet:
         self.heights[row] = max(self.heights.get(row, 15), each * rounded_lines(text, width * fitting) + 3)
 
     def input(
-        self, name: str, label: str, function: str, parameter: str, value: float, unit: str, units: Iterable[str], note: str = ""
+        self,
+        name: str,
+        label: str,
+        function: str,
+        parameter: str,
+        value: float,
+        unit: str,
+        units: Iterable[str],
+        note: str = "",
     ) -> Node:
         """An input with its unit beside it, and the limits within which the library answers."""
         from core import limits
@@ -244,12 +252,18 @@ class Sheet:
         bad = "choose one of the list: nothing is answered"
         self.heights[row] = 21
         self.put(
-            row, 5, f'=IF(ISNUMBER(MATCH({cell},{names},0)),"{good}","{bad}")', "note", good if where >= 0 else bad,
+            row,
+            5,
+            f'=IF(ISNUMBER(MATCH({cell},{names},0)),"{good}","{bad}")',
+            "note",
+            good if where >= 0 else bad,
             merged=len(self.widths) - 1,
         )
         return cell, where
 
-    def looked_up(self, label: str, table: str, column: str, choice: tuple[str, int], values: list[float], unit: str) -> Node:
+    def looked_up(
+        self, label: str, table: str, column: str, choice: tuple[str, int], values: list[float], unit: str
+    ) -> Node:
         cell, where = choice
         formula = f"=IFERROR(INDEX(list_{table}_{column},MATCH({cell},list_{table},0)),NA())"
         value = values[where] if where >= 0 else nan
@@ -301,8 +315,8 @@ class Sheet:
     ) -> Node:
         """An equation of the catalogue on a line, its symbols in its own units on lines above.
 
-        There is no answer where `unless` holds (`impossible` says whether it does), where the result is not `within` its
-        limits, where what it `needs` has none, and, if it is `strict`, outside the range of the source.
+        There is no answer where `unless` holds (`impossible` says whether it does), where the result is not `within`
+        its limits, where what it `needs` has none, and, if it is `strict`, outside the range of the source.
         """
         equation = EQUATIONS[name]
         units = {symbol.name: symbol.unit for symbol in equation.inputs}
@@ -405,7 +419,9 @@ class Sheet:
                 continue
             low, high = symbol.low, symbol.high
             out = not isnan(node.value) and not _within(node.value, low, high)
-            self.remarks.append((said, f"IF(ISNUMBER({node.written}),IF(OR({','.join(tests)}),1,0),0)", node.written, out))
+            self.remarks.append(
+                (said, f"IF(ISNUMBER({node.written}),IF(OR({','.join(tests)}),1,0),0)", node.written, out)
+            )
 
     def result(
         self, name: str, label: str, node: Node, units: tuple[str, ...], look: str = "0.00", note: str = ""

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
+import carb
 from core import EQUATIONS
 from paper import Sheet
-
-import carb
 
 SHEETS = [
     ("Bottle", "priming sugar for a batch by the printed tables, for one sugar and six others"),
@@ -14,6 +13,7 @@ SHEETS = [
     ("Line", "length of a draught line by the trade's balance, or the pressure that a length takes"),
     ("Gravity", "extract, attenuation and alcohol, and the CO2 of the points that can still ferment"),
     ("Purge", "cycles of filling and venting to a limit of oxygen, and the CO2 they take"),
+    ("Gas", "the CO2 that a keg takes, and how many kegs a cylinder does"),
     ("Equations", "every equation of the library's catalogue, to try alone"),
     ("Check", "published values, worked out again here: pass or fail"),
     ("Tables", "units, sugars, tubes and bottles, with definitions and sources"),
@@ -25,11 +25,13 @@ CAUTIONS = ["not_for_conditioning", "fermentable_left", "assumed_finished", "hea
 
 NEEDS_THE_LIBRARY = [
     "the worst case of a bottle: warm storage, trapped air, what may still ferment, and the verdict on the glass",
-    "the mass balance of a sealed package: headspace, real gas, water vapour, a drink's own composition (its root is searched)",
+    "the mass balance of a sealed package: headspace, real gas, water vapour, a drink's own composition (its root is "
+    "searched)",
     "degrees Plato to specific gravity by the cubic of the tables (it iterates), and gauge pressures by the quadratic",
     "blended gas, drinks other than beer in a keg, natural carbonation in a closed vessel",
     "a line by its flow: friction depends on the flow that is looked for",
-    "schedules of carbonating, conditioning, uncertainty, a whole packaging day, the cross-check of another program's number",
+    "schedules of carbonating, conditioning, uncertainty, a whole packaging day, the cross-check of another "
+    "program's number",
 ]
 
 
@@ -37,8 +39,10 @@ def readme() -> Sheet:
     sheet = Sheet("Read me", "Carbonating and packaging: a workbook of plain formulas")
     sheet.widths = (14, 104)
     sheet.head(
-        "No macros, nothing to install: every number here is a worksheet formula that you can read. The formulas were written "
-        "from the catalogue of the library carb, and each cell was checked against it in LibreOffice; no other spreadsheet "
+        "No macros, nothing to install: every number here is a worksheet formula that you can read. The formulas "
+        "were written "
+        "from the catalogue of the library carb, and each cell was checked against it in LibreOffice; no other "
+        "spreadsheet "
         "program was tried. The colour of a cell that waits for your value is that of this one:"
     )
     sheet.put(sheet.row - 1, 0, "your value", "input")
@@ -46,12 +50,17 @@ def readme() -> Sheet:
     sheet.row += 1
     sheet.section("What can hurt")
     for text in (
-        "Glass bursts. This workbook doses by the handbook and does not judge a bottle: it works out neither the worst case "
-        "nor the pressure in a warm room. Growlers, screw-cap jugs and still-wine bottles are not made for the pressure of "
+        "Glass bursts. This workbook doses by the handbook and does not judge a bottle: it works out neither the "
+        "worst case "
+        "nor the pressure in a warm room. Growlers, screw-cap jugs and still-wine bottles are not made for the "
+        "pressure of "
         "conditioning. Take bottles whose maker rates them, bottle only what is finished, and never heat filled glass.",
-        "Kegs and cylinders burst too. Never go above the rating marked on the vessel, nor above its relief valve; plastic kegs "
-        "and fermenters stand less than steel. Keep a cylinder upright, chained and cool, and leave its relief device alone.",
-        "CO2 suffocates. It is heavier than air and lies low in cellars and cold rooms: air the room, fit a CO2 alarm, and never "
+        "Kegs and cylinders burst too. Never go above the rating marked on the vessel, nor above its relief valve; "
+        "plastic kegs "
+        "and fermenters stand less than steel. Keep a cylinder upright, chained and cool, and leave its relief "
+        "device alone.",
+        "CO2 suffocates. It is heavier than air and lies low in cellars and cold rooms: air the room, fit a CO2 "
+        "alarm, and never "
         "go in to help anybody where it may stand.",
         "The maker's rating, local code and licensed practice decide, not this sheet.",
     ):
@@ -72,11 +81,15 @@ def readme() -> Sheet:
     sheet.row += 1
     sheet.section("How it answers")
     for text in (
-        "An empty cell, text, or a number outside what the library answers makes #N/A in every result that needs it: never a "
+        "An empty cell, text, or a number outside what the library answers makes #N/A in every result that needs it: "
+        "never a "
         "number that looks right.",
-        "Inside that, but outside the range that a source states, the number stands and a line below the results says so.",
-        "Gauge pressure, air pressure and their sum stand in cells of their own: a gauge means nothing without the air outside.",
-        f"It holds the handbook's equations ({len(EQUATIONS)} of the catalogue stand on the sheet Equations, those behind the "
+        "Inside that, but outside the range that a source states, the number stands and a line below the results "
+        "says so.",
+        "Gauge pressure, air pressure and their sum stand in cells of their own: a gauge means nothing without the "
+        "air outside.",
+        f"It holds the handbook's equations ({len(EQUATIONS)} of the catalogue stand on the sheet Equations, those "
+        "behind the "
         "library's physical basis too, each alone). A volume of CO2 is the library's: "
         + next(unit.definition for unit in carb.units() if unit.name == "volumes")
         + ".",

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
+import carb
 from core import SLACK, UNITS
 from paper import Sheet
-
-import carb
 
 
 class Tables:
@@ -17,7 +16,9 @@ class Tables:
         self.sheet.pages = 0
         self.names: dict[str, str] = {}
         sheet = self.sheet
-        sheet.head("What the formulas look up. Every figure is the library's own, with its definition or source beside it.")
+        sheet.head(
+            "What the formulas look up. Every figure is the library's own, with its definition or source beside it."
+        )
         sheet.put(sheet.row, 0, "relative slack of every limit", "label")
         self.names["slack"] = self._fixed(sheet.put(sheet.row, 1, SLACK, "exact"))
         sheet.row += 2
@@ -35,7 +36,7 @@ class Tables:
 
     def _units(self) -> None:
         sheet = self.sheet
-        sheet.section("Units: SI = value × scale + offset", "as printed", "name", "scale", "offset", "definition")
+        sheet.section("Units: SI = value × scale + offset", "as printed", "name", ">scale", ">offset", "definition")
         spans: dict[str, list[int]] = {}
         for unit, said in zip(UNITS.values(), carb.units(), strict=True):
             spans.setdefault(unit.dimension, [sheet.row, sheet.row])[1] = sheet.row
@@ -58,7 +59,7 @@ class Tables:
 
     def _sugars(self) -> None:
         sheet = self.sheet
-        sheet.section("Sugars: CO2 from a gram as sold, by theory", "g/g", "", "name", "", "standing and source")
+        sheet.section("Sugars: CO2 from a gram as sold, by theory", ">g/g", "", "name", "", "standing and source")
         first = sheet.row
         for row in carb.fermentables():
             sheet.wrapped(sheet.row, 0, row.title, "text")
@@ -72,7 +73,7 @@ class Tables:
 
     def _tubes(self) -> None:
         sheet = self.sheet
-        sheet.section("Tubes: resistance by the handbooks", "psi/ft", "bar/m", "name", "", "standing and source")
+        sheet.section("Tubes: resistance by the handbooks", ">psi/ft", ">bar/m", "name", "", "standing and source")
         first = sheet.row
         for row in carb.tubes():
             sheet.wrapped(sheet.row, 0, row.title, "text")
@@ -87,7 +88,14 @@ class Tables:
 
     def _bottles(self) -> None:
         sheet = self.sheet
-        sheet.section("Bottles: what classes usually hold; no rating", "from vol", "to vol", "for conditioning", "", "said of it")
+        sheet.section(
+            "Bottles: what classes usually hold; no rating",
+            ">from vol",
+            ">to vol",
+            "for conditioning",
+            "",
+            "said of it",
+        )
         for row in carb.bottle_classes():
             sheet.wrapped(sheet.row, 0, row.title, "text")
             kept = row["high_volumes"] > 0

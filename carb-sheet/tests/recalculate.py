@@ -1,12 +1,12 @@
 #!/usr/bin/python3
-"""Many runs over one workbook in a real LibreOffice: whole sheets are read, and whole columns are set, at once, which takes
-a thousandth of the time that cell after cell takes. `recalculate.py < job.json > found.json`, by the Python that
+"""Many runs over one workbook in a real LibreOffice: whole sheets are read, and whole columns are set, at once, which
+takes a thousandth of the time that cell after cell takes. `recalculate.py < job.json > found.json`, by the Python that
 LibreOffice brings (see office.py).
 
-A job is {"folder": where the profile may lie, "path": the workbook, "runs": [{"set": {"Keg.B4": value}, "sheets": [...]}],
-"pdf": a path or null}. Each run sets cells, which stay so, works out what depends on them (everything, before the
-first), and gives for each sheet named
-{"values": rows of numbers and texts, null where there is an error; "errors": {"B4": "NA" | "other"}}.
+A job is {"folder": where the profile may lie, "path": the workbook, "pdf": a path or null, "runs": [{"set": {"Keg.B4":
+value}, "sheets": [...]}]}. Each run sets cells, which stay so, works out what depends on them (everything, before the
+first), and gives for each sheet named {"values": rows of numbers and texts, null where there is an error; "errors":
+{"B4": "NA" | "other"}}.
 """
 
 import json

@@ -18,9 +18,8 @@ from math import isnan
 from pathlib import Path
 from typing import Any
 
-import pytest
-
 import carb
+import pytest
 
 HERE = Path(__file__).parent
 WORKBOOK = HERE.parent / "plain_formulas.xlsx"
@@ -46,7 +45,9 @@ Given = dict[str, tuple[Any, str | None]]
 
 def has_office() -> bool:
     found = shutil.which("soffice") and Path(PYTHON_OF_LIBREOFFICE).exists()
-    return bool(found) and subprocess.run([PYTHON_OF_LIBREOFFICE, "-c", "import uno"], capture_output=True).returncode == 0
+    return (
+        bool(found) and subprocess.run([PYTHON_OF_LIBREOFFICE, "-c", "import uno"], capture_output=True).returncode == 0
+    )
 
 
 needs_office = pytest.mark.skipif(not has_office(), reason="no LibreOffice (soffice with its Python) is installed here")
@@ -116,7 +117,13 @@ GOOD: dict[str, list[Given]] = {
         {"warmest": (86, "f"), "altitude": (-500, "m"), "sugar": (SUGARS[-1], None)},
     ],
     "Line": [
-        {"gauge": (12, "psi"), "rise": (3, "ft"), "hardware": (1, "psi"), "length": (8, "ft"), "tube": (TUBES[1], None)},
+        {
+            "gauge": (12, "psi"),
+            "rise": (3, "ft"),
+            "hardware": (1, "psi"),
+            "length": (8, "ft"),
+            "tube": (TUBES[1], None),
+        },
         {"gauge": (1.4, "bar"), "rise": (-2, "m"), "length": (0, "m"), "tube": (TUBES[-1], None)},
         {"gauge": (0.1, "bar"), "rise": (10, "m")},
         {"gauge": (30, "bar"), "tube": ("vinyl_1_2_in", None)},
@@ -137,6 +144,14 @@ GOOD: dict[str, list[Given]] = {
         {"gauge": (2, "bar"), "keg": (1000, "l"), "temperature": (-5, "c"), "sea_level": (95, "kpa")},
         {"gauge": (12, "bar"), "temperature": (60, "c")},
     ],
+    "Gas": [
+        {"packaged": (5, "us_gal"), "temperature": (38, "f"), "gauge": (11, "psi"), "charge": (5, "lb")},
+        {"target": (5, "co2_g_per_l"), "start": (0, "volumes"), "loss": (0, "percent"), "altitude": (6000, "ft")},
+        {"start": (3, "volumes")},
+        {"keg": (18, "l")},
+        {"gauge": (-0.2, "bar")},
+        {"gauge": (29.5, "bar")},
+    ],
     "Chart": [
         {"cold": (32, "f"), "warm": (60, "f"), "shown": ("psi", None)},
         {"least": (4, "co2_g_per_l"), "most": (8, "co2_g_per_l"), "altitude": (7000, "ft"), "shown": ("kPa", None)},
@@ -154,6 +169,8 @@ def rolled(name: str, dice: random.Random) -> Given:
         "start": (1e5, 2.2e5), "supplied": (0, 90), "keg": (5, 60), "cold": (0, 4), "warm": (8, 14), "least": (2, 4),
         "most": (6, 9),
     }  # fmt: skip
+    if name == "Gas":
+        usual |= {"packaged": (5, 18), "keg": (18, 60), "start": (0, 2), "loss": (0, 30), "charge": (1000, 9000)}
     given: Given = {}
     for each in MAKERS[name]().inputs:
         if each.unit is None:
@@ -312,7 +329,11 @@ def test_every_formula_cell_as_delivered_is_what_the_library_says(everything: Ev
     differences = {f"P{row}" for row in range(1, 1000)}
     for sheet in book().sheets:
         # The difference of two numbers is as near as the numbers are, not as itself; both are looked at.
-        wrong = [text for text in wrong_cells(sheet, everything.default) if sheet.name != "Check" or text.split(":")[0][6:] not in differences]
+        wrong = [
+            text
+            for text in wrong_cells(sheet, everything.default)
+            if sheet.name != "Check" or text.split(":")[0][6:] not in differences
+        ]
         assert not wrong, wrong[:5]
         count += sum(1 for _ in formulas(sheet))
     print(f"{count} formula cells")
@@ -335,8 +356,8 @@ def test_every_formula_cell_is_what_the_library_says_for_other_inputs(everything
     print(f"{count} formula cells of {len(everything.good)} sets of inputs")
 
 
-# The functions that a whole chain has to equal: result, function, which input is which parameter, output, and what else is
-# told.
+# The functions that a whole chain has to equal: result, function, which input is which parameter, output, and what
+# else is told.
 AIR = {"altitude": "altitude", "sea_level": "sea_level"}
 HELD = {"gauge": "gauge", "temperature": "temperature", **AIR}
 DOSE = {"packaged": "packaged", "target": "", "warmest": "warmest", "left": "fermentable", "sugar": "sugar", **AIR}
@@ -345,6 +366,10 @@ GRAVITIES = {"original": "original", "current": "current"}
 CYCLES = {
     "gauge": "purge_gauge", "oxygen": "oxygen", "start": "start_oxygen", "supplied": "gas_oxygen", "keg": "keg",
     "temperature": "temperature", **AIR,
+}  # fmt: skip
+BUDGET = {
+    "packaged": "packaged", "keg": "keg", "target": "", "start": "start", "temperature": "temperature",
+    "gauge": "gauge", "loss": "gas_loss", "charge": "charge", **AIR,
 }  # fmt: skip
 LEFT = {"current": "current", "final": "final"}
 # What is not answered outside its range, and the cautions by which the library says so.
@@ -361,7 +386,13 @@ CHAINS: dict[str, list[Chain]] = {
         ("residual", "residual_co2", {"warmest": "warmest", **AIR}, "", {}),
         ("dose", "priming_sugar", DOSE, "dose", {}),
         ("mass", "priming_sugar", DOSE, "mass", {}),
-        ("mass_sucrose", "priming_sugar", {k: v for k, v in DOSE.items() if k != "sugar"}, "mass", {"sugar": "sucrose"}),
+        (
+            "mass_sucrose",
+            "priming_sugar",
+            {k: v for k, v in DOSE.items() if k != "sugar"},
+            "mass",
+            {"sugar": "sucrose"},
+        ),
     ],
     "Line": [
         ("length", "handbook_line", {"gauge": "gauge", **TUBE}, "line", {}),
@@ -384,6 +415,10 @@ CHAINS: dict[str, list[Chain]] = {
         ("whole", "purge_cycles", CYCLES, "whole_cycles", {}),
         ("each", "purge_cycles", CYCLES, "each_gas", {}),
         ("total", "purge_cycles", CYCLES, "total_gas", {}),
+    ],
+    "Gas": [
+        ("total", "gas_budget", BUDGET, "total_gas", {}),
+        ("kegs", "gas_budget", BUDGET, "kegs", {}),
     ],
 }
 
@@ -419,8 +454,14 @@ def test_chains_are_what_the_functions_of_the_library_answer(everything: Everyth
         sheet = MAKERS[name](given)
         for chain in CHAINS.get(name, []):
             answer = by_library(name, given, chain)
-            found = {key: place for key, place in sheet.results.items() if key.startswith(f"{chain[0]}_") or key == chain[0]}
-            units = [(cell, unit) for key, (cell, unit, _) in found.items() if key == "_".join(filter(None, (chain[0], unit)))]
+            found = {
+                key: place for key, place in sheet.results.items() if key.startswith(f"{chain[0]}_") or key == chain[0]
+            }
+            units = [
+                (cell, unit)
+                for key, (cell, unit, _) in found.items()
+                if key == "_".join(filter(None, (chain[0], unit)))
+            ]
             assert units, chain
             for cell, unit in units:
                 value = run.value(name, cell)
@@ -459,7 +500,11 @@ def test_nonsense_in_an_input_makes_no_number_of_what_depends_on_it(everything: 
             assert kinds == {True} or each.name in ("cold", "warm", "least", "most"), (name, what, kind)
             silenced.setdefault(f"{name}.{each.name}", set()).add("grid")
         # Nothing but #N/A stands anywhere, and that only where it has to.
-        assert set(run.found[name]["errors"].values()) <= {NOT_AVAILABLE, *(['other'] if kind == 'error' else [])}, (name, what, kind)
+        assert set(run.found[name]["errors"].values()) <= {NOT_AVAILABLE, *(["other"] if kind == "error" else [])}, (
+            name,
+            what,
+            kind,
+        )
     inputs = {f"{name}.{each.name}" for name in MAKERS for each in MAKERS[name]().inputs}
     assert set(silenced) == inputs, "every input silences something"
 
@@ -478,7 +523,7 @@ def test_every_equation_is_its_kernel_inside_its_ranges(everything: Everything) 
     for values, run in everything.equations:
         for name, (_, cell, _) in book().equations.places.items():
             found, wanted = run.value("Equations", cell), kernel(name, values[name])
-            # Terms of about 1000 cancel in the relations for extract, near a gravity of 1: rounding is relative to them.
+            # In the relations for extract terms of about 1000 cancel near a gravity of 1: rounding is relative to them.
             terms = 1000.0 if name.startswith("extract_") else 0.0
             near = isinstance(found, float) and abs(found - wanted) <= RELATIVE * max(abs(wanted), terms)
             assert near, (name, values[name], found, wanted)

@@ -471,7 +471,9 @@ mod test {
     #[test]
     fn a_formula_is_turned_round_for_what_stands_in_it_once() {
         let values = |name: &str| Some(if name == "a" { 1.75 } else { 0.6 });
-        for text in ["y = 2*(a*b - 3)", "y = b - a", "y = b/a", "y = b/(2 - exp(-a))", "y = ln(b + a)/b", "y = -a/b + 4"] {
+        for text in
+            ["y = 2*(a*b - 3)", "y = b - a", "y = b/a", "y = b/(2 - exp(-a))", "y = ln(b + a)/b", "y = -a/b + 4"]
+        {
             let formula = Formula::parse(text).expect("a formula");
             let y = formula.expression.value(&values).expect("a number");
             let turned = formula.solved_for("a").expect("it can be turned round");
