@@ -73,10 +73,11 @@ bench-python: $(VENV)/ready ## The wheel beside NumPy's formula and other librar
 docs: ## The reference of the Rust crate
 	@$(call timed,Rust documentation,RUSTDOCFLAGS="-D warnings" $(CARGO) doc -q --no-deps -p carb-core --features json)
 
-bless: $(VENV)/ready ## Rewrite what is generated: conformance cases, C header, Python functions
+bless: $(VENV)/ready ## Rewrite what is generated: conformance cases, C header, Python functions, workbooks
 	BLESS=1 $(CARGO) test -q -p carb-tests -p carb-ffi
 	$(MATURIN)
 	$(VENV)/bin/python carb-py/generate.py
+	cd carb-sheet && ../$(VENV)/bin/python -m workbook
 
 $(VENV)/ready: requirements.txt
 	@$(PYTHON) -m venv $(VENV)

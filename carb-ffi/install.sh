@@ -57,9 +57,10 @@ find_static() {
 
 install_all() {
     [ "$(uname -s)" = Linux ] || { echo "make install knows the shared libraries of Linux only" >&2; exit 1; }
-    local target version abi up pointer_bytes static=() folders=() template path
-    "$CARGO" build -q --profile "$PROFILE" -p carb-ffi
-    target=$(realpath -m "${CARGO_TARGET_DIR:-target}")/${PROFILE/#dev/debug}
+    local built version abi up pointer_bytes static=() folders=() template path
+    # Where it lies is cargo's to say: its configuration may name another folder, or another machine.
+    built=$("$CARGO" build -q --locked --profile "$PROFILE" -p carb-ffi --message-format=json-render-diagnostics)
+    built_file() { grep -o "\"[^\"]*/$1\"" <<< "$built" | tail -n 1 | tr -d '"'; }
     version=$("$CARGO" pkgid -p carb-ffi | sed 's/.*[#@]//')
     abi=$(awk '$2 == "CARB_ABI_VERSION" {print $3}' carb-ffi/include/carb.h)
     up=$(sed 's|[^/]\+|..|g' <<< "$LIBDIR") # from the folder of libraries to the prefix
@@ -73,10 +74,10 @@ install_all() {
     # What an older version left is still known, and taken away by uninstall.
     if [ -f "$root/$list" ]; then cp "$root/$list" "$root/$list.new"; else : > "$root/$list.new"; fi
     put 644 carb-ffi/include/carb.h include/carb.h
-    put 755 "$target/libcarb.so" "$LIBDIR/libcarb.so.$version"
+    put 755 "$(built_file libcarb.so)" "$LIBDIR/libcarb.so.$version"
     link "libcarb.so.$version" "$LIBDIR/libcarb.so.$abi"
     link "libcarb.so.$abi" "$LIBDIR/libcarb.so"
-    put 644 "$target/libcarb.a" "$LIBDIR/libcarb.a"
+    put 644 "$(built_file libcarb.a)" "$LIBDIR/libcarb.a"
     fill carb-ffi/carb.pc.in > "$work/carb.pc"
     put 644 "$work/carb.pc" "$LIBDIR/pkgconfig/carb.pc"
     for template in carb-ffi/cmake/*.in; do

@@ -157,8 +157,8 @@ typedef enum carb_caution {
     // at a Reynolds number of the value the flow may be smooth (as below the limit) or turbulent (as above 4000),
     // and change between: what the line takes may be from half to 1.6 times this. Try it, or choose another bore
     CARB_CAUTION_TRANSITION_FLOW = 67108864,
-    // the value is faster than the the limit that the trade pours at most: it foams. Take a longer or narrower
-    // line; the pressure belongs to the carbonation
+    // the value is faster than the limit that the trade pours at most: it foams. Take a longer or narrower line;
+    // the pressure belongs to the carbonation
     CARB_CAUTION_FAST_POUR = 134217728,
     // the solubility of oxygen was measured from 0 to 40 °C; the value lies beyond the limit
     CARB_CAUTION_OXYGEN_TEMPERATURE = 8388608,
@@ -1869,17 +1869,16 @@ typedef struct carb_burst_time_result {
     double latest_rest_time_h;
 } carb_burst_time_result;
 
-// A row of fermentables: Sugars, syrups and juices: composition as sold, and the CO2 that follows from it. The one
-// at index i is number i + 1 of an enum carb_sugar.
+// A row of fermentables. Sugars, syrups and juices: composition as sold, and the CO2 that follows from it.
 typedef struct carb_fermentables_row {
     // sizeof (carb_fermentables_row)
     uint32_t struct_size;
+    // its number, for the sugar of carb_inputs; an enum carb_sugar
+    int32_t sugar;
     // its name as a sugar or an addition; a text that ends with a NUL
     char name[32];
     // in words; a text that ends with a NUL
     char title[128];
-    // not used
-    int32_t reserved_1;
     // water, of the mass as sold; %; NaN where nothing is known
     double water_percent;
     // fermentable hexoses (glucose, fructose); %; NaN where nothing is known
@@ -1902,17 +1901,17 @@ typedef struct carb_fermentables_row {
     char source[128];
 } carb_fermentables_row;
 
-// A row of bottle_classes: Classes of bottles, and the carbonation that they are usually filled with: no rating,
-// the maker's goes before it. The one at index i is number i + 1 of an enum carb_bottle_class.
+// A row of bottle_classes. Classes of bottles, and the carbonation that they are usually filled with: no rating,
+// the maker's goes before it.
 typedef struct carb_bottle_classes_row {
     // sizeof (carb_bottle_classes_row)
     uint32_t struct_size;
+    // its number, for the bottle_class of carb_inputs; an enum carb_bottle_class
+    int32_t bottle_class;
     // name of the class; a text that ends with a NUL
     char name[32];
     // in words; a text that ends with a NUL
     char title[128];
-    // not used
-    int32_t reserved_1;
     // what is put into the lighter ones of the class; g/L; NaN where nothing is known
     double low_co2_g_per_l;
     // the most that is usually put into it; 0 where it is not for conditioning; g/L; NaN where nothing is known
@@ -1927,7 +1926,7 @@ typedef struct carb_bottle_classes_row {
     char source[128];
 } carb_bottle_classes_row;
 
-// A row of sources: Every source that the library names.
+// A row of sources. Every source that the library names.
 typedef struct carb_sources_row {
     // sizeof (carb_sources_row)
     uint32_t struct_size;
@@ -1939,7 +1938,7 @@ typedef struct carb_sources_row {
     int32_t reserved_1;
 } carb_sources_row;
 
-// A row of cautions: Every caution that an answer may carry.
+// A row of cautions. Every caution that an answer may carry.
 typedef struct carb_cautions_row {
     // sizeof (carb_cautions_row)
     uint32_t struct_size;
@@ -1965,7 +1964,8 @@ uint32_t carb_abi_version(void);
 
 // Keeps a function with its inputs: what does not vary comes from inputs, the names (any of the vocabulary, such as
 // "temperature_f") say what every call gives, and output in which name it answers ("gauge_psi"). A call then costs little
-// more than the equation. What bound receives is to be freed by carb_bound_free, and is NULL where there is an error.
+// more than the equation. What bound receives is to be freed by carb_bound_free, and is NULL where there is an error. A call
+// tells no danger beyond the ranges of equations, such as glass that may burst: ask the function itself about the ends.
 int32_t carb_bind(const char *function,
                   const struct carb_inputs *inputs,
                   const char *const *names,
@@ -2007,7 +2007,8 @@ int32_t carb_dissolved_co2(const struct carb_inputs *inputs,
 // under any of its names; these may vary: gauge_kpa, abs_kpa, temperature_c, altitude_m, ambient_kpa, co2_percent,
 // air_abs_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "co2_g_per_l" (in any unit)
 // and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
-// carb_status below 0. Both have n elements; a series may lie over them.
+// carb_status below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations,
+// such as glass that may burst, is told of single answers only: ask carb_dissolved_co2 about the extremes.
 int32_t carb_dissolved_co2_n(const struct carb_inputs *inputs,
                              const struct carb_series *series,
                              size_t series_count,
@@ -2035,7 +2036,8 @@ int32_t carb_keg_pressure(const struct carb_inputs *inputs,
 // any of its names; these may vary: co2_g_per_l, temperature_c, altitude_m, ambient_kpa, co2_percent, air_abs_kpa,
 // abv_percent, extract_g_per_l. out receives the output of a name such as "gauge_kpa" (in any unit) and NaN where
 // status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0.
-// Both have n elements; a series may lie over them.
+// Both have n elements; a series may lie over them. A danger beyond the ranges of equations, such as glass that
+// may burst, is told of single answers only: ask carb_keg_pressure about the extremes.
 int32_t carb_keg_pressure_n(const struct carb_inputs *inputs,
                             const struct carb_series *series,
                             size_t series_count,
@@ -2062,7 +2064,8 @@ int32_t carb_gas_blend(const struct carb_inputs *inputs,
 // any of its names; these may vary: co2_g_per_l, temperature_c, gauge_kpa, altitude_m, ambient_kpa, air_abs_kpa,
 // abv_percent, extract_g_per_l. out receives the output of a name such as "co2_percent" (in any unit) and NaN
 // where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below
-// 0. Both have n elements; a series may lie over them.
+// 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations, such as glass that
+// may burst, is told of single answers only: ask carb_gas_blend about the extremes.
 int32_t carb_gas_blend_n(const struct carb_inputs *inputs,
                          const struct carb_series *series,
                          size_t series_count,
@@ -2090,7 +2093,8 @@ int32_t carb_keg_temperature(const struct carb_inputs *inputs,
 // under any of its names; these may vary: co2_g_per_l, gauge_kpa, altitude_m, ambient_kpa, co2_percent,
 // air_abs_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "temperature_c" (in any
 // unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
-// carb_status below 0. Both have n elements; a series may lie over them.
+// carb_status below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations,
+// such as glass that may burst, is told of single answers only: ask carb_keg_temperature about the extremes.
 int32_t carb_keg_temperature_n(const struct carb_inputs *inputs,
                                const struct carb_series *series,
                                size_t series_count,
@@ -2121,7 +2125,9 @@ int32_t carb_warmed_keg(const struct carb_inputs *inputs,
 // any of its names; these may vary: co2_g_per_l, filling_c, temperature_c, headspace_percent, air_abs_kpa,
 // altitude_m, ambient_kpa, abv_percent, extract_g_per_l, fermentable_g_per_l. out receives the output of a name
 // such as "expected_gauge_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of
-// an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+// an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger
+// beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+// carb_warmed_keg about the extremes.
 int32_t carb_warmed_keg_n(const struct carb_inputs *inputs,
                           const struct carb_series *series,
                           size_t series_count,
@@ -2151,7 +2157,9 @@ int32_t carb_spunding(const struct carb_inputs *inputs, struct carb_spunding_res
 // of its names; these may vary: co2_g_per_l, final_sg, final_plato, temperature_c, fermenter_headspace_percent,
 // start_co2_g_per_l, abv_percent, extract_g_per_l, altitude_m, ambient_kpa. out receives the output of a name such
 // as "relief_gauge_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond
+// the ranges of equations, such as glass that may burst, is told of single answers only: ask carb_spunding about
+// the extremes.
 int32_t carb_spunding_n(const struct carb_inputs *inputs,
                         const struct carb_series *series,
                         size_t series_count,
@@ -2186,7 +2194,8 @@ int32_t carb_closed_fermentation(const struct carb_inputs *inputs,
 // fermenter_headspace_percent, start_co2_g_per_l, abv_percent, extract_g_per_l, altitude_m, ambient_kpa. out
 // receives the output of a name such as "expected_gauge_kpa" (in any unit) and NaN where status is below 0; status
 // receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a
-// series may lie over them.
+// series may lie over them. A danger beyond the ranges of equations, such as glass that may burst, is told of
+// single answers only: ask carb_closed_fermentation about the extremes.
 int32_t carb_closed_fermentation_n(const struct carb_inputs *inputs,
                                    const struct carb_series *series,
                                    size_t series_count,
@@ -2214,7 +2223,8 @@ int32_t carb_stone_pressure(const struct carb_inputs *inputs,
 // under any of its names; these may vary: co2_g_per_l, temperature_c, depth_m, wetting_kpa, margin_kpa, sg,
 // altitude_m, ambient_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "gauge_kpa" (in
 // any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
-// carb_status below 0. Both have n elements; a series may lie over them.
+// carb_status below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations,
+// such as glass that may burst, is told of single answers only: ask carb_stone_pressure about the extremes.
 int32_t carb_stone_pressure_n(const struct carb_inputs *inputs,
                               const struct carb_series *series,
                               size_t series_count,
@@ -2244,7 +2254,9 @@ int32_t carb_residual_co2(const struct carb_inputs *inputs,
 // any of its names; these may vary: warmest_c, fermenter_gauge_kpa, crash_c, fermenter_headspace_percent,
 // altitude_m, ambient_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "co2_g_per_l"
 // (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an
-// enum carb_status below 0. Both have n elements; a series may lie over them.
+// enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of
+// equations, such as glass that may burst, is told of single answers only: ask carb_residual_co2 about the
+// extremes.
 int32_t carb_residual_co2_n(const struct carb_inputs *inputs,
                             const struct carb_series *series,
                             size_t series_count,
@@ -2282,7 +2294,9 @@ int32_t carb_priming_sugar(const struct carb_inputs *inputs,
 // fermenter_gauge_kpa, crash_c, fermenter_headspace_percent, altitude_m, ambient_kpa, syrup_water_l, abv_percent,
 // extract_g_per_l, fermentable_g_per_l, headspace_percent, filling_c, room_c. out receives the output of a name
 // such as "mass_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond
+// the ranges of equations, such as glass that may burst, is told of single answers only: ask carb_priming_sugar
+// about the extremes.
 int32_t carb_priming_sugar_n(const struct carb_inputs *inputs,
                              const struct carb_series *series,
                              size_t series_count,
@@ -2320,7 +2334,9 @@ int32_t carb_primed_carbonation(const struct carb_inputs *inputs,
 // fermenter_gauge_kpa, crash_c, fermenter_headspace_percent, altitude_m, ambient_kpa, syrup_water_l, abv_percent,
 // extract_g_per_l, fermentable_g_per_l, headspace_percent, filling_c, room_c. out receives the output of a name
 // such as "co2_g_per_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond
+// the ranges of equations, such as glass that may burst, is told of single answers only: ask
+// carb_primed_carbonation about the extremes.
 int32_t carb_primed_carbonation_n(const struct carb_inputs *inputs,
                                   const struct carb_series *series,
                                   size_t series_count,
@@ -2360,7 +2376,9 @@ int32_t carb_priming_wort(const struct carb_inputs *inputs,
 // residual_co2_g_per_l, fermenter_gauge_kpa, crash_c, fermenter_headspace_percent, altitude_m, ambient_kpa,
 // abv_percent, extract_g_per_l, fermentable_g_per_l, headspace_percent, filling_c, room_c. out receives the output
 // of a name such as "wort_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an
-// enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+// enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger
+// beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+// carb_priming_wort about the extremes.
 int32_t carb_priming_wort_n(const struct carb_inputs *inputs,
                             const struct carb_series *series,
                             size_t series_count,
@@ -2385,7 +2403,9 @@ int32_t carb_priming_syrup(const struct carb_inputs *inputs,
 // carb_priming_syrup element by element. What does not vary comes from inputs, the rest from the series, each
 // under any of its names; these may vary: mass_g, syrup_water_l, dissolving_c. out receives the output of a name
 // such as "syrup_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond
+// the ranges of equations, such as glass that may burst, is told of single answers only: ask carb_priming_syrup
+// about the extremes.
 int32_t carb_priming_syrup_n(const struct carb_inputs *inputs,
                              const struct carb_series *series,
                              size_t series_count,
@@ -2417,7 +2437,9 @@ int32_t carb_package_pressure(const struct carb_inputs *inputs,
 // under any of its names; these may vary: co2_g_per_l, temperature_c, headspace_percent, filling_c, altitude_m,
 // ambient_kpa, abv_percent, extract_g_per_l, fermentable_g_per_l. out receives the output of a name such as
 // "expected_gauge_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond
+// the ranges of equations, such as glass that may burst, is told of single answers only: ask carb_package_pressure
+// about the extremes.
 int32_t carb_package_pressure_n(const struct carb_inputs *inputs,
                                 const struct carb_series *series,
                                 size_t series_count,
@@ -2444,7 +2466,8 @@ int32_t carb_package_carbonation(const struct carb_inputs *inputs,
 // each under any of its names; these may vary: gauge_kpa, temperature_c, headspace_percent, filling_c, altitude_m,
 // ambient_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "total_co2_g_per_l" (in any
 // unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
-// carb_status below 0. Both have n elements; a series may lie over them.
+// carb_status below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations,
+// such as glass that may burst, is told of single answers only: ask carb_package_carbonation about the extremes.
 int32_t carb_package_carbonation_n(const struct carb_inputs *inputs,
                                    const struct carb_series *series,
                                    size_t series_count,
@@ -2469,7 +2492,8 @@ int32_t carb_conditioning(const struct carb_inputs *inputs,
 // any of its names; these may vary: room_c, time_h, yeast_million_per_ml, abv_percent. out receives the output of
 // a name such as "expected_progress_percent" (in any unit) and NaN where status is below 0; status receives
 // CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie
-// over them.
+// over them. A danger beyond the ranges of equations, such as glass that may burst, is told of single answers
+// only: ask carb_conditioning about the extremes.
 int32_t carb_conditioning_n(const struct carb_inputs *inputs,
                             const struct carb_series *series,
                             size_t series_count,
@@ -2494,7 +2518,8 @@ int32_t carb_conditioning_time(const struct carb_inputs *inputs,
 // under any of its names; these may vary: room_c, progress_percent, yeast_million_per_ml, abv_percent. out
 // receives the output of a name such as "expected_time_h" (in any unit) and NaN where status is below 0; status
 // receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a
-// series may lie over them.
+// series may lie over them. A danger beyond the ranges of equations, such as glass that may burst, is told of
+// single answers only: ask carb_conditioning_time about the extremes.
 int32_t carb_conditioning_time_n(const struct carb_inputs *inputs,
                                  const struct carb_series *series,
                                  size_t series_count,
@@ -2516,7 +2541,9 @@ int32_t carb_reyeasting(const struct carb_inputs *inputs,
 // carb_reyeasting element by element. What does not vary comes from inputs, the rest from the series, each under
 // any of its names; these may vary: packaged_l, yeast_million_per_ml. out receives the output of a name such as
 // "dry_yeast_mass_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond
+// the ranges of equations, such as glass that may burst, is told of single answers only: ask carb_reyeasting about
+// the extremes.
 int32_t carb_reyeasting_n(const struct carb_inputs *inputs,
                           const struct carb_series *series,
                           size_t series_count,
@@ -2536,7 +2563,8 @@ int32_t carb_gravity(const struct carb_inputs *inputs, struct carb_gravity_resul
 // carb_gravity element by element. What does not vary comes from inputs, the rest from the series, each under any
 // of its names; these may vary: sg, plato. out receives the output of a name such as "sg" (in any unit) and NaN
 // where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below
-// 0. Both have n elements; a series may lie over them.
+// 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations, such as glass that
+// may burst, is told of single answers only: ask carb_gravity about the extremes.
 int32_t carb_gravity_n(const struct carb_inputs *inputs,
                        const struct carb_series *series,
                        size_t series_count,
@@ -2561,7 +2589,8 @@ int32_t carb_attenuation(const struct carb_inputs *inputs,
 // any of its names; these may vary: original_sg, original_plato, current_sg, current_plato. out receives the
 // output of a name such as "real_extract_plato" (in any unit) and NaN where status is below 0; status receives
 // CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie
-// over them.
+// over them. A danger beyond the ranges of equations, such as glass that may burst, is told of single answers
+// only: ask carb_attenuation about the extremes.
 int32_t carb_attenuation_n(const struct carb_inputs *inputs,
                            const struct carb_series *series,
                            size_t series_count,
@@ -2586,7 +2615,8 @@ int32_t carb_final_gravity(const struct carb_inputs *inputs,
 // under any of its names; these may vary: original_sg, original_plato, expected_attenuation_percent. out receives
 // the output of a name such as "final_sg" (in any unit) and NaN where status is below 0; status receives CARB_OK,
 // or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over
-// them.
+// them. A danger beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+// carb_final_gravity about the extremes.
 int32_t carb_final_gravity_n(const struct carb_inputs *inputs,
                              const struct carb_series *series,
                              size_t series_count,
@@ -2611,6 +2641,8 @@ int32_t carb_gravity_co2(const struct carb_inputs *inputs,
 // any of its names; these may vary: current_sg, current_plato, final_sg, final_plato. out receives the output of a
 // name such as "fermentable_g_per_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or
 // bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+// A danger beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+// carb_gravity_co2 about the extremes.
 int32_t carb_gravity_co2_n(const struct carb_inputs *inputs,
                            const struct carb_series *series,
                            size_t series_count,
@@ -2635,7 +2667,8 @@ int32_t carb_added_co2(const struct carb_inputs *inputs,
 // carb_added_co2 element by element. What does not vary comes from inputs, the rest from the series, each under
 // any of its names; these may vary: dose_g_per_l. out receives the output of a name such as "expected_co2_g_per_l"
 // (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an
-// enum carb_status below 0. Both have n elements; a series may lie over them.
+// enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of
+// equations, such as glass that may burst, is told of single answers only: ask carb_added_co2 about the extremes.
 int32_t carb_added_co2_n(const struct carb_inputs *inputs,
                          const struct carb_series *series,
                          size_t series_count,
@@ -2659,7 +2692,8 @@ int32_t carb_drink_properties(const struct carb_inputs *inputs,
 // under any of its names; these may vary: temperature_c, sg, viscosity_multiplier, abv_percent, extract_g_per_l.
 // out receives the output of a name such as "density_kg_per_m3" (in any unit) and NaN where status is below 0;
 // status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements;
-// a series may lie over them.
+// a series may lie over them. A danger beyond the ranges of equations, such as glass that may burst, is told of
+// single answers only: ask carb_drink_properties about the extremes.
 int32_t carb_drink_properties_n(const struct carb_inputs *inputs,
                                 const struct carb_series *series,
                                 size_t series_count,
@@ -2680,7 +2714,8 @@ int32_t carb_co2_saturation(const struct carb_inputs *inputs,
 // carb_co2_saturation element by element. What does not vary comes from inputs, the rest from the series, each
 // under any of its names; these may vary: cylinder_c. out receives the output of a name such as "abs_kpa" (in any
 // unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
-// carb_status below 0. Both have n elements; a series may lie over them.
+// carb_status below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations,
+// such as glass that may burst, is told of single answers only: ask carb_co2_saturation about the extremes.
 int32_t carb_co2_saturation_n(const struct carb_inputs *inputs,
                               const struct carb_series *series,
                               size_t series_count,
@@ -2709,7 +2744,9 @@ int32_t carb_line_flow(const struct carb_inputs *inputs,
 // any of its names; these may vary: gauge_kpa, line_m, bore_mm, rise_m, fittings_multiplier, glass_l,
 // temperature_c, sg, viscosity_multiplier, abv_percent, extract_g_per_l. out receives the output of a name such as
 // "flow_l_per_min" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond
+// the ranges of equations, such as glass that may burst, is told of single answers only: ask carb_line_flow about
+// the extremes.
 int32_t carb_line_flow_n(const struct carb_inputs *inputs,
                          const struct carb_series *series,
                          size_t series_count,
@@ -2739,7 +2776,9 @@ int32_t carb_line_length(const struct carb_inputs *inputs,
 // any of its names; these may vary: gauge_kpa, flow_l_per_min, pour_seconds, bore_mm, rise_m, fittings_multiplier,
 // glass_l, temperature_c, sg, viscosity_multiplier, abv_percent, extract_g_per_l. out receives the output of a
 // name such as "line_m" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond
+// the ranges of equations, such as glass that may burst, is told of single answers only: ask carb_line_length
+// about the extremes.
 int32_t carb_line_length_n(const struct carb_inputs *inputs,
                            const struct carb_series *series,
                            size_t series_count,
@@ -2771,7 +2810,8 @@ int32_t carb_line_pressure(const struct carb_inputs *inputs,
 // fittings_multiplier, glass_l, temperature_c, sg, viscosity_multiplier, abv_percent, extract_g_per_l. out
 // receives the output of a name such as "gauge_kpa" (in any unit) and NaN where status is below 0; status receives
 // CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie
-// over them.
+// over them. A danger beyond the ranges of equations, such as glass that may burst, is told of single answers
+// only: ask carb_line_pressure about the extremes.
 int32_t carb_line_pressure_n(const struct carb_inputs *inputs,
                              const struct carb_series *series,
                              size_t series_count,
@@ -2797,6 +2837,8 @@ int32_t carb_handbook_line(const struct carb_inputs *inputs,
 // under any of its names; these may vary: gauge_kpa, resistance_bar_per_m, rise_m, hardware_kpa. out receives the
 // output of a name such as "line_m" (in any unit) and NaN where status is below 0; status receives CARB_OK, or
 // bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+// A danger beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+// carb_handbook_line about the extremes.
 int32_t carb_handbook_line_n(const struct carb_inputs *inputs,
                              const struct carb_series *series,
                              size_t series_count,
@@ -2821,6 +2863,8 @@ int32_t carb_handbook_pressure(const struct carb_inputs *inputs,
 // under any of its names; these may vary: line_m, resistance_bar_per_m, rise_m, hardware_kpa. out receives the
 // output of a name such as "gauge_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or
 // bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+// A danger beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+// carb_handbook_pressure about the extremes.
 int32_t carb_handbook_pressure_n(const struct carb_inputs *inputs,
                                  const struct carb_series *series,
                                  size_t series_count,
@@ -2844,6 +2888,8 @@ int32_t carb_filling_carbonation(const struct carb_inputs *inputs,
 // each under any of its names; these may vary: co2_g_per_l, fill_loss_co2_g_per_l. out receives the output of a
 // name such as "expected_co2_g_per_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or
 // bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+// A danger beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+// carb_filling_carbonation about the extremes.
 int32_t carb_filling_carbonation_n(const struct carb_inputs *inputs,
                                    const struct carb_series *series,
                                    size_t series_count,
@@ -2869,7 +2915,8 @@ int32_t carb_blend(const struct carb_inputs *inputs, struct carb_blend_result *r
 // its names; these may vary: packaged_l, co2_g_per_l, other_l, other_co2_g_per_l, temperature_c, gauge_kpa,
 // altitude_m, ambient_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "packaged_l"
 // (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an
-// enum carb_status below 0. Both have n elements; a series may lie over them.
+// enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of
+// equations, such as glass that may burst, is told of single answers only: ask carb_blend about the extremes.
 int32_t carb_blend_n(const struct carb_inputs *inputs,
                      const struct carb_series *series,
                      size_t series_count,
@@ -2898,7 +2945,8 @@ int32_t carb_purge_oxygen(const struct carb_inputs *inputs,
 // any of its names; these may vary: purge_gauge_kpa, cycles_count, altitude_m, ambient_kpa, start_oxygen_ppm,
 // gas_oxygen_ppm, keg_l, temperature_c. out receives the output of a name such as "oxygen_ppm" (in any unit) and
 // NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status
-// below 0. Both have n elements; a series may lie over them.
+// below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations, such as
+// glass that may burst, is told of single answers only: ask carb_purge_oxygen about the extremes.
 int32_t carb_purge_oxygen_n(const struct carb_inputs *inputs,
                             const struct carb_series *series,
                             size_t series_count,
@@ -2927,7 +2975,8 @@ int32_t carb_purge_cycles(const struct carb_inputs *inputs,
 // any of its names; these may vary: purge_gauge_kpa, oxygen_ppm, altitude_m, ambient_kpa, start_oxygen_ppm,
 // gas_oxygen_ppm, keg_l, temperature_c. out receives the output of a name such as "cycles_count" (in any unit) and
 // NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status
-// below 0. Both have n elements; a series may lie over them.
+// below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations, such as
+// glass that may burst, is told of single answers only: ask carb_purge_cycles about the extremes.
 int32_t carb_purge_cycles_n(const struct carb_inputs *inputs,
                             const struct carb_series *series,
                             size_t series_count,
@@ -2955,7 +3004,8 @@ int32_t carb_sweep_oxygen(const struct carb_inputs *inputs,
 // any of its names; these may vary: sweeps_count, altitude_m, ambient_kpa, start_oxygen_ppm, gas_oxygen_ppm,
 // keg_l, temperature_c. out receives the output of a name such as "mixed_oxygen_ppm" (in any unit) and NaN where
 // status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0.
-// Both have n elements; a series may lie over them.
+// Both have n elements; a series may lie over them. A danger beyond the ranges of equations, such as glass that
+// may burst, is told of single answers only: ask carb_sweep_oxygen about the extremes.
 int32_t carb_sweep_oxygen_n(const struct carb_inputs *inputs,
                             const struct carb_series *series,
                             size_t series_count,
@@ -2984,7 +3034,8 @@ int32_t carb_push_oxygen(const struct carb_inputs *inputs,
 // any of its names; these may vary: pocket_l, push_gauge_kpa, altitude_m, ambient_kpa, start_oxygen_ppm,
 // gas_oxygen_ppm, keg_l, temperature_c. out receives the output of a name such as "oxygen_ppm" (in any unit) and
 // NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status
-// below 0. Both have n elements; a series may lie over them.
+// below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations, such as
+// glass that may burst, is told of single answers only: ask carb_push_oxygen about the extremes.
 int32_t carb_push_oxygen_n(const struct carb_inputs *inputs,
                            const struct carb_series *series,
                            size_t series_count,
@@ -3016,7 +3067,8 @@ int32_t carb_oxygen_pickup(const struct carb_inputs *inputs,
 // gauge_kpa, dissolved_oxygen_ug_per_l, co2_g_per_l, start_co2_g_per_l, gas_oxygen_ppm. out receives the output of
 // a name such as "headspace_picked_up_ug_per_l" (in any unit) and NaN where status is below 0; status receives
 // CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie
-// over them.
+// over them. A danger beyond the ranges of equations, such as glass that may burst, is told of single answers
+// only: ask carb_oxygen_pickup about the extremes.
 int32_t carb_oxygen_pickup_n(const struct carb_inputs *inputs,
                              const struct carb_series *series,
                              size_t series_count,
@@ -3038,7 +3090,8 @@ int32_t carb_total_package_oxygen(const struct carb_inputs *inputs,
 // each under any of its names; these may vary: dissolved_oxygen_ug_per_l, headspace_percent, temperature_c. out
 // receives the output of a name such as "total_oxygen_ug_per_l" (in any unit) and NaN where status is below 0;
 // status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements;
-// a series may lie over them.
+// a series may lie over them. A danger beyond the ranges of equations, such as glass that may burst, is told of
+// single answers only: ask carb_total_package_oxygen about the extremes.
 int32_t carb_total_package_oxygen_n(const struct carb_inputs *inputs,
                                     const struct carb_series *series,
                                     size_t series_count,
@@ -3071,7 +3124,8 @@ int32_t carb_gas_budget(const struct carb_inputs *inputs,
 // altitude_m, ambient_kpa, keg_l, purge_gauge_kpa, cycles_count, push_gauge_kpa, purge_c, gas_loss_percent,
 // charge_g. out receives the output of a name such as "dissolve_gas_g" (in any unit) and NaN where status is below
 // 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n
-// elements; a series may lie over them.
+// elements; a series may lie over them. A danger beyond the ranges of equations, such as glass that may burst, is
+// told of single answers only: ask carb_gas_budget about the extremes.
 int32_t carb_gas_budget_n(const struct carb_inputs *inputs,
                           const struct carb_series *series,
                           size_t series_count,
@@ -3099,7 +3153,8 @@ int32_t carb_cylinder_left(const struct carb_inputs *inputs,
 // under any of its names; these may vary: cylinder_c, filling_ratio_g_per_g, altitude_m, ambient_kpa. out receives
 // the output of a name such as "gauge_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK,
 // or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over
-// them.
+// them. A danger beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+// carb_cylinder_left about the extremes.
 int32_t carb_cylinder_left_n(const struct carb_inputs *inputs,
                              const struct carb_series *series,
                              size_t series_count,
@@ -3124,7 +3179,9 @@ int32_t carb_cylinder_contents(const struct carb_inputs *inputs,
 // carb_cylinder_contents element by element. What does not vary comes from inputs, the rest from the series, each
 // under any of its names; these may vary: gross_g, tare_g, charge_g, gas_g. out receives the output of a name such
 // as "left_gas_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond
+// the ranges of equations, such as glass that may burst, is told of single answers only: ask
+// carb_cylinder_contents about the extremes.
 int32_t carb_cylinder_contents_n(const struct carb_inputs *inputs,
                                  const struct carb_series *series,
                                  size_t series_count,
@@ -3149,7 +3206,8 @@ int32_t carb_room_co2(const struct carb_inputs *inputs, struct carb_room_co2_res
 // of its names; these may vary: released_g, room_m3, room_c, altitude_m, ambient_kpa, air_changes_per_h, time_h.
 // out receives the output of a name such as "mixed_room_air_ppm" (in any unit) and NaN where status is below 0;
 // status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements;
-// a series may lie over them.
+// a series may lie over them. A danger beyond the ranges of equations, such as glass that may burst, is told of
+// single answers only: ask carb_room_co2 about the extremes.
 int32_t carb_room_co2_n(const struct carb_inputs *inputs,
                         const struct carb_series *series,
                         size_t series_count,
@@ -3175,7 +3233,8 @@ int32_t carb_room_leak(const struct carb_inputs *inputs,
 // any of its names; these may vary: leak_g_per_h, room_m3, room_c, altitude_m, ambient_kpa, air_changes_per_h. out
 // receives the output of a name such as "mixed_room_air_ppm" (in any unit) and NaN where status is below 0; status
 // receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a
-// series may lie over them.
+// series may lie over them. A danger beyond the ranges of equations, such as glass that may burst, is told of
+// single answers only: ask carb_room_leak about the extremes.
 int32_t carb_room_leak_n(const struct carb_inputs *inputs,
                          const struct carb_series *series,
                          size_t series_count,
@@ -3197,7 +3256,9 @@ int32_t carb_ambient_pressure(const struct carb_inputs *inputs,
 // carb_ambient_pressure element by element. What does not vary comes from inputs, the rest from the series, each
 // under any of its names; these may vary: altitude_m, sea_level_kpa. out receives the output of a name such as
 // "ambient_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond
+// the ranges of equations, such as glass that may burst, is told of single answers only: ask carb_ambient_pressure
+// about the extremes.
 int32_t carb_ambient_pressure_n(const struct carb_inputs *inputs,
                                 const struct carb_series *series,
                                 size_t series_count,
@@ -3224,7 +3285,9 @@ int32_t carb_packaging_cost(const struct carb_inputs *inputs,
 // sugar_money_per_kg, uses_count, bottle_loss_percent, outfit_money, gas_money_per_kg, keg_loss_percent,
 // drink_money_per_l, mass_g, gas_g, batches_count. out receives the output of a name such as
 // "bottles_first_cost_money_per_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits
-// of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+// of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A
+// danger beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+// carb_packaging_cost about the extremes.
 int32_t carb_packaging_cost_n(const struct carb_inputs *inputs,
                               const struct carb_series *series,
                               size_t series_count,
@@ -3251,7 +3314,8 @@ int32_t carb_break_even(const struct carb_inputs *inputs,
 // sugar_money_per_kg, uses_count, bottle_loss_percent, outfit_money, gas_money_per_kg, keg_loss_percent,
 // drink_money_per_l, mass_g, gas_g. out receives the output of a name such as "batches_count" (in any unit) and
 // NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status
-// below 0. Both have n elements; a series may lie over them.
+// below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations, such as
+// glass that may burst, is told of single answers only: ask carb_break_even about the extremes.
 int32_t carb_break_even_n(const struct carb_inputs *inputs,
                           const struct carb_series *series,
                           size_t series_count,
@@ -3276,7 +3340,8 @@ int32_t carb_uptake_rate(const struct carb_inputs *inputs,
 // any of its names; these may vary: temperature_c, packaged_l, keg_diameter_m, kla_per_h. out receives the output
 // of a name such as "expected_kla_per_h" (in any unit) and NaN where status is below 0; status receives CARB_OK,
 // or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over
-// them.
+// them. A danger beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+// carb_uptake_rate about the extremes.
 int32_t carb_uptake_rate_n(const struct carb_inputs *inputs,
                            const struct carb_series *series,
                            size_t series_count,
@@ -3307,7 +3372,8 @@ int32_t carb_carbonation_time(const struct carb_inputs *inputs,
 // supply_g_per_h, packaged_l, keg_diameter_m, kla_per_h, altitude_m, ambient_kpa, abv_percent, extract_g_per_l.
 // out receives the output of a name such as "expected_time_h" (in any unit) and NaN where status is below 0;
 // status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements;
-// a series may lie over them.
+// a series may lie over them. A danger beyond the ranges of equations, such as glass that may burst, is told of
+// single answers only: ask carb_carbonation_time about the extremes.
 int32_t carb_carbonation_time_n(const struct carb_inputs *inputs,
                                 const struct carb_series *series,
                                 size_t series_count,
@@ -3338,7 +3404,8 @@ int32_t carb_carbonation_progress(const struct carb_inputs *inputs,
 // supply_g_per_h, packaged_l, keg_diameter_m, kla_per_h, altitude_m, ambient_kpa, abv_percent, extract_g_per_l.
 // out receives the output of a name such as "expected_co2_g_per_l" (in any unit) and NaN where status is below 0;
 // status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements;
-// a series may lie over them.
+// a series may lie over them. A danger beyond the ranges of equations, such as glass that may burst, is told of
+// single answers only: ask carb_carbonation_progress about the extremes.
 int32_t carb_carbonation_progress_n(const struct carb_inputs *inputs,
                                     const struct carb_series *series,
                                     size_t series_count,
@@ -3369,7 +3436,9 @@ int32_t carb_burst_time(const struct carb_inputs *inputs,
 // any of its names; these may vary: start_co2_g_per_l, co2_g_per_l, burst_gauge_kpa, temperature_c, packaged_l,
 // keg_diameter_m, kla_per_h, altitude_m, ambient_kpa, abv_percent, extract_g_per_l. out receives the output of a
 // name such as "stop_time_h" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an
-// enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+// enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger
+// beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+// carb_burst_time about the extremes.
 int32_t carb_burst_time_n(const struct carb_inputs *inputs,
                           const struct carb_series *series,
                           size_t series_count,
@@ -3407,8 +3476,12 @@ int32_t carb_cautions_at(size_t index, struct carb_cautions_row *row, struct car
 int32_t carb_inputs_init(struct carb_inputs *inputs, uint32_t struct_size);
 
 // Sets a number by any name of the vocabulary, such as temperature_f. A name of a member sets just its value; another
-// unit is converted to that of the member. Where the name or the value is refused nothing is set.
-int32_t carb_inputs_set(struct carb_inputs *inputs, const char *name, double value, struct carb_error *error);
+// unit is converted to that of the member, and CARB_NOT_GIVEN unsets it. Where the name or the value is refused nothing is
+// set.
+int32_t carb_inputs_set(struct carb_inputs *inputs,
+                        const char *name,
+                        double value,
+                        struct carb_error *error);
 
 // Sets a choice by its name, such as "beverage" to "soft_drink", or a flag to "true" or "false". Where either is refused
 // nothing is set.

@@ -5,9 +5,7 @@ use crate::call::wanted;
 use crate::error::{Fault, carb_error, carb_status};
 use crate::generated::carb_inputs;
 use crate::inputs;
-use carb_core::Error;
 use carb_core::basis::{Bound, Request};
-use carb_core::quantity::ShortText;
 use carb_core::quantity::field::COUNT;
 use carb_core::table::functions;
 use core::ffi::c_char;
@@ -21,7 +19,8 @@ pub struct carb_bound {
 
 /// Keeps a function with its inputs: what does not vary comes from inputs, the names (any of the vocabulary, such as
 /// "temperature_f") say what every call gives, and output in which name it answers ("gauge_psi"). A call then costs little
-/// more than the equation. What bound receives is to be freed by carb_bound_free, and is NULL where there is an error.
+/// more than the equation. What bound receives is to be freed by carb_bound_free, and is NULL where there is an error. A call
+/// tells no danger beyond the ranges of equations, such as glass that may burst: ask the function itself about the ends.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_bind(
     function: *const c_char,
@@ -36,8 +35,13 @@ pub unsafe extern "C" fn carb_bind(
         boundary::pointer(bound, "bound")?;
         // SAFETY: NULL or a text with an end, by the contract.
         let name = unsafe { boundary::name(function, "function") }?;
-        let function =
-            functions::named(name).ok_or(Error::UnknownName { given: ShortText::new(name), nearest: None })?;
+        let function = functions::named(name).ok_or_else(|| {
+            let text = format!(
+                "there is no elementwise function \"{name}\": give the name of one without carb_, such as keg_pressure; \
+                 tables and whole jobs are asked by carb_json"
+            );
+            Fault::face(carb_status::CARB_UNKNOWN_NAME, "function", text)
+        })?;
         let request = inputs::request(inputs)?;
         if name_count > COUNT {
             return Err(Fault::face(carb_status::CARB_BAD_COUNT, "name_count", "there are more names than inputs"));

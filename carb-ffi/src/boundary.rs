@@ -112,6 +112,19 @@ pub unsafe fn slice<'a, T>(first: *const T, length: usize, what: &'static str) -
     Ok(unsafe { core::slice::from_raw_parts(first, length) })
 }
 
+/// Fills an array of the caller's, if it is there and its count can be.
+///
+/// # Safety
+/// `first` is NULL or points to `length` elements.
+pub unsafe fn fill<T: Copy>(first: *mut T, length: usize, value: T) {
+    if pointer(first, "").is_ok() && count::<T>(length, "").is_ok() {
+        for at in 0..length {
+            // SAFETY: not NULL and aligned; the elements are there by the contract.
+            unsafe { first.add(at).write(value) };
+        }
+    }
+}
+
 /// A text of known length.
 ///
 /// # Errors
@@ -206,21 +219,26 @@ impl Place {
         }
     }
 
-    /// Marks the part behind what this version knows. A newer caller finds NaN there, or -1.
+    /// Marks the part behind what this version knows. A newer caller finds NaN there, a number below 0, or
+    /// a text that ends.
     pub fn mark_unknown(self, known: usize) {
         for at in known..self.size {
-            self.write(at, UNKNOWN);
+            self.write(at, unknown(at));
         }
     }
 
     /// Whether nothing was set behind what this version knows.
     pub fn is_unknown_unset(self, known: usize) -> bool {
-        (known..self.size).all(|at| self.read(at) == Some(UNKNOWN))
+        (known..self.size).all(|at| self.read(at) == Some(unknown(at)))
     }
 }
 
-/// Fills members that this version does not know: as a double it is NaN, as an enumerator it is none.
-const UNKNOWN: u8 = 0xff;
+/// Fills members that this version does not know: as a double it is NaN, as an enumerator none. The least byte of every
+/// double is 0, by which a text ends.
+fn unknown(at: usize) -> u8 {
+    let least = if cfg!(target_endian = "little") { 0 } else { size_of::<f64>() - 1 };
+    if at % size_of::<f64>() == least { 0 } else { 0xff }
+}
 
 /// The floating-point state of the caller: sticky flags, rounding, traps.
 struct FloatState {

@@ -109,26 +109,21 @@ pub(crate) struct Arrays {
 /// to its count, texts to a NUL.
 pub(crate) unsafe fn each(function: &Function, arrays: &Arrays, error: *mut carb_error) -> i32 {
     let &Arrays { n, out, status, .. } = arrays;
-    let targets = || {
-        boundary::count::<f64>(n, "n")?;
-        boundary::pointer(out, "out")?;
-        boundary::pointer(status, "status")
-    };
     let body = || {
         if n > 0 {
-            targets()?;
+            boundary::count::<f64>(n, "n")?;
+            boundary::pointer(out, "out")?;
+            boundary::pointer(status, "status")?;
         }
         // SAFETY: by the contract of this function.
         unsafe { each_checked(function, arrays) }
     };
     let blank = |code| {
-        if targets().is_ok() {
-            for at in 0..n {
-                // SAFETY: both have n elements, by the contract.
-                unsafe {
-                    out.add(at).write(f64::NAN);
-                    status.add(at).write(code);
-                }
+        if boundary::count::<f64>(n, "n").is_ok() {
+            // SAFETY: each is NULL or has n elements, by the contract.
+            unsafe {
+                boundary::fill(out, n, f64::NAN);
+                boundary::fill(status, n, code);
             }
         }
     };

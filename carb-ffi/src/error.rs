@@ -87,11 +87,15 @@ impl Told {
     }
 }
 
-/// A text with its NUL, cut between two characters where it is too long.
+/// A text with its NUL. One that is too long is cut between two characters, and says so by dots at its end.
 fn c_text<const N: usize>(text: &str) -> [c_char; N] {
+    const DOTS: &str = "...";
+    let (text, dots) = match text.len() < N {
+        true => (text, ""),
+        false => (&text[..text.floor_char_boundary(N - 1 - DOTS.len())], DOTS),
+    };
     let mut all = [0; N];
-    let end = text.floor_char_boundary(N - 1);
-    for (to, from) in all.iter_mut().zip(text[..end].bytes()) {
+    for (to, from) in all.iter_mut().zip(text.bytes().chain(dots.bytes())) {
         *to = from as c_char;
     }
     all

@@ -137,8 +137,8 @@ pub enum carb_caution {
     /// at a Reynolds number of the value the flow may be smooth (as below the limit) or turbulent (as above 4000),
     /// and change between: what the line takes may be from half to 1.6 times this. Try it, or choose another bore
     CARB_CAUTION_TRANSITION_FLOW = 67108864,
-    /// the value is faster than the the limit that the trade pours at most: it foams. Take a longer or narrower
-    /// line; the pressure belongs to the carbonation
+    /// the value is faster than the limit that the trade pours at most: it foams. Take a longer or narrower line;
+    /// the pressure belongs to the carbonation
     CARB_CAUTION_FAST_POUR = 134217728,
     /// the solubility of oxygen was measured from 0 to 40 °C; the value lies beyond the limit
     CARB_CAUTION_OXYGEN_TEMPERATURE = 8388608,
@@ -609,6 +609,27 @@ pub enum carb_residual_model {
     CARB_RESIDUAL_MODEL_EQUILIBRIUM = 2,
 }
 
+/// The numbers of the choices of each field, in their order.
+pub static NUMBERS: &[(Key, &[i32])] = &[
+    (Key::Beverage, &[1, 2, 3, 4, 5, 6]),
+    (Key::Yeast, &[1, 2]),
+    (Key::ColdCrash, &[1, 2, 3]),
+    (Key::Sugar, &[1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20, 21, 22, 23, 24, 25, 26, 27, 28, 29, 30, 31, 32]),
+    (Key::SugarKind, &[1, 2, 3]),
+    (Key::Addition, &[1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20, 21, 22, 23, 24, 25, 26, 27, 28, 29, 30, 31, 32, 33, 34, 35, 36, 37, 38, 39, 40, 41, 42]),
+    (Key::BottleClass, &[1, 2, 3, 4, 5, 6, 7, 8, 9, 10]),
+    (Key::ExtractScale, &[1, 2, 3]),
+    (Key::RealExtractModel, &[1, 2]),
+    (Key::Method, &[1, 2, 3, 4, 5]),
+    (Key::CylinderSize, &[1, 2, 3, 4, 5, 6, 7, 8, 9, 10]),
+    (Key::Tube, &[1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14]),
+    (Key::FillMethod, &[1, 2, 3, 4, 5]),
+    (Key::Purge, &[1, 2, 3, 4]),
+    (Key::Basis, &[1, 2]),
+    (Key::Model, &[1, 2, 3, 4, 5, 6, 7]),
+    (Key::ResidualModel, &[1, 2]),
+];
+
 /// The inputs of every function. carb_inputs_init makes one in which nothing is given: numbers are CARB_NOT_GIVEN,
 /// choices and flags 0. Set its members, or use carb_inputs_set and carb_inputs_choose by any name. A function
 /// refuses what it does not take.
@@ -1076,7 +1097,8 @@ pub unsafe extern "C" fn carb_dissolved_co2(
 /// under any of its names; these may vary: gauge_kpa, abs_kpa, temperature_c, altitude_m, ambient_kpa, co2_percent,
 /// air_abs_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "co2_g_per_l" (in any unit)
 /// and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
-/// carb_status below 0. Both have n elements; a series may lie over them.
+/// carb_status below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations,
+/// such as glass that may burst, is told of single answers only: ask carb_dissolved_co2 about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_dissolved_co2_n(
     inputs: *const carb_inputs,
@@ -1147,7 +1169,8 @@ pub unsafe extern "C" fn carb_keg_pressure(
 /// any of its names; these may vary: co2_g_per_l, temperature_c, altitude_m, ambient_kpa, co2_percent, air_abs_kpa,
 /// abv_percent, extract_g_per_l. out receives the output of a name such as "gauge_kpa" (in any unit) and NaN where
 /// status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0.
-/// Both have n elements; a series may lie over them.
+/// Both have n elements; a series may lie over them. A danger beyond the ranges of equations, such as glass that
+/// may burst, is told of single answers only: ask carb_keg_pressure about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_keg_pressure_n(
     inputs: *const carb_inputs,
@@ -1214,7 +1237,8 @@ pub unsafe extern "C" fn carb_gas_blend(
 /// any of its names; these may vary: co2_g_per_l, temperature_c, gauge_kpa, altitude_m, ambient_kpa, air_abs_kpa,
 /// abv_percent, extract_g_per_l. out receives the output of a name such as "co2_percent" (in any unit) and NaN
 /// where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below
-/// 0. Both have n elements; a series may lie over them.
+/// 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations, such as glass that
+/// may burst, is told of single answers only: ask carb_gas_blend about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_gas_blend_n(
     inputs: *const carb_inputs,
@@ -1282,7 +1306,8 @@ pub unsafe extern "C" fn carb_keg_temperature(
 /// under any of its names; these may vary: co2_g_per_l, gauge_kpa, altitude_m, ambient_kpa, co2_percent,
 /// air_abs_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "temperature_c" (in any
 /// unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
-/// carb_status below 0. Both have n elements; a series may lie over them.
+/// carb_status below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations,
+/// such as glass that may burst, is told of single answers only: ask carb_keg_temperature about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_keg_temperature_n(
     inputs: *const carb_inputs,
@@ -1365,7 +1390,9 @@ pub unsafe extern "C" fn carb_warmed_keg(
 /// any of its names; these may vary: co2_g_per_l, filling_c, temperature_c, headspace_percent, air_abs_kpa,
 /// altitude_m, ambient_kpa, abv_percent, extract_g_per_l, fermentable_g_per_l. out receives the output of a name
 /// such as "expected_gauge_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of
-/// an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+/// an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger
+/// beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+/// carb_warmed_keg about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_warmed_keg_n(
     inputs: *const carb_inputs,
@@ -1452,7 +1479,9 @@ pub unsafe extern "C" fn carb_spunding(
 /// of its names; these may vary: co2_g_per_l, final_sg, final_plato, temperature_c, fermenter_headspace_percent,
 /// start_co2_g_per_l, abv_percent, extract_g_per_l, altitude_m, ambient_kpa. out receives the output of a name such
 /// as "relief_gauge_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond
+/// the ranges of equations, such as glass that may burst, is told of single answers only: ask carb_spunding about
+/// the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_spunding_n(
     inputs: *const carb_inputs,
@@ -1539,7 +1568,8 @@ pub unsafe extern "C" fn carb_closed_fermentation(
 /// fermenter_headspace_percent, start_co2_g_per_l, abv_percent, extract_g_per_l, altitude_m, ambient_kpa. out
 /// receives the output of a name such as "expected_gauge_kpa" (in any unit) and NaN where status is below 0; status
 /// receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a
-/// series may lie over them.
+/// series may lie over them. A danger beyond the ranges of equations, such as glass that may burst, is told of
+/// single answers only: ask carb_closed_fermentation about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_closed_fermentation_n(
     inputs: *const carb_inputs,
@@ -1613,7 +1643,8 @@ pub unsafe extern "C" fn carb_stone_pressure(
 /// under any of its names; these may vary: co2_g_per_l, temperature_c, depth_m, wetting_kpa, margin_kpa, sg,
 /// altitude_m, ambient_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "gauge_kpa" (in
 /// any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
-/// carb_status below 0. Both have n elements; a series may lie over them.
+/// carb_status below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations,
+/// such as glass that may burst, is told of single answers only: ask carb_stone_pressure about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_stone_pressure_n(
     inputs: *const carb_inputs,
@@ -1683,7 +1714,9 @@ pub unsafe extern "C" fn carb_residual_co2(
 /// any of its names; these may vary: warmest_c, fermenter_gauge_kpa, crash_c, fermenter_headspace_percent,
 /// altitude_m, ambient_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "co2_g_per_l"
 /// (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an
-/// enum carb_status below 0. Both have n elements; a series may lie over them.
+/// enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of
+/// equations, such as glass that may burst, is told of single answers only: ask carb_residual_co2 about the
+/// extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_residual_co2_n(
     inputs: *const carb_inputs,
@@ -1764,7 +1797,9 @@ pub unsafe extern "C" fn carb_priming_sugar(
 /// fermenter_gauge_kpa, crash_c, fermenter_headspace_percent, altitude_m, ambient_kpa, syrup_water_l, abv_percent,
 /// extract_g_per_l, fermentable_g_per_l, headspace_percent, filling_c, room_c. out receives the output of a name
 /// such as "mass_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond
+/// the ranges of equations, such as glass that may burst, is told of single answers only: ask carb_priming_sugar
+/// about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_priming_sugar_n(
     inputs: *const carb_inputs,
@@ -1848,7 +1883,9 @@ pub unsafe extern "C" fn carb_primed_carbonation(
 /// fermenter_gauge_kpa, crash_c, fermenter_headspace_percent, altitude_m, ambient_kpa, syrup_water_l, abv_percent,
 /// extract_g_per_l, fermentable_g_per_l, headspace_percent, filling_c, room_c. out receives the output of a name
 /// such as "co2_g_per_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond
+/// the ranges of equations, such as glass that may burst, is told of single answers only: ask
+/// carb_primed_carbonation about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_primed_carbonation_n(
     inputs: *const carb_inputs,
@@ -1931,7 +1968,9 @@ pub unsafe extern "C" fn carb_priming_wort(
 /// residual_co2_g_per_l, fermenter_gauge_kpa, crash_c, fermenter_headspace_percent, altitude_m, ambient_kpa,
 /// abv_percent, extract_g_per_l, fermentable_g_per_l, headspace_percent, filling_c, room_c. out receives the output
 /// of a name such as "wort_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an
-/// enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+/// enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger
+/// beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+/// carb_priming_wort about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_priming_wort_n(
     inputs: *const carb_inputs,
@@ -2002,7 +2041,9 @@ pub unsafe extern "C" fn carb_priming_syrup(
 /// carb_priming_syrup element by element. What does not vary comes from inputs, the rest from the series, each
 /// under any of its names; these may vary: mass_g, syrup_water_l, dissolving_c. out receives the output of a name
 /// such as "syrup_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond
+/// the ranges of equations, such as glass that may burst, is told of single answers only: ask carb_priming_syrup
+/// about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_priming_syrup_n(
     inputs: *const carb_inputs,
@@ -2086,7 +2127,9 @@ pub unsafe extern "C" fn carb_package_pressure(
 /// under any of its names; these may vary: co2_g_per_l, temperature_c, headspace_percent, filling_c, altitude_m,
 /// ambient_kpa, abv_percent, extract_g_per_l, fermentable_g_per_l. out receives the output of a name such as
 /// "expected_gauge_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond
+/// the ranges of equations, such as glass that may burst, is told of single answers only: ask carb_package_pressure
+/// about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_package_pressure_n(
     inputs: *const carb_inputs,
@@ -2162,7 +2205,8 @@ pub unsafe extern "C" fn carb_package_carbonation(
 /// each under any of its names; these may vary: gauge_kpa, temperature_c, headspace_percent, filling_c, altitude_m,
 /// ambient_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "total_co2_g_per_l" (in any
 /// unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
-/// carb_status below 0. Both have n elements; a series may lie over them.
+/// carb_status below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations,
+/// such as glass that may burst, is told of single answers only: ask carb_package_carbonation about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_package_carbonation_n(
     inputs: *const carb_inputs,
@@ -2233,7 +2277,8 @@ pub unsafe extern "C" fn carb_conditioning(
 /// any of its names; these may vary: room_c, time_h, yeast_million_per_ml, abv_percent. out receives the output of
 /// a name such as "expected_progress_percent" (in any unit) and NaN where status is below 0; status receives
 /// CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie
-/// over them.
+/// over them. A danger beyond the ranges of equations, such as glass that may burst, is told of single answers
+/// only: ask carb_conditioning about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_conditioning_n(
     inputs: *const carb_inputs,
@@ -2307,7 +2352,8 @@ pub unsafe extern "C" fn carb_conditioning_time(
 /// under any of its names; these may vary: room_c, progress_percent, yeast_million_per_ml, abv_percent. out
 /// receives the output of a name such as "expected_time_h" (in any unit) and NaN where status is below 0; status
 /// receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a
-/// series may lie over them.
+/// series may lie over them. A danger beyond the ranges of equations, such as glass that may burst, is told of
+/// single answers only: ask carb_conditioning_time about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_conditioning_time_n(
     inputs: *const carb_inputs,
@@ -2369,7 +2415,9 @@ pub unsafe extern "C" fn carb_reyeasting(
 /// carb_reyeasting element by element. What does not vary comes from inputs, the rest from the series, each under
 /// any of its names; these may vary: packaged_l, yeast_million_per_ml. out receives the output of a name such as
 /// "dry_yeast_mass_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond
+/// the ranges of equations, such as glass that may burst, is told of single answers only: ask carb_reyeasting about
+/// the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_reyeasting_n(
     inputs: *const carb_inputs,
@@ -2434,7 +2482,8 @@ pub unsafe extern "C" fn carb_gravity(
 /// carb_gravity element by element. What does not vary comes from inputs, the rest from the series, each under any
 /// of its names; these may vary: sg, plato. out receives the output of a name such as "sg" (in any unit) and NaN
 /// where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below
-/// 0. Both have n elements; a series may lie over them.
+/// 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations, such as glass that
+/// may burst, is told of single answers only: ask carb_gravity about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_gravity_n(
     inputs: *const carb_inputs,
@@ -2517,7 +2566,8 @@ pub unsafe extern "C" fn carb_attenuation(
 /// any of its names; these may vary: original_sg, original_plato, current_sg, current_plato. out receives the
 /// output of a name such as "real_extract_plato" (in any unit) and NaN where status is below 0; status receives
 /// CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie
-/// over them.
+/// over them. A danger beyond the ranges of equations, such as glass that may burst, is told of single answers
+/// only: ask carb_attenuation about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_attenuation_n(
     inputs: *const carb_inputs,
@@ -2585,7 +2635,8 @@ pub unsafe extern "C" fn carb_final_gravity(
 /// under any of its names; these may vary: original_sg, original_plato, expected_attenuation_percent. out receives
 /// the output of a name such as "final_sg" (in any unit) and NaN where status is below 0; status receives CARB_OK,
 /// or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over
-/// them.
+/// them. A danger beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+/// carb_final_gravity about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_final_gravity_n(
     inputs: *const carb_inputs,
@@ -2656,6 +2707,8 @@ pub unsafe extern "C" fn carb_gravity_co2(
 /// any of its names; these may vary: current_sg, current_plato, final_sg, final_plato. out receives the output of a
 /// name such as "fermentable_g_per_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or
 /// bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+/// A danger beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+/// carb_gravity_co2 about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_gravity_co2_n(
     inputs: *const carb_inputs,
@@ -2726,7 +2779,8 @@ pub unsafe extern "C" fn carb_added_co2(
 /// carb_added_co2 element by element. What does not vary comes from inputs, the rest from the series, each under
 /// any of its names; these may vary: dose_g_per_l. out receives the output of a name such as "expected_co2_g_per_l"
 /// (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an
-/// enum carb_status below 0. Both have n elements; a series may lie over them.
+/// enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of
+/// equations, such as glass that may burst, is told of single answers only: ask carb_added_co2 about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_added_co2_n(
     inputs: *const carb_inputs,
@@ -2796,7 +2850,8 @@ pub unsafe extern "C" fn carb_drink_properties(
 /// under any of its names; these may vary: temperature_c, sg, viscosity_multiplier, abv_percent, extract_g_per_l.
 /// out receives the output of a name such as "density_kg_per_m3" (in any unit) and NaN where status is below 0;
 /// status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements;
-/// a series may lie over them.
+/// a series may lie over them. A danger beyond the ranges of equations, such as glass that may burst, is told of
+/// single answers only: ask carb_drink_properties about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_drink_properties_n(
     inputs: *const carb_inputs,
@@ -2863,7 +2918,8 @@ pub unsafe extern "C" fn carb_co2_saturation(
 /// carb_co2_saturation element by element. What does not vary comes from inputs, the rest from the series, each
 /// under any of its names; these may vary: cylinder_c. out receives the output of a name such as "abs_kpa" (in any
 /// unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum
-/// carb_status below 0. Both have n elements; a series may lie over them.
+/// carb_status below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations,
+/// such as glass that may burst, is told of single answers only: ask carb_co2_saturation about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_co2_saturation_n(
     inputs: *const carb_inputs,
@@ -2947,7 +3003,9 @@ pub unsafe extern "C" fn carb_line_flow(
 /// any of its names; these may vary: gauge_kpa, line_m, bore_mm, rise_m, fittings_multiplier, glass_l,
 /// temperature_c, sg, viscosity_multiplier, abv_percent, extract_g_per_l. out receives the output of a name such as
 /// "flow_l_per_min" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond
+/// the ranges of equations, such as glass that may burst, is told of single answers only: ask carb_line_flow about
+/// the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_line_flow_n(
     inputs: *const carb_inputs,
@@ -3035,7 +3093,9 @@ pub unsafe extern "C" fn carb_line_length(
 /// any of its names; these may vary: gauge_kpa, flow_l_per_min, pour_seconds, bore_mm, rise_m, fittings_multiplier,
 /// glass_l, temperature_c, sg, viscosity_multiplier, abv_percent, extract_g_per_l. out receives the output of a
 /// name such as "line_m" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond
+/// the ranges of equations, such as glass that may burst, is told of single answers only: ask carb_line_length
+/// about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_line_length_n(
     inputs: *const carb_inputs,
@@ -3128,7 +3188,8 @@ pub unsafe extern "C" fn carb_line_pressure(
 /// fittings_multiplier, glass_l, temperature_c, sg, viscosity_multiplier, abv_percent, extract_g_per_l. out
 /// receives the output of a name such as "gauge_kpa" (in any unit) and NaN where status is below 0; status receives
 /// CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie
-/// over them.
+/// over them. A danger beyond the ranges of equations, such as glass that may burst, is told of single answers
+/// only: ask carb_line_pressure about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_line_pressure_n(
     inputs: *const carb_inputs,
@@ -3200,6 +3261,8 @@ pub unsafe extern "C" fn carb_handbook_line(
 /// under any of its names; these may vary: gauge_kpa, resistance_bar_per_m, rise_m, hardware_kpa. out receives the
 /// output of a name such as "line_m" (in any unit) and NaN where status is below 0; status receives CARB_OK, or
 /// bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+/// A danger beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+/// carb_handbook_line about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_handbook_line_n(
     inputs: *const carb_inputs,
@@ -3270,6 +3333,8 @@ pub unsafe extern "C" fn carb_handbook_pressure(
 /// under any of its names; these may vary: line_m, resistance_bar_per_m, rise_m, hardware_kpa. out receives the
 /// output of a name such as "gauge_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or
 /// bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+/// A danger beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+/// carb_handbook_pressure about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_handbook_pressure_n(
     inputs: *const carb_inputs,
@@ -3339,6 +3404,8 @@ pub unsafe extern "C" fn carb_filling_carbonation(
 /// each under any of its names; these may vary: co2_g_per_l, fill_loss_co2_g_per_l. out receives the output of a
 /// name such as "expected_co2_g_per_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or
 /// bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+/// A danger beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+/// carb_filling_carbonation about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_filling_carbonation_n(
     inputs: *const carb_inputs,
@@ -3415,7 +3482,8 @@ pub unsafe extern "C" fn carb_blend(
 /// its names; these may vary: packaged_l, co2_g_per_l, other_l, other_co2_g_per_l, temperature_c, gauge_kpa,
 /// altitude_m, ambient_kpa, abv_percent, extract_g_per_l. out receives the output of a name such as "packaged_l"
 /// (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an
-/// enum carb_status below 0. Both have n elements; a series may lie over them.
+/// enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of
+/// equations, such as glass that may burst, is told of single answers only: ask carb_blend about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_blend_n(
     inputs: *const carb_inputs,
@@ -3490,7 +3558,8 @@ pub unsafe extern "C" fn carb_purge_oxygen(
 /// any of its names; these may vary: purge_gauge_kpa, cycles_count, altitude_m, ambient_kpa, start_oxygen_ppm,
 /// gas_oxygen_ppm, keg_l, temperature_c. out receives the output of a name such as "oxygen_ppm" (in any unit) and
 /// NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status
-/// below 0. Both have n elements; a series may lie over them.
+/// below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations, such as
+/// glass that may burst, is told of single answers only: ask carb_purge_oxygen about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_purge_oxygen_n(
     inputs: *const carb_inputs,
@@ -3568,7 +3637,8 @@ pub unsafe extern "C" fn carb_purge_cycles(
 /// any of its names; these may vary: purge_gauge_kpa, oxygen_ppm, altitude_m, ambient_kpa, start_oxygen_ppm,
 /// gas_oxygen_ppm, keg_l, temperature_c. out receives the output of a name such as "cycles_count" (in any unit) and
 /// NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status
-/// below 0. Both have n elements; a series may lie over them.
+/// below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations, such as
+/// glass that may burst, is told of single answers only: ask carb_purge_cycles about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_purge_cycles_n(
     inputs: *const carb_inputs,
@@ -3642,7 +3712,8 @@ pub unsafe extern "C" fn carb_sweep_oxygen(
 /// any of its names; these may vary: sweeps_count, altitude_m, ambient_kpa, start_oxygen_ppm, gas_oxygen_ppm,
 /// keg_l, temperature_c. out receives the output of a name such as "mixed_oxygen_ppm" (in any unit) and NaN where
 /// status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0.
-/// Both have n elements; a series may lie over them.
+/// Both have n elements; a series may lie over them. A danger beyond the ranges of equations, such as glass that
+/// may burst, is told of single answers only: ask carb_sweep_oxygen about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_sweep_oxygen_n(
     inputs: *const carb_inputs,
@@ -3714,7 +3785,8 @@ pub unsafe extern "C" fn carb_push_oxygen(
 /// any of its names; these may vary: pocket_l, push_gauge_kpa, altitude_m, ambient_kpa, start_oxygen_ppm,
 /// gas_oxygen_ppm, keg_l, temperature_c. out receives the output of a name such as "oxygen_ppm" (in any unit) and
 /// NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status
-/// below 0. Both have n elements; a series may lie over them.
+/// below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations, such as
+/// glass that may burst, is told of single answers only: ask carb_push_oxygen about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_push_oxygen_n(
     inputs: *const carb_inputs,
@@ -3795,7 +3867,8 @@ pub unsafe extern "C" fn carb_oxygen_pickup(
 /// gauge_kpa, dissolved_oxygen_ug_per_l, co2_g_per_l, start_co2_g_per_l, gas_oxygen_ppm. out receives the output of
 /// a name such as "headspace_picked_up_ug_per_l" (in any unit) and NaN where status is below 0; status receives
 /// CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie
-/// over them.
+/// over them. A danger beyond the ranges of equations, such as glass that may burst, is told of single answers
+/// only: ask carb_oxygen_pickup about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_oxygen_pickup_n(
     inputs: *const carb_inputs,
@@ -3860,7 +3933,8 @@ pub unsafe extern "C" fn carb_total_package_oxygen(
 /// each under any of its names; these may vary: dissolved_oxygen_ug_per_l, headspace_percent, temperature_c. out
 /// receives the output of a name such as "total_oxygen_ug_per_l" (in any unit) and NaN where status is below 0;
 /// status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements;
-/// a series may lie over them.
+/// a series may lie over them. A danger beyond the ranges of equations, such as glass that may burst, is told of
+/// single answers only: ask carb_total_package_oxygen about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_total_package_oxygen_n(
     inputs: *const carb_inputs,
@@ -3957,7 +4031,8 @@ pub unsafe extern "C" fn carb_gas_budget(
 /// altitude_m, ambient_kpa, keg_l, purge_gauge_kpa, cycles_count, push_gauge_kpa, purge_c, gas_loss_percent,
 /// charge_g. out receives the output of a name such as "dissolve_gas_g" (in any unit) and NaN where status is below
 /// 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n
-/// elements; a series may lie over them.
+/// elements; a series may lie over them. A danger beyond the ranges of equations, such as glass that may burst, is
+/// told of single answers only: ask carb_gas_budget about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_gas_budget_n(
     inputs: *const carb_inputs,
@@ -4035,7 +4110,8 @@ pub unsafe extern "C" fn carb_cylinder_left(
 /// under any of its names; these may vary: cylinder_c, filling_ratio_g_per_g, altitude_m, ambient_kpa. out receives
 /// the output of a name such as "gauge_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK,
 /// or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over
-/// them.
+/// them. A danger beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+/// carb_cylinder_left about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_cylinder_left_n(
     inputs: *const carb_inputs,
@@ -4106,7 +4182,9 @@ pub unsafe extern "C" fn carb_cylinder_contents(
 /// carb_cylinder_contents element by element. What does not vary comes from inputs, the rest from the series, each
 /// under any of its names; these may vary: gross_g, tare_g, charge_g, gas_g. out receives the output of a name such
 /// as "left_gas_g" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond
+/// the ranges of equations, such as glass that may burst, is told of single answers only: ask
+/// carb_cylinder_contents about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_cylinder_contents_n(
     inputs: *const carb_inputs,
@@ -4193,7 +4271,8 @@ pub unsafe extern "C" fn carb_room_co2(
 /// of its names; these may vary: released_g, room_m3, room_c, altitude_m, ambient_kpa, air_changes_per_h, time_h.
 /// out receives the output of a name such as "mixed_room_air_ppm" (in any unit) and NaN where status is below 0;
 /// status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements;
-/// a series may lie over them.
+/// a series may lie over them. A danger beyond the ranges of equations, such as glass that may burst, is told of
+/// single answers only: ask carb_room_co2 about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_room_co2_n(
     inputs: *const carb_inputs,
@@ -4262,7 +4341,8 @@ pub unsafe extern "C" fn carb_room_leak(
 /// any of its names; these may vary: leak_g_per_h, room_m3, room_c, altitude_m, ambient_kpa, air_changes_per_h. out
 /// receives the output of a name such as "mixed_room_air_ppm" (in any unit) and NaN where status is below 0; status
 /// receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a
-/// series may lie over them.
+/// series may lie over them. A danger beyond the ranges of equations, such as glass that may burst, is told of
+/// single answers only: ask carb_room_leak about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_room_leak_n(
     inputs: *const carb_inputs,
@@ -4324,7 +4404,9 @@ pub unsafe extern "C" fn carb_ambient_pressure(
 /// carb_ambient_pressure element by element. What does not vary comes from inputs, the rest from the series, each
 /// under any of its names; these may vary: altitude_m, sea_level_kpa. out receives the output of a name such as
 /// "ambient_kpa" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an enum
-/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+/// carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger beyond
+/// the ranges of equations, such as glass that may burst, is told of single answers only: ask carb_ambient_pressure
+/// about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_ambient_pressure_n(
     inputs: *const carb_inputs,
@@ -4406,7 +4488,9 @@ pub unsafe extern "C" fn carb_packaging_cost(
 /// sugar_money_per_kg, uses_count, bottle_loss_percent, outfit_money, gas_money_per_kg, keg_loss_percent,
 /// drink_money_per_l, mass_g, gas_g, batches_count. out receives the output of a name such as
 /// "bottles_first_cost_money_per_l" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits
-/// of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+/// of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A
+/// danger beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+/// carb_packaging_cost about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_packaging_cost_n(
     inputs: *const carb_inputs,
@@ -4473,7 +4557,8 @@ pub unsafe extern "C" fn carb_break_even(
 /// sugar_money_per_kg, uses_count, bottle_loss_percent, outfit_money, gas_money_per_kg, keg_loss_percent,
 /// drink_money_per_l, mass_g, gas_g. out receives the output of a name such as "batches_count" (in any unit) and
 /// NaN where status is below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status
-/// below 0. Both have n elements; a series may lie over them.
+/// below 0. Both have n elements; a series may lie over them. A danger beyond the ranges of equations, such as
+/// glass that may burst, is told of single answers only: ask carb_break_even about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_break_even_n(
     inputs: *const carb_inputs,
@@ -4544,7 +4629,8 @@ pub unsafe extern "C" fn carb_uptake_rate(
 /// any of its names; these may vary: temperature_c, packaged_l, keg_diameter_m, kla_per_h. out receives the output
 /// of a name such as "expected_kla_per_h" (in any unit) and NaN where status is below 0; status receives CARB_OK,
 /// or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over
-/// them.
+/// them. A danger beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+/// carb_uptake_rate about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_uptake_rate_n(
     inputs: *const carb_inputs,
@@ -4624,7 +4710,8 @@ pub unsafe extern "C" fn carb_carbonation_time(
 /// supply_g_per_h, packaged_l, keg_diameter_m, kla_per_h, altitude_m, ambient_kpa, abv_percent, extract_g_per_l.
 /// out receives the output of a name such as "expected_time_h" (in any unit) and NaN where status is below 0;
 /// status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements;
-/// a series may lie over them.
+/// a series may lie over them. A danger beyond the ranges of equations, such as glass that may burst, is told of
+/// single answers only: ask carb_carbonation_time about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_carbonation_time_n(
     inputs: *const carb_inputs,
@@ -4704,7 +4791,8 @@ pub unsafe extern "C" fn carb_carbonation_progress(
 /// supply_g_per_h, packaged_l, keg_diameter_m, kla_per_h, altitude_m, ambient_kpa, abv_percent, extract_g_per_l.
 /// out receives the output of a name such as "expected_co2_g_per_l" (in any unit) and NaN where status is below 0;
 /// status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n elements;
-/// a series may lie over them.
+/// a series may lie over them. A danger beyond the ranges of equations, such as glass that may burst, is told of
+/// single answers only: ask carb_carbonation_progress about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_carbonation_progress_n(
     inputs: *const carb_inputs,
@@ -4793,7 +4881,9 @@ pub unsafe extern "C" fn carb_burst_time(
 /// any of its names; these may vary: start_co2_g_per_l, co2_g_per_l, burst_gauge_kpa, temperature_c, packaged_l,
 /// keg_diameter_m, kla_per_h, altitude_m, ambient_kpa, abv_percent, extract_g_per_l. out receives the output of a
 /// name such as "stop_time_h" (in any unit) and NaN where status is below 0; status receives CARB_OK, or bits of an
-/// enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them.
+/// enum carb_caution, or an enum carb_status below 0. Both have n elements; a series may lie over them. A danger
+/// beyond the ranges of equations, such as glass that may burst, is told of single answers only: ask
+/// carb_burst_time about the extremes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_burst_time_n(
     inputs: *const carb_inputs,
@@ -4810,19 +4900,18 @@ pub unsafe extern "C" fn carb_burst_time_n(
     unsafe { each(BURST_TIME.function, &arrays, error) }
 }
 
-/// A row of fermentables: Sugars, syrups and juices: composition as sold, and the CO2 that follows from it. The one
-/// at index i is number i + 1 of an enum carb_sugar.
+/// A row of fermentables. Sugars, syrups and juices: composition as sold, and the CO2 that follows from it.
 #[repr(C)]
 #[derive(Clone, Copy, Debug)]
 pub struct carb_fermentables_row {
     /// sizeof (carb_fermentables_row)
     pub struct_size: u32,
+    /// its number, for the sugar of carb_inputs; an enum carb_sugar
+    pub sugar: i32,
     /// its name as a sugar or an addition; a text that ends with a NUL
     pub name: [c_char; 32],
     /// in words; a text that ends with a NUL
     pub title: [c_char; 128],
-    /// not used
-    pub reserved_1: i32,
     /// water, of the mass as sold; %; NaN where nothing is known
     pub water_percent: f64,
     /// fermentable hexoses (glucose, fructose); %; NaN where nothing is known
@@ -4862,6 +4951,7 @@ static FERMENTABLES_ROW: RowShape = RowShape {
         Cell::Text { offset: offset_of!(carb_fermentables_row, standing), room: 128 },
         Cell::Text { offset: offset_of!(carb_fermentables_row, source), room: 128 },
     ],
+    number: Some((Key::Sugar, offset_of!(carb_fermentables_row, sugar))),
 };
 
 /// How many fermentables there are.
@@ -4881,19 +4971,19 @@ pub unsafe extern "C" fn carb_fermentables_at(
     unsafe { at(&FERMENTABLES_ROW, index, row, error) }
 }
 
-/// A row of bottle_classes: Classes of bottles, and the carbonation that they are usually filled with: no rating,
-/// the maker's goes before it. The one at index i is number i + 1 of an enum carb_bottle_class.
+/// A row of bottle_classes. Classes of bottles, and the carbonation that they are usually filled with: no rating,
+/// the maker's goes before it.
 #[repr(C)]
 #[derive(Clone, Copy, Debug)]
 pub struct carb_bottle_classes_row {
     /// sizeof (carb_bottle_classes_row)
     pub struct_size: u32,
+    /// its number, for the bottle_class of carb_inputs; an enum carb_bottle_class
+    pub bottle_class: i32,
     /// name of the class; a text that ends with a NUL
     pub name: [c_char; 32],
     /// in words; a text that ends with a NUL
     pub title: [c_char; 128],
-    /// not used
-    pub reserved_1: i32,
     /// what is put into the lighter ones of the class; g/L; NaN where nothing is known
     pub low_co2_g_per_l: f64,
     /// the most that is usually put into it; 0 where it is not for conditioning; g/L; NaN where nothing is known
@@ -4921,6 +5011,7 @@ static BOTTLE_CLASSES_ROW: RowShape = RowShape {
         Cell::Text { offset: offset_of!(carb_bottle_classes_row, published), room: 256 },
         Cell::Text { offset: offset_of!(carb_bottle_classes_row, source), room: 128 },
     ],
+    number: Some((Key::BottleClass, offset_of!(carb_bottle_classes_row, bottle_class))),
 };
 
 /// How many bottle classes there are.
@@ -4940,7 +5031,7 @@ pub unsafe extern "C" fn carb_bottle_classes_at(
     unsafe { at(&BOTTLE_CLASSES_ROW, index, row, error) }
 }
 
-/// A row of sources: Every source that the library names.
+/// A row of sources. Every source that the library names.
 #[repr(C)]
 #[derive(Clone, Copy, Debug)]
 pub struct carb_sources_row {
@@ -4961,6 +5052,7 @@ static SOURCES_ROW: RowShape = RowShape {
         Cell::Text { offset: offset_of!(carb_sources_row, key), room: 32 },
         Cell::Text { offset: offset_of!(carb_sources_row, citation), room: 256 },
     ],
+    number: None,
 };
 
 /// How many sources there are.
@@ -4980,7 +5072,7 @@ pub unsafe extern "C" fn carb_sources_at(
     unsafe { at(&SOURCES_ROW, index, row, error) }
 }
 
-/// A row of cautions: Every caution that an answer may carry.
+/// A row of cautions. Every caution that an answer may carry.
 #[repr(C)]
 #[derive(Clone, Copy, Debug)]
 pub struct carb_cautions_row {
@@ -5004,6 +5096,7 @@ static CAUTIONS_ROW: RowShape = RowShape {
         Cell::Text { offset: offset_of!(carb_cautions_row, level), room: 32 },
         Cell::Text { offset: offset_of!(carb_cautions_row, text), room: 512 },
     ],
+    number: None,
 };
 
 /// How many cautions there are.

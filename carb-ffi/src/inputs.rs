@@ -3,7 +3,7 @@
 use crate::NOT_GIVEN;
 use crate::boundary::{self, Place, guard};
 use crate::error::{Fault, carb_error, carb_status};
-use crate::generated::{MEMBERS, carb_flag, carb_inputs};
+use crate::generated::{MEMBERS, NUMBERS, carb_flag, carb_inputs};
 use carb_core::Error;
 use carb_core::basis::request::{Raw, Request, Value, choices};
 use carb_core::quantity::field::Kind;
@@ -44,6 +44,17 @@ fn place(inputs: *const carb_inputs) -> Result<Place, Fault> {
     Ok(place)
 }
 
+/// The member of a name, if the caller's struct reaches so far: that of an older header may end before it.
+fn reached(place: Place, name: Name) -> Result<&'static Member, Fault> {
+    let member = member(name)?;
+    let bytes = if name.unit.is_some() { size_of::<f64>() } else { size_of::<i32>() };
+    if place.reaches(member.offset + bytes) {
+        return Ok(member);
+    }
+    let text = format!("the carb.h that this program was built with knows no {name}: build it with a newer one");
+    Err(Fault::face(carb_status::CARB_BAD_STRUCT_SIZE, name.spelling().as_str(), text))
+}
+
 /// The request that a struct holds.
 pub(crate) fn request(inputs: *const carb_inputs) -> Result<Request, Fault> {
     let place = place(inputs)?;
@@ -65,12 +76,21 @@ pub(crate) fn request(inputs: *const carb_inputs) -> Result<Request, Fault> {
     Ok(request)
 }
 
+fn numbers(key: Key) -> &'static [i32] {
+    NUMBERS.iter().find(|(known, _)| *known == key).map_or(&[], |(_, numbers)| numbers)
+}
+
+/// The number of a choice, by its place among the [`choices`] of a field.
+pub(crate) fn number(key: Key, place: usize) -> Option<i32> {
+    numbers(key).get(place).copied()
+}
+
 const FLAGS: [(carb_flag, bool); 2] = [(carb_flag::CARB_NO, false), (carb_flag::CARB_YES, true)];
 
 fn enumerator(key: Key, kind: Kind, number: i32) -> Result<Raw<'static>, Fault> {
     let found = match kind {
         Kind::Flag => FLAGS.iter().find(|(flag, _)| *flag as i32 == number).map(|(_, flag)| Raw::Flag(*flag)),
-        _ => choices(key).iter().zip(1..).find(|(_, at)| *at == number).map(|(name, _)| Raw::Text(name)),
+        _ => choices(key).iter().zip(numbers(key)).find(|(_, own)| **own == number).map(|(name, _)| Raw::Text(name)),
     };
     found.ok_or_else(|| {
         let name = Name::first(key);
@@ -106,7 +126,8 @@ pub unsafe extern "C" fn carb_inputs_init(inputs: *mut carb_inputs, struct_size:
 }
 
 /// Sets a number by any name of the vocabulary, such as temperature_f. A name of a member sets just its value; another
-/// unit is converted to that of the member. Where the name or the value is refused nothing is set.
+/// unit is converted to that of the member, and CARB_NOT_GIVEN unsets it. Where the name or the value is refused nothing is
+/// set.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn carb_inputs_set(
     inputs: *mut carb_inputs,
@@ -118,11 +139,20 @@ pub unsafe extern "C" fn carb_inputs_set(
         let place = place(inputs)?;
         // SAFETY: NULL or a text with an end, by the contract.
         let name = Request::name(unsafe { boundary::name(name, "name") }?)?;
-        let member = member(name)?;
+        let member = reached(place, name)?;
+        let Some(unit) = name.unit.filter(|_| value != NOT_GIVEN) else {
+            // Not given is not given in every unit; what is no number at all is told so by the request.
+            Request::new().put(name, Raw::Number(if name.unit.is_some() { 0.0 } else { value }))?;
+            place.write(member.offset, NOT_GIVEN);
+            return Ok(0);
+        };
         Request::new().put(name, Raw::Number(value))?;
-        if let Some(unit) = name.unit {
-            place.write(member.offset, unit.convert(value, Unit::first(unit.dimension)));
+        let converted = unit.convert(value, Unit::first(unit.dimension));
+        if !converted.is_finite() {
+            let (low, high) = name.key.limits().unwrap_or((f64::MIN, f64::MAX));
+            return Err(Error::OutOfRange { parameter: name, value: f64::MAX.copysign(value), low, high }.into());
         }
+        place.write(member.offset, converted);
         Ok(0)
     };
     // SAFETY: `error` is NULL or a `carb_error`, by the contract.
@@ -143,7 +173,7 @@ pub unsafe extern "C" fn carb_inputs_choose(
         // SAFETY: NULL or texts with an end, by the contract.
         let (name, choice) = unsafe { (boundary::name(name, "name")?, boundary::name(choice, "choice")?) };
         let name = Request::name(name)?;
-        let member = member(name)?;
+        let member = reached(place, name)?;
         let raw = match (name.key.field().kind, choice) {
             (Kind::Flag, "true") => Raw::Flag(true),
             (Kind::Flag, "false") => Raw::Flag(false),
@@ -152,7 +182,7 @@ pub unsafe extern "C" fn carb_inputs_choose(
         let mut request = Request::new();
         request.put(name, raw)?;
         let number = match request.get(name.key) {
-            Some(Value::Choice(at)) => (1..).nth(at),
+            Some(Value::Choice(at)) => self::number(name.key, at),
             Some(Value::Flag(given)) => FLAGS.iter().find(|(_, flag)| *flag == given).map(|(flag, _)| *flag as i32),
             _ => None,
         };

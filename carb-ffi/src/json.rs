@@ -43,15 +43,11 @@ impl Buffer {
 
     /// An empty text, and nothing needed, unless it was just the room that lacked.
     fn blank(self, code: i32) {
-        if self.check().is_ok() {
-            // SAFETY: as in `put`.
-            unsafe {
-                if self.capacity > 0 {
-                    *self.start = 0;
-                }
-                if code != carb_status::CARB_BUFFER_TOO_SMALL as i32 {
-                    *self.needed = 0;
-                }
+        // SAFETY: each is NULL or as long as is said of it, by the contract.
+        unsafe {
+            boundary::fill(self.start, self.capacity.min(1), 0);
+            if code != carb_status::CARB_BUFFER_TOO_SMALL as i32 {
+                boundary::fill(self.needed, 1, 0);
             }
         }
     }

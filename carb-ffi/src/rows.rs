@@ -2,8 +2,10 @@
 
 use crate::boundary::{self, Place, guard};
 use crate::error::{Fault, carb_error, carb_status};
+use crate::inputs;
+use carb_core::basis::request::choices;
 use carb_core::basis::{Lists, Request};
-use carb_core::quantity::Unit;
+use carb_core::quantity::{Key, Unit};
 use carb_core::table::tables::{self, Table};
 
 /// Where a column of a table goes.
@@ -32,6 +34,8 @@ pub struct RowShape {
     pub size: usize,
     /// Where the columns go, in their order.
     pub columns: &'static [Cell],
+    /// The choice that a row is, by the name in its first column, and where its number goes.
+    pub number: Option<(Key, usize)>,
 }
 
 impl RowShape {
@@ -48,6 +52,9 @@ impl RowShape {
                 Cell::Text { offset, .. } => place.write(offset, 0u8),
                 Cell::Number { offset } => place.write(offset, f64::NAN),
             }
+        }
+        if let Some((_, offset)) = self.number {
+            place.write(offset, 0i32);
         }
         place.mark_unknown(self.size);
     }
@@ -82,6 +89,11 @@ pub(crate) unsafe fn at<R>(shape: &RowShape, index: usize, row: *mut R, error: *
         if found.is_empty() {
             let text = format!("there are {rows} {}: the index goes from 0 to {}", shape.table, rows - 1);
             return Err(Fault::face(carb_status::CARB_BAD_COUNT, "index", text));
+        }
+        if let (Some((key, offset)), Some(tables::Cell::Text(name))) = (shape.number, found.first())
+            && let Some(at) = choices(key).iter().position(|choice| choice == name)
+        {
+            place.write(offset, inputs::number(key, at).unwrap_or(0));
         }
         for ((cell, value), column) in shape.columns.iter().zip(found).zip(table.columns) {
             match (*cell, value, column.dimension.map(Unit::first)) {

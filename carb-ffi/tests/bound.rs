@@ -83,11 +83,14 @@ fn a_request_that_cannot_be_answered_is_refused_once_and_for_all() {
     let names = [c"volumes", c"temperature_f"];
     let code = |function, names: &[&CStr], output| bind(function, &inputs, names, output).map(drop);
     let is = |status: carb_status, parameter: &str| Err((status as i32, parameter.to_string()));
-    assert_eq!(code(c"keg_presure", &names, c"gauge_psi"), is(carb_status::CARB_UNKNOWN_NAME, "keg_presure"));
+    assert_eq!(code(c"keg_presure", &names, c"gauge_psi"), is(carb_status::CARB_UNKNOWN_NAME, "function"));
     assert_eq!(code(c"keg_pressure", &names, c"sg"), is(carb_status::CARB_UNKNOWN_OUTPUT, "sg"));
     assert_eq!(code(c"keg_pressure", &names[..1], c"gauge_psi"), is(carb_status::CARB_MISSING, "temperature_c"));
     assert_eq!(code(c"keg_pressure", &[c"volumes", c"co2_g_per_l"], c"gauge_psi").unwrap_err().0, -6);
-    assert_eq!(code(c"keg_pressure", &[c"sg"], c"gauge_psi").unwrap_err().0, carb_status::CARB_WRONG_TYPE as i32);
+    assert_eq!(code(c"plan", &names, c"gauge_psi"), is(carb_status::CARB_UNKNOWN_NAME, "function"));
+    assert_eq!(code(c"keg_pressure", &[c"sg"], c"gauge_psi"), is(carb_status::CARB_NOT_TAKEN, "sg"));
+    let multiplier = code(c"keg_pressure", &[c"solubility_multiplier"], c"gauge_psi");
+    assert_eq!(multiplier, is(carb_status::CARB_WRONG_TYPE, "solubility_multiplier"));
     assert_eq!(code(c"keg_pressure", &[c"\xff"], c"gauge_psi").unwrap_err().0, carb_status::CARB_BAD_UTF8 as i32);
     let mut strange = inputs;
     strange.beverage = 99;

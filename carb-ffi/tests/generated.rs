@@ -254,11 +254,14 @@ fn room_before(before: &str, structure: &str, member: &str) -> Option<usize> {
 fn rows_source(before: &str, table: &Table) -> String {
     let (name, upper, row) = (table.name, table.name.to_uppercase(), row_name(table));
     let members = row_members(before, table);
-    let number = choice_of(table).map_or(String::new(), |key| {
-        format!(" The one at index i is number i + 1 of an enum carb_{}.", Name::first(key))
+    let choice = choice_of(table).map(|key| (key, Name::first(key).to_string()));
+    let doc = format!("A row of {name}. {}", table.summary);
+    let number = choice.iter().map(|(_, field)| Member {
+        name: field.clone(),
+        rust: I32,
+        doc: format!("its number, for the {field} of carb_inputs; an enum carb_{field}"),
     });
-    let doc = format!("A row of {name}: {}{number}", table.summary);
-    let mut text = structure(before, &row, &doc, members.clone());
+    let mut text = structure(before, &row, &doc, number.chain(members.iter().cloned()).collect());
     let _ = write!(
         text,
         "static {upper}_ROW: RowShape = RowShape {{\n    table: \"{name}\",\n    size: size_of::<{row}>(),\n    columns: &[\n"
@@ -269,7 +272,9 @@ fn rows_source(before: &str, table: &Table) -> String {
             None => writeln!(text, "        Cell::Number {{ offset: offset_of!({row}, {name}) }},"),
         };
     }
-    text += "    ],\n};\n\n";
+    let number =
+        choice.map_or("None".to_string(), |(key, field)| format!("Some((Key::{key:?}, offset_of!({row}, {field})))"));
+    let _ = write!(text, "    ],\n    number: {number},\n}};\n\n");
     text += &comment("", &format!("How many {} there are.", name.replace('_', " ")));
     let _ = write!(
         text,
@@ -291,21 +296,6 @@ fn choice_of(table: &Table) -> Option<Key> {
     [("fermentables", Key::Sugar), ("bottle_classes", Key::BottleClass)]
         .into_iter()
         .find_map(|(name, key)| (name == table.name).then_some(key))
-}
-
-/// A program that offers the rows in a menu takes the index for the choice.
-#[test]
-fn rows_stand_in_the_order_of_their_choices() {
-    for name in BY_INDEX {
-        let Some(key) = choice_of(table(name)) else { continue };
-        let mut at = 0;
-        let mut look = |cells: &[Cell]| {
-            assert_eq!(cells[0], Cell::Text(choices(key)[at]), "{name}");
-            at += 1;
-        };
-        table(name).rows(&Request::new(), &Lists::default(), &mut look).unwrap();
-        assert!(at > 5);
-    }
 }
 
 /// A documentation comment, wrapped.
@@ -338,7 +328,7 @@ fn enumeration(name: &str, doc: &str, values: &[(String, i32, String)]) -> Strin
 }
 
 /// The enums, by name.
-fn enumerations() -> Vec<(String, String)> {
+fn enumerations(before: &str) -> Vec<(String, String)> {
     let mut all = Vec::new();
     let mut add = |name: &str, doc: &str, values: Vec<(String, i32, String)>| {
         all.push((name.to_string(), enumeration(name, doc, &values)));
@@ -350,7 +340,8 @@ fn enumerations() -> Vec<(String, String)> {
     status.extend(FACE.iter().map(|(name, value, doc)| (format!("CARB_{name}"), *value, doc.to_string())));
     add("carb_status", "What a function returns, and the status of an element that has no value.", status);
     let bits = CAUTIONS.iter().filter_map(|caution| {
-        let text = caution.text.replace("{value}", "the value").replace("{limit}", "the limit");
+        let text = caution.text.replace("the {limit}", "{limit}");
+        let text = text.replace("{value}", "the value").replace("{limit}", "the limit");
         Some((format!("CARB_CAUTION_{}", caution.code.to_uppercase()), 1 << caution.bit?, text))
     });
     let doc =
@@ -360,15 +351,44 @@ fn enumerations() -> Vec<(String, String)> {
     add("carb_flag", "Yes or no.", flags.map(|(name, value, doc)| (name.into(), value, doc.into())).to_vec());
     for key in inputs().into_iter().filter(|key| !choices(*key).is_empty()) {
         let field = Name::first(key).to_string();
-        let prefix = format!("CARB_{}", field.to_uppercase());
+        let prefix = prefix(key);
         let mut values = vec![(format!("{prefix}_NOT_GIVEN"), 0, "not given".into())];
-        for (name, number) in choices(key).iter().zip(1..) {
+        for (name, number) in choices(key).iter().zip(numbers(before, key)) {
             values.push((format!("{prefix}_{}", name.to_uppercase()), number, name.to_string()));
         }
         let first = key.field().meaning[..1].to_uppercase();
         add(&format!("carb_{field}"), &format!("{first}{}.", &key.field().meaning[1..]), values);
     }
     all
+}
+
+fn prefix(key: Key) -> String {
+    format!("CARB_{}", Name::first(key).to_string().to_uppercase())
+}
+
+/// The numbers of a field's choices, in their order. What has a number keeps it; what is new takes the next one, wherever
+/// it stands in the list.
+fn numbers(before: &str, key: Key) -> Vec<i32> {
+    let prefix = prefix(key);
+    let old = |name: &str| {
+        let start = format!("    {prefix}_{} = ", name.to_uppercase());
+        before.lines().find_map(|line| line.strip_prefix(&start)?.trim_end_matches(',').parse::<i32>().ok())
+    };
+    let kept: Vec<Option<i32>> = choices(key).iter().map(|name| old(name)).collect();
+    let mut next = 1 + kept.iter().flatten().max().copied().unwrap_or(0);
+    let mut take = || {
+        next += 1;
+        next - 1
+    };
+    kept.into_iter().map(|number| number.unwrap_or_else(&mut take)).collect()
+}
+
+#[test]
+fn a_choice_keeps_its_number_wherever_it_stands() {
+    assert_eq!(choices(Key::Yeast), ["live", "none"]);
+    assert_eq!(numbers("", Key::Yeast), [1, 2]);
+    assert_eq!(numbers("    CARB_YEAST_NONE = 1,\n", Key::Yeast), [2, 1]);
+    assert_eq!(numbers("    CARB_YEAST_LIVE = 1,\n    CARB_YEAST_NONE = 7,\n", Key::Yeast), [1, 7]);
 }
 
 /// No enumerator may ever change its number.
@@ -424,10 +444,12 @@ fn about_n(function: &Function) -> String {
         "carb_{} element by element. What does not vary comes from inputs, the rest from the series, each under any of its \
          names; these may vary: {}. out receives the output of a name such as \"{}\" (in any unit) and NaN where status is \
          below 0; status receives CARB_OK, or bits of an enum carb_caution, or an enum carb_status below 0. Both have n \
-         elements; a series may lie over them.",
+         elements; a series may lie over them. A danger beyond the ranges of equations, such as glass that may burst, is told \
+         of single answers only: ask carb_{} about the extremes.",
         function.name,
         columns.join(", "),
         output_names(function)[0],
+        function.name,
     )
 }
 
@@ -444,9 +466,15 @@ fn source(before: &str) -> String {
          use core::ffi::c_char;\n\
          use core::mem::offset_of;\n\n",
     );
-    for (_, enumeration) in enumerations() {
+    for (_, enumeration) in enumerations(before) {
         text += &enumeration;
     }
+    text += "/// The numbers of the choices of each field, in their order.\n";
+    text += "pub static NUMBERS: &[(Key, &[i32])] = &[\n";
+    for key in inputs().into_iter().filter(|key| !choices(*key).is_empty()) {
+        let _ = writeln!(text, "    (Key::{key:?}, &{:?}),", numbers(before, key));
+    }
+    text += "];\n\n";
     let doc = "The inputs of every function. carb_inputs_init makes one in which nothing is given: numbers are CARB_NOT_GIVEN, \
                choices and flags 0. Set its members, or use carb_inputs_set and carb_inputs_choose by any name. A function \
                refuses what it does not take.";
@@ -586,7 +614,7 @@ fn statuses_lie_in_their_ranges() {
 
 fn header() -> String {
     let mut config = cbindgen::Config::from_file(root("cbindgen.toml")).expect("cbindgen.toml");
-    config.export.include = enumerations().into_iter().map(|(name, _)| name).collect();
+    config.export.include = enumerations("").into_iter().map(|(name, _)| name).collect();
     config.export.include.push("CARB_ABI_VERSION".into());
     config.after_includes = config.after_includes.map(|text| text + &version());
     // The modules are found from there, in their order.

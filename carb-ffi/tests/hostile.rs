@@ -133,10 +133,12 @@ fn null_pointers_of_arrays() {
     let (o, s) = (out.as_mut_ptr(), status.as_mut_ptr());
     unsafe {
         assert_eq!(carb_keg_pressure_n(&inputs, &good, 1, gauge, 3, null_mut(), s, &mut error), NULL);
+        assert_eq!(status, [NULL; 3]);
         assert_eq!(carb_keg_pressure_n(&inputs, &good, 1, gauge, 3, o, null_mut(), &mut error), NULL);
+        assert!(out.iter().all(|value| value.is_nan()));
         // Nothing is asked for: nothing is needed.
         assert_eq!(carb_keg_pressure_n(&beer(), null(), 0, gauge, 0, null_mut(), null_mut(), &mut error), OK);
-        let counts = [(usize::MAX, 3), (1, usize::MAX)];
+        let counts = [(usize::MAX, 3), (1, usize::MAX), (1, usize::MAX / 10)];
         for (series_count, n) in counts {
             let code = carb_keg_pressure_n(&inputs, &good, series_count, gauge, n, o, s, &mut error);
             assert_eq!(code, carb_status::CARB_BAD_COUNT as i32);
@@ -248,6 +250,13 @@ fn structs_of_older_callers() {
     assert_eq!(keg(&inputs).0, OK);
     inputs.struct_size = offset_of!(carb_inputs, altitude_m) as u32;
     assert_eq!(keg(&inputs).0, status(carb_status::CARB_MISSING));
+    // What does not fit into it is refused, not dropped.
+    assert_eq!((set(&mut inputs, c"temperature_f", 40.0), set(&mut inputs, c"altitude_ft", 5280.0)), (OK, SIZE));
+    let choose = |inputs: &mut carb_inputs, name: &CStr, choice: &CStr| unsafe {
+        carb_inputs_choose(inputs, name.as_ptr(), choice.as_ptr(), null_mut())
+    };
+    assert_eq!(choose(&mut inputs, c"beverage", c"beer"), OK);
+    assert_eq!(choose(&mut inputs, c"purge", c"none"), SIZE);
     let (mut result, mut error) = (result(), carb_error::empty());
     result.struct_size = offset_of!(carb_keg_pressure_result, abs_kpa) as u32;
     error.struct_size = offset_of!(carb_error, value) as u32;
@@ -281,6 +290,9 @@ fn structs_of_newer_callers() {
     newer.known.struct_size = size_of::<Newer<carb_keg_pressure_result>>() as u32;
     let code = unsafe { carb_keg_pressure(&beer(), (&raw mut newer).cast(), null_mut()) };
     assert!(code == OK && newer.known.gauge_kpa > 0.0 && newer.more.iter().all(|value| value.is_nan()));
+    // A text that this version does not know ends.
+    let text = newer.more.map(f64::to_ne_bytes);
+    assert!(CStr::from_bytes_until_nul(text.as_flattened()).is_ok());
 }
 
 #[test]
@@ -295,11 +307,11 @@ fn texts_that_are_none() {
     let code = unsafe { carb_inputs_set(&mut inputs, c"tempertaure_c".as_ptr(), 4.0, &mut error) };
     assert_eq!(code, status(carb_status::CARB_UNKNOWN_NAME));
     assert!(text(&error.text).contains("temperature_c"), "{}", text(&error.text));
-    // Of several bytes to a letter, and too long for the error: cut between two letters.
+    // Of several bytes to a letter, and too long for the error: cut between two letters, and marked.
     let long = std::ffi::CString::new("ü".repeat(100)).expect("no NUL");
     let code = unsafe { carb_inputs_set(&mut inputs, long.as_ptr(), 4.0, &mut error) };
     assert_eq!(code, status(carb_status::CARB_UNKNOWN_NAME));
-    assert_eq!(text(&error.parameter), "ü".repeat(31));
+    assert_eq!(text(&error.parameter), "ü".repeat(30) + "...");
     let mut out = 77.0;
     for (from, to) in [(c"psi", c"c"), (c"gauge_psi", c"bar"), (c"", c"bar"), (c"co2_g_per_l", c"g_per_l")] {
         let code = unsafe { carb_convert(from.as_ptr(), to.as_ptr(), 1.0, &mut out, &mut error) };
@@ -377,8 +389,12 @@ fn json_through_buffers() {
         assert_eq!((needed, *start), (0, 0));
         assert_eq!(carb_json(function, null(), request.len(), start, room, &mut needed), NULL);
         assert_eq!(carb_json(function, null(), 0, start, room, &mut needed), NULL);
+        needed = 77;
         assert_eq!(carb_json(function, text, request.len(), null_mut(), room, &mut needed), NULL);
+        assert_eq!(needed, 0);
+        *start = 77;
         assert_eq!(carb_json(function, text, request.len(), start, room, null_mut()), NULL);
+        assert_eq!(*start, 0);
         assert_eq!(
             carb_json(function, text, usize::MAX, start, room, &mut needed),
             status(carb_status::CARB_BAD_COUNT)
@@ -441,6 +457,18 @@ fn conversions() {
     assert!((convert(c"psi", c"kpa", 1.0) - 6.894757293168361).abs() < 1e-14);
     assert_eq!(convert(c"f", c"f", 0.1).to_bits(), 0.1f64.to_bits());
     assert!((convert(c"f", c"c", 212.0) - 100.0).abs() < 1e-12);
+}
+
+#[test]
+fn what_is_set_is_a_number_or_is_not_given() {
+    let mut inputs = beer();
+    assert_eq!(set(&mut inputs, c"temperature_f", NOT_GIVEN), OK);
+    assert_eq!(inputs.temperature_c, NOT_GIVEN);
+    assert_eq!(keg(&inputs).0, status(carb_status::CARB_MISSING));
+    assert_eq!(set(&mut inputs, c"beverage", NOT_GIVEN), status(carb_status::CARB_WRONG_TYPE));
+    // Finite in its own unit and in SI units, but not in that of the member.
+    assert_eq!(set(&mut inputs, c"packaged_us_gal", 1.7e308), status(carb_status::CARB_OUT_OF_RANGE));
+    assert_eq!(inputs.packaged_l, NOT_GIVEN);
 }
 
 #[test]

@@ -106,8 +106,8 @@ fn interface(header: &str) -> Interface {
             .trim_end_matches(')')
             .split(',')
             .map(|argument| match argument.trim() {
-                "void" => "void".into(),
-                argument => declared(argument).0,
+                // Names too: two arguments of one type that change places break a program as well.
+                argument => spaced(argument),
             })
             .collect();
         all.insert(format!("function {name}"), format!("{result} ({})", arguments.join(", ")));
@@ -199,7 +199,7 @@ fn what_would_break_a_program_is_noticed() {
     );
     assert_eq!(old["member s.z"], "16 char x 8");
     assert_eq!((old["struct s"].as_str(), old["member p.count"].as_str()), ("24", "8 size_t x 1"));
-    assert_eq!(old["function carb_f"], "int32_t (const s *, double)");
+    assert_eq!(old["function carb_f"], "int32_t (const s * in, double x)");
     let with = |from: &str, to: &str| {
         let text = "typedef enum e { A = 1, B = 2, } e;\n\
          typedef struct s { uint32_t struct_size; int32_t x; double y; char z[8]; } s;\n\
@@ -216,6 +216,7 @@ fn what_would_break_a_program_is_noticed() {
     assert_eq!(with("B = 2,", ""), 1, "no enumerator goes");
     assert_eq!(with("size_t count;", "size_t count; size_t more;"), 1, "a struct without a size stays as it is");
     assert_eq!(with("double x)", "int32_t x)"), 1, "no argument changes");
+    assert_eq!(with("*in, double x)", "*in, double y)"), 1, "no argument is called something else");
     assert_eq!(with("carb_f", "carb_g"), 1, "no function goes");
 }
 

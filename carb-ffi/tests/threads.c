@@ -66,5 +66,5 @@ int main(int argc, char **argv) {
     printf("%d threads at once: %d answers in JSON, %d by structs, %d by arrays, %d by bound calls each; "
            "%d values bit for bit in all\n",
            THREADS, alone.json, alone.structs, alone.arrays, alone.bound, values);
-    return failures == 0 && alone.structs > 0 && alone.arrays > 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+    return failures == 0 && alone.structs > 0 && alone.arrays > 0 && alone.bound > 0 && alone.json > 0 ? EXIT_SUCCESS : EXIT_FAILURE;
 }

@@ -278,7 +278,8 @@ MIXED = {
 
 
 PAGE_TEXT = (ROOT / "docs" / "calc.md").read_text("utf-8")
-PAGE = re.findall(r"^(=.*?\)) +→ (.+)$", PAGE_TEXT, re.MULTILINE)
+README = (ROOT / "README.md").read_text("utf-8")
+PAGE = re.findall(r"^(=.*?\)) +→ (.+)$", PAGE_TEXT + README, re.MULTILINE)
 
 
 def page_cells():
@@ -665,10 +666,10 @@ def test_where_the_library_is_missing_it_is_told(tmp_path):
 
 
 def test_the_page_shows_what_is_so(shown):
-    """Every formula of docs/calc.md that has an answer there."""
+    """Every formula of docs/calc.md and the README that has an answer there."""
     cells = shown["page"][0]
     for row, (text, wanted) in enumerate(PAGE, 1):
         _, number, told, failed = cells[f"Sheet1.N{row}"]
         assert failed == 0, text
         assert told.startswith(wanted) if not is_number(wanted) else f"{number:.3f}".startswith(wanted), (text, number)
-    assert len(PAGE) > 5
+    assert len(PAGE) > 7

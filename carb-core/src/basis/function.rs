@@ -194,6 +194,9 @@ impl Function {
         }
         let mut whole = *request;
         for series in slices.series {
+            if !self.takes(series.name.key) {
+                return Err(Error::NotTaken { parameter: series.name, function: self.name });
+            }
             if !self.varies(series.name.key) {
                 return Err(Error::WrongType { parameter: series.name, wanted: "a single value, not an array" });
             }

@@ -1,0 +1,86 @@
+"""Formulas that several sheets are made of."""
+
+from __future__ import annotations
+
+from .formula import call, quoted
+from .sheet import Sheet
+
+WRONG = "Error: an input above is missing or is no number, or the add-in is not installed (see Read me)."
+NOTHING = "Nothing."
+STATUS_DANGER = ". Read what stands at the foot of the page in red before you go on."
+STATUS_FAILED = "Something is missing or wrong, so some results are errors: see the foot of the page."
+STATUS_FINE = "Nothing dangerous was found for these inputs. Mind what stands at the foot of the page all the same."
+
+
+def asked(function: str, wanted: str, *arguments: str) -> str:
+    """An output of a function of the add-in."""
+    return call(function, quoted(wanted), *arguments)
+
+
+def minded(function: str, *arguments: str) -> str:
+    """What is to be minded of a function's answer, or why there is none."""
+    return call("CARB_CAUTIONS", quoted(function), *arguments)
+
+
+def in_unit(row: int, unit: str) -> str:
+    """An input in another unit; nothing where it is blank or no number, so that the function says what is missing."""
+    return call("IFERROR", call("CARB_CONVERT", f"$C${row}", f"$B${row}", quoted(unit)), '""')
+
+
+def air(sheet: str, wanted: str) -> str:
+    """The pressure of the air outside, in a unit that a formula names: as measured, or from the altitude."""
+    name, value, block = (sheet + one for one in ("$B$8", "$C$8", "$B$8:$C$9"))
+    from_altitude = call("AMBIENT_PRESSURE", wanted, block)
+    return call("IF", f'LEFT({name};7)="ambient"', call("CARB_CONVERT", value, name, wanted), from_altitude)
+
+
+def entry(table: str, asked_name: str, columns: tuple[str, ...], wanted: str) -> str:
+    """What a row of a table says, found by its first column."""
+    whole = call("CARB_TABLE", quoted(table))
+    place = call("MATCH", asked_name, call("INDEX", whole, "0", "1"), "0")
+    return call("INDEX", whole, place, str(columns.index(wanted) + 1))
+
+
+def verdict(text: str) -> str:
+    """The worst that a text of cautions says, in a word."""
+    words = (("Error:", "no answer"), ("DANGER:", "DANGER"), ("Caution:", "caution"))
+    found = '"within"'
+    for start, word in reversed(words):
+        found = call("IF", f"LEFT({text};{len(start)})={quoted(start)}", quoted(word), found)
+    return call("IFERROR", found, quoted("no answer"))
+
+
+def or_else(text: str, *causes: str) -> str:
+    """A text of cautions; where its arguments are errors themselves, what the first cause that fails says of it."""
+    fallback = quoted(WRONG)
+    for cause in reversed(causes):
+        fallback = call("IF", f'LEFT({cause};6)="Error:"', cause, fallback)
+    return call("IFERROR", call("IF", f'{text}=""', quoted(NOTHING), text), fallback)
+
+
+def notes(sheet: Sheet, row: int, last: str, texts: list[tuple[str, str, float]]) -> int:
+    """What is to be minded at the foot of a sheet: of what, the formula, and the height. Gives the row after."""
+    width = ord(last) - ord("A")
+    sheet.heading(row, {"A": "What to mind"}, last)
+    first = row + 1
+    for row, (label, formula, height) in enumerate(texts, first):
+        sheet.put(row, "A", label, "label")
+        sheet.put(row, "B", "=" + formula, "text", across=width)
+        sheet.heights[row] = height
+    end = first + len(texts)
+    cells = [f"$B${one}" for one in range(first, end)]
+    failed = call("OR", *(f'LEFT({cell};6)="Error:"' for cell in cells))
+    status = call("IF", failed, quoted(STATUS_FAILED), quoted(STATUS_FINE))
+    for row, cell in reversed(list(zip(range(first, end), cells, strict=True))):
+        status = call("IF", f'LEFT({cell};7)="DANGER:"', f'"DANGER: "&$A${row}&{quoted(STATUS_DANGER)}', status)
+    sheet.put(3, "A", "=" + call("IFERROR", status, quoted(STATUS_FAILED)), "status", across=width + 1)
+    sheet.heights[3] = 0.75
+    sheet.signal(
+        f"B{first}:B{end - 1}",
+        ("is-error", "failed"),
+        ('begins-with("DANGER")', "danger"),
+        ('begins-with("Error")', "failed"),
+        ('begins-with("Caution")', "careful"),
+    )
+    sheet.signal("A3", ('begins-with("DANGER")', "failed"), ('begins-with("Something")', "careful"))
+    return end
