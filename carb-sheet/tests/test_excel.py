@@ -84,7 +84,8 @@ def test_functions_are_declared_as_the_library_has_them():
     names = set()
     for name, arguments, result in declared():
         returned, listed = re.search(rf"^function {name} = (\w+) \((.*)\)$", ABI, re.MULTILINE).groups()
-        wanted = [] if listed == "void" else listed.split(", ")
+        # An argument ends with its name.
+        wanted = [] if listed == "void" else [re.sub(r" \w+$", "", each) for each in listed.split(", ")]
         assert returned in C_TYPES[result]
         assert len(wanted) == len(arguments), name
         for c, (how, kind) in zip(wanted, arguments, strict=True):
