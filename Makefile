@@ -77,7 +77,7 @@ bless: $(VENV)/ready ## Rewrite what is generated: conformance cases, C header, 
 	BLESS=1 $(CARGO) test -q -p carb-tests -p carb-ffi
 	$(MATURIN)
 	$(VENV)/bin/python carb-py/generate.py
-	cd carb-sheet && ../$(VENV)/bin/python -m workbook
+	cd carb-sheet && ../$(VENV)/bin/python -m workbook && ../$(VENV)/bin/python -m plain
 
 $(VENV)/ready: requirements.txt
 	@$(PYTHON) -m venv $(VENV)
