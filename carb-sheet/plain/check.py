@@ -9,6 +9,7 @@ from io import StringIO
 from math import nan
 
 import carb
+from bibliography import citations
 from carb import _carb
 
 from .core import EQUATIONS, FACTOR, UNITS
@@ -344,7 +345,6 @@ class Check:
         sheet.repeat = sheet.row
         sheet.section(*heads, ">printed", ">worked out", "unit", ">difference", ">allowed", "")
         first = sheet.row
-        citations = {row["key"]: row["citation"] for row in carb.sources()}
         for row in published():
             at = sheet.row
             found = recomputed(row, lambda index, at=at: f"{'DFHJL'[index]}{at + 1}")
@@ -352,7 +352,7 @@ class Check:
                 continue
             numbers, texts, node = found
             kind = ", ".join(texts.values())
-            source = citations.get(row.source, row.source)
+            source = citations()[row.source]
             sheet.wrapped(at, 0, _short(source), "small")
             sheet.wrapped(at, 1, f"{row.output} ({row.function}{': ' + kind if kind else ''})", "small")
             for index, (name, value, _) in enumerate(numbers):

@@ -296,7 +296,7 @@ class Sheet:
             there = in_unit(node, unit)
             label = node.label.removesuffix(", as counted")
             self.converted[key] = self.line(
-                f"{label}, in {UNITS[unit].printed}", f"={there.written}", there.value, unit, "units: sheet Units"
+                f"{label}, in {UNITS[unit].printed}", f"={there.written}", there.value, unit, "units: sheet Tables"
             )
         return self.converted[key]
 

@@ -42,9 +42,9 @@ def readme() -> Sheet:
     sheet.head(
         "No macros, nothing to install: every number here is a worksheet formula that you can read. The formulas "
         "were written "
-        "from the catalogue of the library carb, and each cell was checked against it in LibreOffice; no other "
-        "spreadsheet "
-        "program was tried. The colour of a cell that waits for your value is that of this one:"
+        "from the catalogue of the library carb, and each cell was checked against it in LibreOffice and Gnumeric; no "
+        "other "
+        "spreadsheet program was tried. The colour of a cell that waits for your value is that of this one:"
     )
     sheet.put(sheet.row - 1, 0, "your value", "input")
     sheet.put(sheet.row - 1, 1, "   Sheets are protected without a password; units and lists open on a click.", "text")
@@ -67,7 +67,7 @@ def readme() -> Sheet:
     ):
         sheet.text(text, "danger")
     sheet.row += 1
-    sheet.section("In the library's own words")
+    sheet.section("In the library's own words (… is a number of its answer)")
     for code in CAUTIONS:
         row = next(row for row in carb.cautions() if row.code == code)
         sheet.put(sheet.row, 0, row.level, row.level)

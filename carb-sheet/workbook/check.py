@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import math
 
+from bibliography import citations
+
 from . import core
 from .formula import call, literal, quoted
 from .sheet import Sheet
@@ -72,8 +74,8 @@ def sheet() -> Sheet:
             row, "H", "=" + call("IFERROR", call("IF", f"ABS($F{row})<=$G{row}", '"pass"', '"FAIL"'), '"FAIL"'), "word"
         )
         page.put(row, "I", value["reason"], "small")
-        page.put(row, "J", core.citations()[value["source"]], "small")
-        letters = (len(value["reason"]) / 54, len(core.citations()[value["source"]]) / 62, len(value["inputs"]) / 66)
+        page.put(row, "J", citations()[value["source"]], "small")
+        letters = (len(value["reason"]) / 54, len(citations()[value["source"]]) / 62, len(value["inputs"]) / 66)
         page.heights[row] = 0.25 + 0.27 * math.ceil(max(letters))
     page.signal(f"H{TOP}:H{last}", ('="pass"', "fine"), ('="FAIL"', "failed"))
     return page

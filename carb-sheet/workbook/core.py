@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import csv
 import json
-import re
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -14,7 +13,6 @@ from carb import _carb
 Entry = dict[str, Any]
 CRATE = Path(__file__).parents[2] / "carb-core"
 CHECKS = CRATE / "checks" / "published" / "functions.csv"
-BIBLIOGRAPHY = CRATE / "references.bib"
 SERVICE = "CARB.CALC."
 """What stands before the name of a function of the add-in in a stored formula: the name of its service."""
 COMPANIONS = ("CARB_CAUTIONS", "CARB_CONVERT", "CARB_SOURCES", "CARB_TABLE", "CARB_VERSION", "CARB_WORKING")
@@ -76,19 +74,6 @@ def rows(table: str, asked: str = '{"carb": 1}') -> tuple[Entry, ...]:
 def columns(table: str) -> tuple[str, ...]:
     """The columns of a table, in order."""
     return tuple(column["name"] for column in described(table)["columns"])
-
-
-@cache
-def citations() -> dict[str, str]:
-    """Every source of the bibliography by its key: author, year, title, and where it was printed."""
-    found = {}
-    for entry in re.findall(r"^@\w+\{(\w+),\n(.*?)^\}", BIBLIOGRAPHY.read_text("utf-8"), re.M | re.S):
-        fields = dict(re.findall(r"^  (\w+) = \{(.*)\},?$", entry[1], re.M))
-        order = ("author", "year", "title", "journal", "howpublished", "publisher")
-        text = ", ".join(fields[name] for name in order if name in fields)
-        text = text.replace(r"{\OE}", "Œ").replace(r"$^\circ$", "°")
-        found[entry[0]] = re.sub(r"[{}]|\\(?=\W)", "", text)
-    return found
 
 
 @cache
