@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from . import core
 from .formula import call, quoted
-from .parts import air, asked, entry, in_unit, minded, notes, or_else
+from .parts import air, asked, entry, in_unit, minded, notes, opened, or_else
 from .sheet import Sheet
 
 DRINK, PLACE, AMBIENT = "$B$5:$C$7", "$B$5:$C$9", "$B$8:$C$9"
@@ -33,32 +33,7 @@ MILLILITRES = 473
 
 def sheet() -> Sheet:
     page = Sheet("Keg", (4.8, 4.0, 2.9, 1.9, 2.8, 5.6, 1.9, 1.3, 1.9, 1.3), "keg", frozen=4)
-    page.put(1, "A", "Keg", "title", across=5)
-    page.put(1, "F", '="carb " & CARB_VERSION()', "lead", across=5)
-    page.put(
-        2,
-        "A",
-        "Fill in the yellow cells. The name to the left of a value has a list: it chooses the "
-        "unit, or another "
-        "way to say it.",
-        "lead",
-        across=10,
-    )
-    page.heights |= {1: 1.0, 2: 0.7}
-    page.heading(
-        4,
-        {
-            "A": "What you fill in",
-            "B": "name",
-            "C": "value",
-            "D": "if left blank",
-            "F": "What comes out",
-            "G": "metric",
-            "I": "US",
-        },
-        "J",
-        "CGI",
-    )
+    opened(page, "Keg")
     inputs(page)
     results(page)
     warm = (quoted("filling_c"), in_unit(10, "c"), quoted("temperature_c"), in_unit(27, "c"))

@@ -12,6 +12,23 @@ STATUS_FAILED = "Something is missing or wrong, so some results are errors: see 
 STATUS_FINE = "Nothing dangerous was found for these inputs. Mind what stands at the foot of the page all the same."
 
 
+def opened(page: Sheet, title: str) -> None:
+    """The head of a sheet for the day: its title, what to do, and the headings of inputs and results."""
+    page.put(1, "A", title, "title", across=5)
+    page.put(1, "F", '="carb " & CARB_VERSION()', "lead", across=5)
+    page.put(
+        2,
+        "A",
+        "Fill in the yellow cells. The name to the left of a value has a list: it chooses the unit, or another "
+        "way to say it.",
+        "lead",
+        across=10,
+    )
+    page.heights |= {1: 1.0, 2: 0.7}
+    inputs = {"A": "What you fill in", "B": "name", "C": "value", "D": "if left blank"}
+    page.heading(4, {**inputs, "F": "What comes out", "G": "metric", "I": "US"}, "J", "CGI")
+
+
 def asked(function: str, wanted: str, *arguments: str) -> str:
     """An output of a function of the add-in."""
     return call(function, quoted(wanted), *arguments)
