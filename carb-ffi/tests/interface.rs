@@ -105,10 +105,8 @@ fn interface(header: &str) -> Interface {
             .trim()
             .trim_end_matches(')')
             .split(',')
-            .map(|argument| match argument.trim() {
-                // Names too: two arguments of one type that change places break a program as well.
-                argument => spaced(argument),
-            })
+            // Names too: two arguments of one type that change places break a program as well.
+            .map(spaced)
             .collect();
         all.insert(format!("function {name}"), format!("{result} ({})", arguments.join(", ")));
     }
