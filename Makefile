@@ -7,6 +7,9 @@ PREFIX ?= /usr/local
 LIBDIR ?= lib
 DESTDIR ?=
 PROFILE ?= release
+CARGO_FLAGS ?=
+# What the Rust tests build beside carb-ffi: with these flags nothing is built again for its sake.
+BUILT := -p carb-core -p carb-tests --features carb-core/json --lib --examples
 VENV := .venv
 CORE_FEATURES := json
 SCENARIO ?= docs/scenarios/harbour_ale.json
@@ -20,7 +23,8 @@ MATURIN = CARGO_TARGET_DIR=target/maturin VIRTUAL_ENV=$(CURDIR)/$(VENV) $(VENV)/
 demo: ## Print the packaging plan of the scenario
 	@$(CARGO) run -q -p carb-core --features json --example packaging_day -- $(SCENARIO)
 
-test: test-rust docs test-portable test-c test-python test-sheets test-readme test-notebooks test-answers test-package count ## Everything
+test: test-rust docs test-portable test-c test-python test-readme test-notebooks test-answers count ## Everything
+	@$(MAKE) --no-print-directory -j2 -O test-sheets test-package # each keeps but one processor busy
 	@echo "all tests passed"
 
 test-rust: ## Formatting, lints, and every Rust test
@@ -39,7 +43,7 @@ test-python: $(VENV)/ready ## The Python face
 	@$(call timed,Python tests,$(VENV)/bin/python -m pytest -q carb-py/tests)
 
 test-sheets: $(VENV)/ready ## The add-in and the workbooks in a real LibreOffice, where there is one
-	@if command -v soffice > /dev/null && command -v unopkg > /dev/null; then $(MAKE) -s addin PROFILE=dev; \
+	@if command -v soffice > /dev/null && command -v unopkg > /dev/null; then $(MAKE) -s --no-print-directory addin PROFILE=dev CARGO_FLAGS="$(BUILT)"; \
 	  else echo "== spreadsheets: LibreOffice Calc is not here, so the add-in and the workbooks are not tried in it"; fi
 	@$(call timed,spreadsheets,$(VENV)/bin/python -m pytest -q -rs carb-sheet/tests)
 
@@ -85,11 +89,11 @@ $(VENV)/ready: requirements.txt
 	@touch $@
 
 install uninstall: ## carb.h, libcarb, files for pkg-config and CMake: PREFIX=/usr/local LIBDIR=lib DESTDIR= PROFILE=release
-	@PREFIX="$(PREFIX)" LIBDIR="$(LIBDIR)" DESTDIR="$(DESTDIR)" PROFILE="$(PROFILE)" CARGO="$(CARGO)" bash carb-ffi/install.sh $@
+	@PREFIX="$(PREFIX)" LIBDIR="$(LIBDIR)" DESTDIR="$(DESTDIR)" PROFILE="$(PROFILE)" CARGO="$(CARGO)" CARGO_FLAGS="$(CARGO_FLAGS)" bash carb-ffi/install.sh $@
 
 addin: $(VENV)/ready ## target/carb.oxt, the add-in for LibreOffice Calc, with the library inside
 	@$(call timed,building the Python module,$(MATURIN))
-	@$(call timed,add-in,$(CARGO) build -q --profile $(PROFILE) -p carb-ffi && \
+	@$(call timed,add-in,$(CARGO) build -q --profile $(PROFILE) -p carb-ffi $(CARGO_FLAGS) && \
 	  $(VENV)/bin/python carb-sheet/addin/build.py target/$(PROFILE:dev=debug)/libcarb.so target/carb.oxt)
 
 clean:

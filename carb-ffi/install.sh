@@ -2,7 +2,7 @@
 # Installs what C and C++ programs need, or takes exactly that away again: install.sh install|uninstall
 #   PREFIX   where it will be used (/usr/local)        LIBDIR  the folder of libraries in there (lib)
 #   DESTDIR  put before the prefix, for packagers      PROFILE of cargo (release; dev to debug)
-# CARGO, RUSTC and CARGO_TARGET_DIR as usual.
+# CARGO, RUSTC and CARGO_TARGET_DIR as usual; CARGO_FLAGS for more of cargo's.
 # A list of what was put there, share/carb/installed, remembers files and the folders that were made for them.
 set -euo pipefail
 cd "$(dirname "$0")/.."
@@ -59,7 +59,8 @@ install_all() {
     [ "$(uname -s)" = Linux ] || { echo "make install knows the shared libraries of Linux only" >&2; exit 1; }
     local built version abi up pointer_bytes static=() folders=() template path
     # Where it lies is cargo's to say: its configuration may name another folder, or another machine.
-    built=$("$CARGO" build -q --locked --profile "$PROFILE" -p carb-ffi --message-format=json-render-diagnostics)
+    built=$("$CARGO" build -q --locked --profile "$PROFILE" -p carb-ffi \
+        --message-format=json-render-diagnostics ${CARGO_FLAGS:-})
     built_file() { grep -o "\"[^\"]*/$1\"" <<< "$built" | tail -n 1 | tr -d '"'; }
     version=$("$CARGO" pkgid -p carb-ffi | sed 's/.*[#@]//')
     abi=$(awk '$2 == "CARB_ABI_VERSION" {print $3}' carb-ffi/include/carb.h)

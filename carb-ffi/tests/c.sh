@@ -2,8 +2,7 @@
 # The C face: builds the library, and where it can once more under the address sanitizer; then one script after the other.
 source "$(dirname "$0")/setup.sh"
 
-# With the Rust example of examples.sh, so that the core is built once for both.
-"$CARGO" build -q -p carb-ffi -p carb-core --features carb-core/json --lib --example packaging_day
+"$CARGO" build -q -p carb-ffi "${built[@]}"
 soname "$library" "$out"
 bash carb-ffi/tests/sanitized.sh build
 

@@ -12,7 +12,7 @@ quietly() { # shows what a command said only where it fails
 }
 
 # The library that is there already, which spares building it again with all optimisation.
-carb() { quietly make -s "$1" CARGO="$CARGO" PROFILE=dev "${@:2}"; }
+carb() { quietly env CARGO_FLAGS="${built[*]}" make -s "$1" CARGO="$CARGO" PROFILE=dev "${@:2}"; }
 
 same_page() { ends_with 0 "$@" "$scenario" > "$work/page.txt" && cmp "$work/page.txt" "$out/first_page.txt"; }
 

@@ -13,6 +13,9 @@ abi=$(awk '$2 == "CARB_ABI_VERSION" {print $3}' carb-ffi/include/carb.h)
 c99=(-std=c99 -O1 -Wall -Wextra -Wpedantic -Werror -Icarb-ffi/include)
 cpp17=(-x c++ -std=c++17 -O1 -Wall -Wextra -Wpedantic -Werror -Icarb-ffi/include)
 
+# What the Rust tests build, so that nothing is built again for other packages beside it.
+read -ra built <<< "$(sed -n 's/^BUILT := //p' Makefile)"
+
 have() { command -v "$1" > /dev/null 2>&1; }
 
 left_out() { echo "left out, $1 is not there: $2"; }
