@@ -154,6 +154,7 @@ ENOUGH = {
 GLASS = {"Bottles.A27": "growler"}
 """Nothing is wrong but the bottle."""
 FEW = {"Bottles.D26": 3}
+CAPACITY = {"Bottles.B26": 503, "Bottles.C15": 3.1, "Bottles.B27": 330}
 DAYS: dict[str, dict[str, Any]] = {
     "as shipped": {},
     "US units": US,
@@ -164,6 +165,7 @@ DAYS: dict[str, dict[str, Any]] = {
     "enough": ENOUGH,
     "glass": GLASS,
     "few": FEW,
+    "capacity": CAPACITY,
 }
 
 
@@ -318,6 +320,15 @@ def test_a_bottle_that_is_a_danger_is_told_at_the_head() -> None:
     assert [cells[f"Bottles.F{row}"][2] for row in (26, 27)] == ["within", "DANGER"]
     assert cells["Bottles.A3"][2].startswith("DANGER: your bottles")
     assert found()["few"]["Bottles.A3"][2] == parts.STATUS_FAILED
+
+
+def test_a_bottle_is_judged_with_the_headspace_that_its_capacity_leaves() -> None:
+    strong = {"Bottles.C15": 3.1}
+    assert shipped_sheet(strong).shows("Bottles.F26") == "caution"
+    assert shipped_sheet(strong | {"Bottles.B26": 503.0}).shows("Bottles.F26") == "DANGER"
+    full = shipped_sheet({"Bottles.B26": 500.0})
+    assert full.shows("Bottles.F26") == "no answer"
+    assert full.shows("Bottles.A3") == parts.STATUS_FAILED
 
 
 def test_a_dose_that_fails_says_its_own_cause() -> None:

@@ -10,6 +10,8 @@ from .sheet import Sheet
 DRINK, PLACE = "$B$5:$C$7", "$B$5:$C$9"
 PACKAGE = "$B$5:$C$13"
 """The drink, the place, the yeast, what it can still ferment, and the headspace: what a package's pressure takes."""
+HEADLESS = ("$B$5:$C$11", "$B$13:$C$13")
+"""The same without the headspace."""
 UNPRIMED = "$B$5:$C$14"
 CARBONATION, WARMEST, SUGAR, ROOM = "$B$15:$C$15", "$B$16:$C$16", "$B$17:$C$17", "$B$18:$C$18"
 DOSE = "$B$5:$C$18"
@@ -250,9 +252,12 @@ def bottles(page: Sheet) -> None:
             quoted("handbook"),
         )
         page.put(row, "I", "=" + call("IF", none, '""', call("IF", f"ISERROR($G{row})", "NA()", each)), "result", 2)
+        # Its own headspace: what a small capacity leaves may be far less than the drink's.
         text = minded(
             "PACKAGE_PRESSURE",
-            PACKAGE,
+            *HEADLESS,
+            quoted("headspace_percent"),
+            filling(line, "headspace_percent") + "+0",
             *PACKED,
             quoted("temperature_c"),
             in_unit(19, "c"),
