@@ -142,6 +142,19 @@ WRONG = {
     "Cross-check.C5": "near",
     "Cross-check.C9": "nine",
 }
+ENOUGH = {
+    "Bottles.C14": 12,
+    "Bottles.C21": 1.020,
+    "Bottles.C22": 1.012,
+    "Bottles.A27": None,
+    "Bottles.C27": None,
+    "Bottles.D27": None,
+}
+"""What is left to ferment makes more than is wanted; and the bottles hold the drink to the last drop."""
+GLASS = {"Bottles.A27": "growler"}
+"""Nothing is wrong but the bottle."""
+FEW = {"Bottles.D26": 3}
+CAPACITY = {"Bottles.B26": 503, "Bottles.C15": 3.1, "Bottles.B27": 330}
 DAYS: dict[str, dict[str, Any]] = {
     "as shipped": {},
     "US units": US,
@@ -149,6 +162,10 @@ DAYS: dict[str, dict[str, Any]] = {
     "danger": DANGER,
     "bare": BARE,
     "wrong": WRONG,
+    "enough": ENOUGH,
+    "glass": GLASS,
+    "few": FEW,
+    "capacity": CAPACITY,
 }
 
 
@@ -280,6 +297,45 @@ def test_dangers_stand_at_the_head_of_their_sheets() -> None:
     assert cells["Cross-check.A3"][2].startswith("DANGER: Their sugar")
     for sheet in ("Bottles", "Keg", "Cross-check"):
         assert found()["as shipped"][f"{sheet}.A3"][2] == parts.STATUS_FINE
+
+
+@office
+def test_a_drink_that_makes_too_much_by_itself_is_a_danger_with_its_pressure() -> None:
+    cells = found()["enough"]
+    assert cells["Bottles.A3"][2].startswith("DANGER: Bottles in the room")
+    assert cells["Bottles.G6"][3] != 0
+    assert cells["Bottles.G15"][1] > cells["Bottles.G13"][1] > 5.0
+    assert cells["Bottles.F26"][2] == "DANGER"
+
+
+@office
+def test_bottles_that_hold_the_drink_to_the_last_drop_leave_0() -> None:
+    for place in ("Bottles.G22", "Bottles.I22"):
+        assert found()["enough"][place][1:] == [0.0, found()["enough"][place][2], 0]
+
+
+@office
+def test_a_bottle_that_is_a_danger_is_told_at_the_head() -> None:
+    cells = found()["glass"]
+    assert [cells[f"Bottles.F{row}"][2] for row in (26, 27)] == ["within", "DANGER"]
+    assert cells["Bottles.A3"][2].startswith("DANGER: your bottles")
+    assert found()["few"]["Bottles.A3"][2] == parts.STATUS_FAILED
+
+
+def test_a_bottle_is_judged_with_the_headspace_that_its_capacity_leaves() -> None:
+    strong = {"Bottles.C15": 3.1}
+    assert shipped_sheet(strong).shows("Bottles.F26") == "caution"
+    assert shipped_sheet(strong | {"Bottles.B26": 503.0}).shows("Bottles.F26") == "DANGER"
+    full = shipped_sheet({"Bottles.B26": 500.0})
+    assert full.shows("Bottles.F26") == "no answer"
+    assert full.shows("Bottles.A3") == parts.STATUS_FAILED
+
+
+def test_a_dose_that_fails_says_its_own_cause() -> None:
+    for changes in ({"Bottles.C5": "cider"}, {"Bottles.C17": "lactose"}, {"Bottles.C14": 1e7}):
+        sheet = shipped_sheet(changes)
+        assert sheet.shows("Bottles.B47").startswith("Error: ")
+        assert sheet.shows("Bottles.B48") == sheet.shows("Bottles.B49") == sheet.shows("Bottles.B47")
 
 
 @office

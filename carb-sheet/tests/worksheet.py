@@ -191,6 +191,10 @@ def area(reference: str, sheet: str) -> list[list[str]]:
     ]
 
 
+PICKS = ("IF", "IFERROR", "INDEX")
+"""What hands on a cell, an empty one too: of a 0 from there the add-in does not say that it is a number."""
+
+
 class Working:
     """The working of one formula."""
 
@@ -218,6 +222,8 @@ class Working:
             return False if name == "ISERROR" else value
         values = [self.of(one) for one in arguments]
         if name in CALLS:
+            if any(one[0] == "call" and one[1] in PICKS and value == 0.0 for one, value in zip(arguments, values)):
+                raise CellError("a 0 that may be an empty cell")
             return answer(CALLS[name], values)
         return NATIVE[name](*values)
 

@@ -10,10 +10,13 @@ from .sheet import Sheet
 DRINK, PLACE = "$B$5:$C$7", "$B$5:$C$9"
 PACKAGE = "$B$5:$C$13"
 """The drink, the place, the yeast, what it can still ferment, and the headspace: what a package's pressure takes."""
+HEADLESS = ("$B$5:$C$11", "$B$13:$C$13")
+"""The same without the headspace."""
 UNPRIMED = "$B$5:$C$14"
 CARBONATION, WARMEST, SUGAR, ROOM = "$B$15:$C$15", "$B$16:$C$16", "$B$17:$C$17", "$B$18:$C$18"
 DOSE = "$B$5:$C$18"
 GRAVITY = "$B$21:$C$22"
+NO_GRAVITY = 'AND($C$21="";$C$22="")'
 FINISHED = ("$B$5:$C$10", "$B$12:$C$14", "$B$16:$C$18", quoted("fermentable_g_per_l"), "0")
 """What primed_carbonation takes, without what still ferments: the pressure of a package adds that itself."""
 PACKED, EXPECTED = (quoted("co2_g_per_l"), "$G$11"), (quoted("co2_g_per_l"), "$G$9")
@@ -44,7 +47,9 @@ def sheet() -> Sheet:
     bottles(page)
     glass(page, 33)
     room, hot = in_unit(18, "c"), in_unit(19, "c")
-    gravity, dose = minded("GRAVITY_CO2", GRAVITY), minded("PRIMING_SUGAR", DOSE)
+    # Gravities that are both blank are no cause: then it is the dose that says what is missing.
+    gravity = call("IF", NO_GRAVITY, '""', minded("GRAVITY_CO2", GRAVITY))
+    dose = minded("PRIMING_SUGAR", DOSE)
 
     def told(function: str, *arguments: str) -> str:
         return or_else(minded(function, *arguments), gravity, dose)
@@ -60,6 +65,7 @@ def sheet() -> Sheet:
             ("Bottles on a hot day", told("PACKAGE_PRESSURE", PACKAGE, *PACKED, quoted("temperature_c"), hot), 3.5),
             ("Conditioning", or_else(minded("CONDITIONING_TIME", "$B$5:$C$6", ROOM)), 1.2),
         ],
+        ("your bottles", f"$F${KINDS[0]}:$F${KINDS[-1]}"),
     )
     return page
 
@@ -72,8 +78,9 @@ def inputs(page: Sheet) -> None:
     page.given(8, "Altitude, or air pressure", bottle, "altitude_m", 240, others=("ambient_kpa",))
     page.given(9, "Weather report's pressure", bottle, "sea_level_kpa", None)
     page.given(10, "Living yeast in the bottle", dose, "yeast", "live")
-    own, both = "$C$20", 'AND($C$21="";$C$22="")'
-    left = call("IF", f'{own}<>""', own, call("IF", both, '""', asked("GRAVITY_CO2", "fermentable_g_per_l", GRAVITY)))
+    own = "$C$20"
+    told = asked("GRAVITY_CO2", "fermentable_g_per_l", GRAVITY)
+    left = call("IF", f'{own}<>""', own, call("IF", NO_GRAVITY, '""', told))
     page.worked(11, "What it can still ferment", "fermentable_g_per_l", "=" + left, "from the three rows below", 2)
     page.given(12, "Headspace", bottle, "headspace_percent", None)
     page.given(13, "Temperature when closed", bottle, "filling_c", 20.5, note="blank: 20 °C; for the dose the warmest")
@@ -124,7 +131,6 @@ def results(page: Sheet) -> None:
     )
     days = asked("CONDITIONING_TIME", "{}", "$B$5:$C$6", ROOM)
     left = asked("GRAVITY_CO2", "theory_{}", GRAVITY)
-    blank = 'AND($C$21="";$C$22="")'
 
     def of(formula: str, wanted: str) -> str:
         return "=" + formula.replace("{}", wanted)
@@ -145,8 +151,11 @@ def results(page: Sheet) -> None:
     alone = asked("PRIMED_CARBONATION", "co2_g_per_l", UNPRIMED, "$B$16:$C$18", quoted("mass_g"), "0")
     target = call("CARB_CONVERT", "$C$15", "$B$15", quoted("co2_g_per_l"))
     enough = call("AND", f"{target}>0", f"{alone}>{target}")
-    weighed = call("IFERROR", "$G$6", call("IF", enough, "0", "NA()"))
-    packed = asked("PRIMED_CARBONATION", "{}", *FINISHED, quoted("mass_g"), weighed)
+    # The +0 says that a 0 is a number: what IFERROR picks might be an empty cell to the add-in.
+    weighed = call("IFERROR", "$G$6", call("IF", enough, "0", "NA()")) + "+0"
+    # The sugar stands first, because the cross-check asks the same with a sugar that may not be there: two calls that
+    # look alike, one with a 0 and one with nothing, are in doubt.
+    packed = asked("PRIMED_CARBONATION", "{}", quoted("mass_g"), weighed, *FINISHED)
     balanced = asked(
         "PRIMED_CARBONATION",
         "{}",
@@ -177,13 +186,13 @@ def results(page: Sheet) -> None:
     page.result(
         19,
         "CO2 still to come, by gravity",
-        ("=" + call("IF", blank, '"not told"', left.replace("{}", "co2_g_per_l")), "g/L", 2),
-        ("=" + call("IF", blank, '"not told"', left.replace("{}", "volumes")), "vol", 2),
+        ("=" + call("IF", NO_GRAVITY, '"not told"', left.replace("{}", "co2_g_per_l")), "g/L", 2),
+        ("=" + call("IF", NO_GRAVITY, '"not told"', left.replace("{}", "volumes")), "vol", 2),
     )
     fill, wash = (f"SUM(${column}${KINDS[0]}:${column}${KINDS[-1]})" for column in "GH")
     page.result(20, "Bottles to fill, in all", ("=" + fill, "", 0))
     page.result(21, "Bottles to wash, in all", ("=" + wash, "", 0))
-    over = filling("2", "leftover_l")
+    over = filling("2", "leftover_l") + "+0"
     page.result(
         22,
         "Drink that is left over",
@@ -243,9 +252,12 @@ def bottles(page: Sheet) -> None:
             quoted("handbook"),
         )
         page.put(row, "I", "=" + call("IF", none, '""', call("IF", f"ISERROR($G{row})", "NA()", each)), "result", 2)
+        # Its own headspace: what a small capacity leaves may be far less than the drink's.
         text = minded(
             "PACKAGE_PRESSURE",
-            PACKAGE,
+            *HEADLESS,
+            quoted("headspace_percent"),
+            filling(line, "headspace_percent") + "+0",
             *PACKED,
             quoted("temperature_c"),
             in_unit(19, "c"),

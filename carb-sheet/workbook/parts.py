@@ -8,6 +8,7 @@ from .sheet import Sheet
 WRONG = "Error: an input above is missing or is no number, or the add-in is not installed (see Read me)."
 NOTHING = "Nothing."
 STATUS_DANGER = ". Read what stands at the foot of the page in red before you go on."
+STATUS_LISTED = ". Never fill those marked DANGER in your list: the drink is more than they are made for."
 STATUS_FAILED = "Something is missing or wrong, so some results are errors: see the foot of the page."
 STATUS_FINE = "Nothing dangerous was found for these inputs. Mind what stands at the foot of the page all the same."
 
@@ -75,8 +76,16 @@ def or_else(text: str, *causes: str) -> str:
     return call("IFERROR", call("IF", f'{text}=""', quoted(NOTHING), text), fallback)
 
 
-def notes(sheet: Sheet, row: int, last: str, texts: list[tuple[str, str, float]]) -> int:
-    """What is to be minded at the foot of a sheet: of what, the formula, and the height. Gives the row after."""
+def notes(
+    sheet: Sheet,
+    row: int,
+    last: str,
+    texts: list[tuple[str, str, float]],
+    judged: tuple[str, str] | None = None,
+) -> int:
+    """What is to be minded at the foot of a sheet: of what, the formula, and the height. Gives the row after.
+
+    Verdicts that stand elsewhere (of what, and the cells) count for the head of the sheet too."""
     width = ord(last) - ord("A")
     sheet.heading(row, {"A": "What to mind"}, last)
     first = row + 1
@@ -86,8 +95,13 @@ def notes(sheet: Sheet, row: int, last: str, texts: list[tuple[str, str, float]]
         sheet.heights[row] = height
     end = first + len(texts)
     cells = [f"$B${one}" for one in range(first, end)]
-    failed = call("OR", *(f'LEFT({cell};6)="Error:"' for cell in cells))
-    status = call("IF", failed, quoted(STATUS_FAILED), quoted(STATUS_FINE))
+    wrong = [f'LEFT({cell};6)="Error:"' for cell in cells]
+    if judged:
+        wrong.append(f'COUNTIF({judged[1]};"no answer")>0')
+    status = call("IF", call("OR", *wrong), quoted(STATUS_FAILED), quoted(STATUS_FINE))
+    if judged:
+        what, verdicts = judged
+        status = call("IF", f'COUNTIF({verdicts};"DANGER")>0', quoted(f"DANGER: {what}{STATUS_LISTED}"), status)
     for row, cell in reversed(list(zip(range(first, end), cells, strict=True))):
         status = call("IF", f'LEFT({cell};7)="DANGER:"', f'"DANGER: "&$A${row}&{quoted(STATUS_DANGER)}', status)
     sheet.put(3, "A", "=" + call("IFERROR", status, quoted(STATUS_FAILED)), "status", across=width + 1)
