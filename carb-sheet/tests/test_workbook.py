@@ -327,8 +327,13 @@ def test_a_bottle_is_judged_with_the_headspace_that_its_capacity_leaves() -> Non
     assert shipped_sheet(strong).shows("Bottles.F26") == "caution"
     assert shipped_sheet(strong | {"Bottles.B26": 503.0}).shows("Bottles.F26") == "DANGER"
     full = shipped_sheet({"Bottles.B26": 500.0})
-    assert full.shows("Bottles.F26") == "no answer"
-    assert full.shows("Bottles.A3") == parts.STATUS_FAILED
+    assert full.shows("Bottles.F26") == "DANGER"
+    assert str(full.shows("Bottles.A3")).startswith("DANGER: ")
+
+
+def test_what_would_burst_is_a_danger_though_there_is_no_number() -> None:
+    for sheet, changes in (("Keg", {"Keg.C31": 60.0}), ("Cross-check", {"Cross-check.C14": 900.0})):
+        assert str(shipped_sheet(changes).shows(f"{sheet}.A3")).startswith("DANGER: ")
 
 
 def test_a_dose_that_fails_says_its_own_cause() -> None:

@@ -428,7 +428,8 @@ def as_json(value: Any) -> str:
 def cautions(function: str, *values: Any) -> str:
     found = whole(function.lower(), tuple(requested(list(values))))
     if "error" in found:
-        return f"Error: {found['error']['text']}"
+        # A package that is full, and a pressure beyond every package, are dangers.
+        return f"{'DANGER' if found['error']['code'] in (-15, -16) else 'Error'}: {found['error']['text']}"
     return "\n".join(mark + one["text"] for level, mark in LEVELS for one in found["cautions"] if one["level"] == level)
 
 

@@ -61,8 +61,8 @@ def sheet() -> Sheet:
         [
             ("CO2 still in the drink", or_else(minded("RESIDUAL_CO2", PLACE, WARMEST)), 0.8),
             ("Sugar", told("PRIMING_SUGAR", DOSE), 1.5),
-            ("Bottles in the room", told("PACKAGE_PRESSURE", PACKAGE, *PACKED, quoted("temperature_c"), room), 2.7),
-            ("Bottles on a hot day", told("PACKAGE_PRESSURE", PACKAGE, *PACKED, quoted("temperature_c"), hot), 3.5),
+            ("Bottles in the room", told("PACKAGE_PRESSURE", PACKAGE, *PACKED, quoted("temperature_c"), room), 3.6),
+            ("Bottles on a hot day", told("PACKAGE_PRESSURE", PACKAGE, *PACKED, quoted("temperature_c"), hot), 4.6),
             ("Conditioning", or_else(minded("CONDITIONING_TIME", "$B$5:$C$6", ROOM)), 1.2),
         ],
         ("your bottles", f"$F${KINDS[0]}:$F${KINDS[-1]}"),

@@ -43,7 +43,7 @@ def sheet() -> Sheet:
         33,
         "J",
         [
-            ("Regulator", or_else(pressure), 1.2),
+            ("Regulator", or_else(pressure), 1.9),
             ("Carbonating", or_else(minded("CARBONATION_TIME", *TIMED), pressure, residual), 1.4),
             ("Purging", or_else(purging), 1.4),
             (
@@ -52,8 +52,8 @@ def sheet() -> Sheet:
                 1.4,
             ),
             ("Line", or_else(minded("LINE_LENGTH", DRINK, COLD, POUR, *GAUGE), pressure), 1.4),
-            ("Keg on a hot day", or_else(minded("WARMED_KEG", PLACE, WANTED, *warm, LEFT, RATING)), 2.2),
-            ("The room", or_else(minded("ROOM_CO2", quoted("released_g"), charge(), ROOM, AMBIENT)), 2.6),
+            ("Keg on a hot day", or_else(minded("WARMED_KEG", PLACE, WANTED, *warm, LEFT, RATING)), 3.6),
+            ("The room", or_else(minded("ROOM_CO2", quoted("released_g"), charge(), ROOM, AMBIENT)), 3.2),
         ],
     )
     return page

@@ -108,9 +108,9 @@ def notes(
     sheet.heights[3] = 0.75
     sheet.signal(
         f"B{first}:B{end - 1}",
-        ("is-error", "failed"),
-        ('begins-with("DANGER")', "danger"),
-        ('begins-with("Error")', "failed"),
+        ("is-error", "danger"),
+        ('begins-with("DANGER")', "failed"),
+        ('begins-with("Error")', "danger"),
         ('begins-with("Caution")', "careful"),
     )
     sheet.signal("A3", ('begins-with("DANGER")', "failed"), ('begins-with("Something")', "careful"))

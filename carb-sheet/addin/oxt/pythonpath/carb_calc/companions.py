@@ -82,7 +82,7 @@ def told(name, tell, refusal_told):
         except Refusal as refusal:
             if not refusal_told:
                 raise
-            return f"Error: {refusal}"
+            return refusal.told()
         found = []
         for request in elements:
             try:
@@ -90,7 +90,7 @@ def told(name, tell, refusal_told):
             except Refusal as refusal:
                 if not refusal_told and len(elements) == 1:
                     raise
-                found.append(f"Error: {refusal}" if refusal_told else FAILED)
+                found.append(refusal.told() if refusal_told else FAILED)
         return laid_out(found, height, width)
 
     return call

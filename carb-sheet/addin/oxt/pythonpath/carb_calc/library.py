@@ -15,6 +15,8 @@ LIBRARIES = {"Windows": "carb.dll", "Darwin": "libcarb.dylib"}
 WORD = ctypes.sizeof(c_double)
 MOST_INPUTS = 1024
 ANSWER_SIZE = 1 << 16
+BURSTING = (-15, -16)
+"""CARB_VESSEL_FULL and CARB_PRESSURE_TOO_HIGH of carb.h: more than any package holds."""
 
 
 class Error(Structure):
@@ -135,5 +137,5 @@ def answer(function, pairs):
         raise Refusal(f"{function} could not be asked: a name is too long, or not a text")
     found = json.loads(buffer.value)
     if "error" in found:
-        raise Refusal(found["error"]["text"])
+        raise Refusal(found["error"]["text"], danger=found["error"]["code"] in BURSTING)
     return found
