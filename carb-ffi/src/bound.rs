@@ -82,23 +82,28 @@ pub unsafe extern "C" fn carb_bound_call(
     if boundary::pointer(out, "out").is_err() {
         return carb_status::CARB_NULL_POINTER as i32;
     }
-    let pointers =
-        boundary::pointer(bound, "bound").is_ok() && (count == 0 || boundary::pointer(numbers, "numbers").is_ok());
-    let (value, status) = if !pointers {
-        (f64::NAN, carb_status::CARB_NULL_POINTER as i32)
-    // SAFETY: made by carb_bind and not freed, by the contract.
-    } else if count != unsafe { &(*bound).bound }.takes() {
-        (f64::NAN, carb_status::CARB_BAD_COUNT as i32)
-    } else {
-        // SAFETY: as many numbers as there are names are there, by the contract; none of NULL are taken.
-        let (bound, numbers) = unsafe {
-            (&(*bound).bound, if count == 0 { &[][..] } else { core::slice::from_raw_parts(numbers, count) })
-        };
-        boundary::quick(|| bound.call(numbers)).unwrap_or((f64::NAN, carb_status::CARB_PANIC as i32))
+    let refused = |status: carb_status| {
+        // SAFETY: not NULL and aligned.
+        unsafe { *out = f64::NAN };
+        status as i32
     };
-    // SAFETY: not NULL and aligned.
-    unsafe { *out = value };
-    status
+    if boundary::pointer(bound, "bound").is_err() || (count > 0 && boundary::pointer(numbers, "numbers").is_err()) {
+        return refused(carb_status::CARB_NULL_POINTER);
+    }
+    // SAFETY: made by carb_bind and not freed, by the contract.
+    let bound = unsafe { &(*bound).bound };
+    if count != bound.takes() {
+        return refused(carb_status::CARB_BAD_COUNT);
+    }
+    // SAFETY: as many numbers as there are names are there, by the contract; none of NULL are taken.
+    let numbers = if count == 0 { &[] } else { unsafe { core::slice::from_raw_parts(numbers, count) } };
+    let answered = boundary::quick(|| {
+        let (value, status) = bound.call(numbers)?;
+        // SAFETY: not NULL and aligned.
+        unsafe { *out = value };
+        Some(status)
+    });
+    answered.unwrap_or_else(|| refused(carb_status::CARB_PANIC))
 }
 
 /// Frees what carb_bind made; NULL is left alone. No thread may use it any more.
