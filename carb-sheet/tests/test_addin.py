@@ -675,3 +675,20 @@ def test_the_page_shows_what_is_so(shown):
         assert failed == 0, text
         assert told.startswith(wanted) if not is_number(wanted) else f"{number:.3f}".startswith(wanted), (text, number)
     assert len(PAGE) > 7
+
+
+def test_the_add_in_knows_the_c_interface_as_it_is(monkeypatch, tmp_path):
+    """The struct of errors, and the numbers of the errors that are dangers, stand in the interface file of the library."""
+    zipfile.ZipFile(ADDIN).extractall(tmp_path)
+    monkeypatch.syspath_prepend(tmp_path / "pythonpath")
+    from carb_calc import library
+
+    lines = (ROOT / "carb-ffi" / "abi.txt").read_text("utf-8").splitlines()
+    interface = dict(line.split(" = ", 1) for line in lines if not line.startswith("#"))
+    members = {name: getattr(library.Error, name) for name, *_ in library.Error._fields_}
+    offsets = {f"member carb_error.{name}": str(member.offset) for name, member in members.items()}
+    told = {name: where.split()[0] for name, where in interface.items() if name.startswith("member carb_error.")}
+    assert offsets == told
+    assert interface["struct carb_error"] == str(library.ctypes.sizeof(library.Error))
+    dangers = {int(interface[f"enumerator CARB_{name}"]) for name in ("VESSEL_FULL", "PRESSURE_TOO_HIGH")}
+    assert dangers == set(library.BURSTING)

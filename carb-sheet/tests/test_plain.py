@@ -24,8 +24,6 @@ import pytest
 HERE = Path(__file__).parent
 sys.path.insert(0, str(HERE.parent))
 
-xlsxwriter = pytest.importorskip("xlsxwriter", reason="XlsxWriter, which writes the workbook, is not installed")
-
 from plain.book import PATH as WORKBOOK  # noqa: E402
 from plain.book import Book  # noqa: E402
 from plain.chart import chart  # noqa: E402

@@ -239,6 +239,7 @@ impl Function {
             request,
             Slices { count: 0, series: &series, which, unit, out: &mut [], also: None, statuses, keep },
         )?;
+        // Every function hands its kernel to `Each`, which keeps it: there is always one.
         kept.ok_or(Error::NotTaken { parameter: Name::first(Key::Title), function: self.name })
     }
 
